@@ -1,0 +1,290 @@
+// Does an act on the bench, or says the first reason why it cannot be done.
+//
+// The numbered conditions are those of docs/semantics.md, "A verb may be applied".
+#include "bench/bench.hpp"
+
+#include <algorithm>
+
+namespace matchmark::bench {
+
+using model::contains;
+using model::Item;
+using model::Kind;
+using model::Role;
+using model::Verb;
+
+namespace {
+
+bool among(const std::vector<ItemId>& list, ItemId id) {
+    return std::find(list.begin(), list.end(), id) != list.end();
+}
+
+// An act with what it means worked out once.
+struct Attempt {
+    const Bench& bench;
+    const State& state;
+    const Act& act;
+    const Item& item;
+    const Kind& kind;
+    const Verb& verb;
+    std::vector<std::uint16_t> members; // from 0, those that change
+    unsigned set = 0;
+    StateId from = 0; // of the first member that changes
+    bool first_set = false;
+};
+
+std::vector<std::uint16_t> changing(const Bench& bench, const State& state, const Act& act) {
+    const Item& item = bench.model->item(act.item);
+    const Kind& kind = bench.model->kind(item.kind);
+    const Verb& verb = kind.verbs[act.verb];
+    const unsigned set = kind.set_of[verb.to];
+    std::vector<std::uint16_t> members;
+    const auto consider = [&](std::uint16_t member) {
+        if (contains(verb.from, state_of(bench, state, act.item, member, set))) {
+            members.push_back(member);
+        }
+    };
+    if (act.members.empty()) {
+        for (std::uint16_t member = 0; member < item.count; ++member)
+            consider(member);
+    } else {
+        for (const auto member : act.members)
+            consider(static_cast<std::uint16_t>(member - 1U));
+    }
+    return members;
+}
+
+// 1. The item is in the verb's from-state.
+std::optional<Refusal> wrong_state(const Attempt& at) {
+    const Act& act = at.act;
+    if (act.members.empty()) {
+        if (!at.members.empty())
+            return std::nullopt;
+        return WrongState{state_of(at.bench, at.state, act.item, 0, at.set), 0};
+    }
+    for (const auto member : act.members) {
+        const auto index = static_cast<std::uint16_t>(member - 1U);
+        const StateId found = state_of(at.bench, at.state, act.item, index, at.set);
+        if (!contains(at.verb.from, found))
+            return WrongState{found, index};
+    }
+    return std::nullopt;
+}
+
+bool changes(const Attempt& at, StateSet states) {
+    return at.first_set && contains(states, at.from) != contains(states, at.verb.to);
+}
+
+// 2. It can be reached; nothing blocks a part on its way in (on its way out: 5).
+std::optional<Refusal> out_of_reach(const Attempt& at) {
+    if (at.verb.from_outside)
+        return std::nullopt;
+    const bool at_seat = at.item.role != Role::part || changes(at, at.kind.present) ||
+                         present(at.bench, at.state, at.act.item);
+    const ItemId where = at_seat ? seat(at.bench, at.state, at.act.item) : at.act.item;
+    OutOfReach reason;
+    reason.by = in_the_way(at.bench, at.state, at.act.item, where, &reason.because);
+    if (reason.by.empty())
+        return std::nullopt;
+    return reason;
+}
+
+bool speaks_of(const Attempt& at, const std::string& verb_name) {
+    if (verb_name == at.verb.name)
+        return true;
+    const Verb* named = model::find_verb(at.kind, verb_name);
+    return named != nullptr && model::inverts(*named, at.verb);
+}
+
+// 3. What it needs is so; the same for the verb that leads back.
+std::optional<Refusal> unmet_need(const Attempt& at) {
+    for (const model::Need& need : at.item.needs) {
+        if (!speaks_of(at, need.verb) || holds(at.bench, at.state, need.condition))
+            continue;
+        return UnmetNeed{need.condition.item.item, model::in_set(need.condition.state), need.span};
+    }
+    for (const model::OwnNeed& need : at.kind.needs) {
+        if (need.verb != at.verb.name)
+            continue;
+        for (const auto member : at.members) {
+            bool met = false;
+            for (unsigned set = 0; set < at.kind.set_count(); ++set) {
+                met = met ||
+                      contains(need.states, state_of(at.bench, at.state, at.act.item, member, set));
+            }
+            if (!met)
+                return UnmetNeed{at.act.item, need.states, need.span};
+        }
+    }
+    return std::nullopt;
+}
+
+// The parts that the act touches electrically: a connector's, or those that go in or out.
+std::vector<ItemId> touched_live(const Attempt& at, const std::vector<ItemId>& moved) {
+    if (at.item.role == Role::connector && at.first_set)
+        return at.item.touches;
+    return at.item.role == Role::part && changes(at, at.kind.present) ? moved
+                                                                      : std::vector<ItemId>{};
+}
+
+// 4. No live source feeds what it touches.
+std::optional<Refusal> still_live(const Attempt& at, const std::vector<ItemId>& moved) {
+    if (at.verb.safe_when_live || at.item.safe_when_live)
+        return std::nullopt;
+    const std::vector<ItemId> touched = touched_live(at, moved);
+    if (touched.empty())
+        return std::nullopt;
+    const Model& model = *at.bench.model;
+    for (std::uint32_t i = 0; i < model.items.size(); ++i) {
+        const Item& source = model.items[i];
+        if (source.feeds.empty() || among(source.through, at.act.item))
+            continue;
+        if (ItemId{i} == at.act.item || !is_live(at.bench, at.state, ItemId{i}))
+            continue;
+        for (const ItemId part : touched) {
+            if (among(source.feeds, part))
+                return StillLive{ItemId{i}, part};
+        }
+    }
+    return std::nullopt;
+}
+
+// 5. Nothing ties what is moved to what stays, and nothing blocks it.
+std::optional<Refusal> still_held(const Attempt& at, const std::vector<ItemId>& moved) {
+    if (at.item.role != Role::part || !at.first_set)
+        return std::nullopt;
+    const bool leaves = changes(at, at.kind.present);
+    StillHeld reason;
+    for (const ItemId part : moved) {
+        for (const ItemId tie : at.bench.model->item(part).ties) {
+            const Item& holder = at.bench.model->item(tie);
+            if (!leaves && holder.role == Role::connector)
+                continue;
+            if (among(reason.by, tie) || !binds(at.bench, at.state, tie))
+                continue;
+            const bool crosses =
+                std::any_of(holder.touches.begin(), holder.touches.end(), [&](ItemId other) {
+                    return at.bench.exists(other) && !among(moved, other);
+                });
+            if (crosses)
+                reason.by.push_back(tie);
+        }
+    }
+    if (!reason.by.empty())
+        return reason;
+    if (!leaves)
+        return std::nullopt;
+    for (const ItemId blocker : at.item.blocked_by) {
+        if (blocks(at.bench, at.state, blocker))
+            return StillBlocked{blocker};
+    }
+    return std::nullopt;
+}
+
+// 6. What a tie is to bind sits together: in one body, or for a connector in one place.
+std::optional<Refusal> not_seated(const Attempt& at) {
+    const bool starts_to_bind = at.first_set && model::is_tie(at.item.role) &&
+                                !contains(at.kind.binds, at.from) &&
+                                contains(at.kind.binds, at.verb.to);
+    if (!starts_to_bind)
+        return std::nullopt;
+    const bool same_place_will_do = at.item.role == Role::connector;
+    const auto stands = [&](ItemId part) {
+        return same_place_will_do ? place(at.bench, at.state, part)
+                                  : body(at.bench, at.state, part);
+    };
+    NotSeated reason;
+    std::optional<ItemId> common;
+    bool apart = false;
+    for (const ItemId part : at.item.touches) {
+        if (!at.bench.exists(part))
+            continue;
+        const ItemId where = stands(part);
+        if (where.known() && !among(reason.parts, where))
+            reason.parts.push_back(where);
+        apart = apart || (common && *common != where);
+        common = where;
+    }
+    if (!apart)
+        return std::nullopt;
+    return reason;
+}
+
+// 7. What is good for one use was renewed, or is now.
+std::optional<Refusal> used_twice(const Attempt& at) {
+    const bool returns = at.first_set && at.verb.to == at.kind.set_first.front();
+    if (!at.item.one_use || !returns || at.act.supplied)
+        return std::nullopt;
+    for (const auto member : at.members) {
+        const std::uint8_t flags = at.state.flags[at.item.first_member + member];
+        if ((flags & spent) != 0 && (flags & renewed) == 0)
+            return UsedTwice{};
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+std::optional<Refusal> refusal(const Bench& bench, const State& state, const Act& act) {
+    const Item& item = bench.model->item(act.item);
+    const Kind& kind = bench.model->kind(item.kind);
+    const Verb& verb = kind.verbs[act.verb];
+    Attempt at{bench, state, act, item, kind, verb, changing(bench, state, act)};
+    at.set = kind.set_of[verb.to];
+    at.first_set = at.set == 0;
+    if (auto reason = wrong_state(at))
+        return reason;
+    at.from = state_of(bench, state, act.item, at.members.front(), at.set);
+    if (auto reason = out_of_reach(at))
+        return reason;
+    if (auto reason = unmet_need(at))
+        return reason;
+    const bool moves = item.role == Role::part && at.first_set;
+    const auto moved = moves ? moved_with(bench, state, act.item) : std::vector<ItemId>{};
+    if (auto reason = still_live(at, moved))
+        return reason;
+    if (auto reason = still_held(at, moved))
+        return reason;
+    if (auto reason = not_seated(at))
+        return reason;
+    return used_twice(at);
+}
+
+void perform(const Bench& bench, State& state, const Act& act) {
+    const Model& model = *bench.model;
+    const Item& item = model.item(act.item);
+    const Kind& kind = model.kind(item.kind);
+    const Verb& verb = kind.verbs[act.verb];
+    const unsigned set = kind.set_of[verb.to];
+    const StateId first = kind.set_first[set];
+    for (const auto member : changing(bench, state, act)) {
+        std::uint8_t& flags = state.flags[item.first_member + member];
+        StateId& stands = state.slots[slot(model, act.item, member, set)];
+        if (set == 0 && stands == first)
+            flags = static_cast<std::uint8_t>(flags | spent);
+        if (set == 0 && verb.to == first && (act.supplied || (flags & renewed) != 0)) {
+            flags = static_cast<std::uint8_t>(flags & ~spent);
+        }
+        stands = verb.to;
+    }
+}
+
+std::optional<Refusal> apply(const Bench& bench, State& state, const Act& act) {
+    auto reason = refusal(bench, state, act);
+    if (!reason)
+        perform(bench, state, act);
+    return reason;
+}
+
+std::optional<Act> reversed(const Model& model, const Act& act, StateId from) {
+    const Kind& kind = model.kind_of(act.item);
+    const Verb* back = model::inverse(kind, kind.verbs[act.verb], from);
+    if (back == nullptr)
+        return std::nullopt;
+    Act result = act;
+    result.verb = static_cast<std::uint16_t>(back - kind.verbs.data());
+    result.supplied = false;
+    return result;
+}
+
+} // namespace matchmark::bench

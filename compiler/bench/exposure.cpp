@@ -1,0 +1,107 @@
+// Finds the act that meets a danger which nobody has made safe yet.
+#include "bench/exposure.hpp"
+
+#include <algorithm>
+
+namespace matchmark::bench {
+
+using model::contains;
+using model::HazardUse;
+using model::Item;
+using model::Kind;
+using model::Role;
+
+namespace {
+
+bool made_safe(const Bench& bench, const State& state, ItemId id, StateSet safe) {
+    const Item& item = bench.model->item(id);
+    const Kind& kind = bench.model->kind(item.kind);
+    for (std::uint16_t member = 0; member < item.count; ++member) {
+        bool met = false;
+        for (unsigned set = 0; set < kind.set_count(); ++set) {
+            met = met || contains(safe, state_of(bench, state, id, member, set));
+        }
+        if (!met)
+            return false;
+    }
+    return true;
+}
+
+// The verbs of the set in which safety lies are how it is made safe: they are always free.
+bool makes_safe(const Kind& kind, const HazardUse& use, const Act& act) {
+    const unsigned set = kind.set_of[kind.verbs[act.verb].to];
+    for (std::size_t i = 0; i < kind.states.size(); ++i) {
+        if (contains(use.safe, static_cast<StateId>(i)) && kind.set_of[i] == set)
+            return true;
+    }
+    return false;
+}
+
+bool touches(const Bench& bench, const Act& act, ItemId part) {
+    if (!part.known())
+        return false;
+    if (act.item == part)
+        return true;
+    const auto& parts = bench.model->item(act.item).touches;
+    return std::find(parts.begin(), parts.end(), part) != parts.end();
+}
+
+bool could_be_made_safe(const Bench& bench, const State& state, ItemId id) {
+    const Kind& kind = bench.model->kind_of(id);
+    return reachable(bench, state, id) ||
+           std::any_of(kind.verbs.begin(), kind.verbs.end(),
+                       [](const model::Verb& verb) { return verb.from_outside; });
+}
+
+// What the hazard lays open: what it feeds, or the item itself. What anyone can touch from the
+// start does not count.
+ItemId laid_open(const Bench& bench, const State& before, const State& after, ItemId id) {
+    const Item& item = bench.model->item(id);
+    const State start = assembled(bench);
+    const auto lies_open = [&](ItemId part) {
+        if (!bench.exists(part) || reachable(bench, start, part))
+            return false;
+        const auto open_in = [&](const State& state) {
+            return present(bench, state, part) && reachable(bench, state, part);
+        };
+        return open_in(before) || open_in(after);
+    };
+    if (item.feeds.empty())
+        return lies_open(id) ? id : ItemId{};
+    const auto found = std::find_if(item.feeds.begin(), item.feeds.end(), lies_open);
+    return found == item.feeds.end() ? ItemId{} : *found;
+}
+
+} // namespace
+
+std::optional<Exposure> exposure(const Bench& bench, const State& before, const State& after,
+                                 const Act& act) {
+    const Model& model = *bench.model;
+    for (std::uint32_t i = 0; i < model.items.size(); ++i) {
+        const ItemId id{i};
+        const Kind& kind = model.kind_of(id);
+        if (kind.hazards.empty() || !bench.exists(id))
+            continue;
+        for (std::size_t use = 0; use < kind.hazards.size(); ++use) {
+            const HazardUse& hazard = kind.hazards[use];
+            if (act.item == id && makes_safe(kind, hazard, act))
+                continue;
+            if (made_safe(bench, before, id, hazard.safe))
+                continue;
+            if (hazard.on_reach && could_be_made_safe(bench, before, id)) {
+                const ItemId open = laid_open(bench, before, after, id);
+                if (open.known())
+                    return Exposure{id, use, open};
+            }
+            const ItemId carrier = model.items[i].carrier;
+            const bool worked_on = touches(bench, act, id) ||
+                                   (touches(bench, act, carrier) && reachable(bench, before, id));
+            const bool is_part = model.items[i].role == Role::part;
+            if (is_part ? worked_on : act.item == id)
+                return Exposure{id, use, id};
+        }
+    }
+    return std::nullopt;
+}
+
+} // namespace matchmark::bench

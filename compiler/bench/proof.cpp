@@ -1,0 +1,87 @@
+// Trials seen from the bench: when they can be done, and what they prove.
+#include "bench/proof.hpp"
+
+#include <algorithm>
+
+namespace matchmark::bench {
+
+namespace {
+
+const std::vector<ItemId>& path_of(const Model& model, model::FunctionId function) {
+    return model.functions[function.value].through;
+}
+
+bool among(const std::vector<ItemId>& items, ItemId item) {
+    return std::find(items.begin(), items.end(), item) != items.end();
+}
+
+} // namespace
+
+bool proves_item(const Model& model, const model::Step& test, ItemId item) {
+    if (test.proves.empty())
+        return true;
+    return std::any_of(test.proves.begin(), test.proves.end(), [&](const model::Proof& proof) {
+        return proof.function.known() ? among(path_of(model, proof.function), item)
+                                      : proof.item == item;
+    });
+}
+
+bool proves_function(const Model& model, const model::Step& test, model::FunctionId function) {
+    if (test.proves.empty())
+        return false;
+    const auto& path = path_of(model, function);
+    const bool by_name =
+        std::any_of(test.proves.begin(), test.proves.end(),
+                    [&](const model::Proof& proof) { return proof.function == function; });
+    // Every item of the path proved by itself proves the path.
+    const auto proved = [&](ItemId item) {
+        return std::any_of(test.proves.begin(), test.proves.end(), [&](const model::Proof& proof) {
+            return !proof.function.known() && proof.item == item;
+        });
+    };
+    return by_name || (!path.empty() && std::all_of(path.begin(), path.end(), proved));
+}
+
+std::vector<ItemId> proven_items(const Bench& bench, const model::Step& test) {
+    std::vector<ItemId> items;
+    const auto add = [&](ItemId item) {
+        if (bench.exists(item) && !among(items, item))
+            items.push_back(item);
+    };
+    for (const model::Proof& proof : test.proves) {
+        if (proof.item.known())
+            add(proof.item);
+        if (!proof.function.known())
+            continue;
+        for (const ItemId item : path_of(*bench.model, proof.function))
+            add(item);
+    }
+    return items;
+}
+
+bool conditions_hold(const Bench& bench, const State& state, const model::Step& test) {
+    return std::all_of(test.when.begin(), test.when.end(), [&](const model::Condition& condition) {
+        return holds(bench, state, condition);
+    });
+}
+
+bool all_back(const Bench& bench, const State& state, const std::vector<ItemId>& items) {
+    return std::all_of(items.begin(), items.end(), [&](ItemId item) {
+        const auto role = bench.model->item(item).role;
+        if (any_flag(*bench.model, state, item, given_up))
+            return true;
+        // An open cover is in its place as far as its function goes; a tie must bind again as it
+        // did.
+        return role == model::Role::part ? present(bench, state, item)
+                                         : in_first_state(bench, state, item);
+    });
+}
+
+bool any_hidden(const Bench& bench, const State& state, const std::vector<ItemId>& items) {
+    const State whole = assembled(bench);
+    return std::any_of(items.begin(), items.end(), [&](ItemId item) {
+        return !reachable(bench, whole, item) && !reachable(bench, state, item);
+    });
+}
+
+} // namespace matchmark::bench

@@ -1,0 +1,23 @@
+// What a test proves, and whether it can prove it now.
+#pragma once
+
+#include "bench/work.hpp"
+
+namespace matchmark::bench {
+
+// Does the test prove this item: by name, through a function on whose path it lies, or (a test that
+// names nothing) as one of the guide's renewed parts?
+bool proves_item(const Model& model, const model::Step& test, ItemId item);
+bool proves_function(const Model& model, const model::Step& test, model::FunctionId function);
+
+// The items that must be back for the test to prove what it says: those named, and those on the
+// paths of the functions named.
+std::vector<ItemId> proven_items(const Bench& bench, const model::Step& test);
+
+bool conditions_hold(const Bench& bench, const State& state, const model::Step& test);
+// All of these stand as assembled (every set of states that may not end otherwise).
+bool all_back(const Bench& bench, const State& state, const std::vector<ItemId>& items);
+// Some of these, hidden when the device is whole, is hidden now.
+bool any_hidden(const Bench& bench, const State& state, const std::vector<ItemId>& items);
+
+} // namespace matchmark::bench

@@ -1,0 +1,191 @@
+// What a state of the bench says: what is on, what binds, what is in the way.
+#include "bench/bench.hpp"
+
+#include <algorithm>
+
+namespace matchmark::bench {
+
+using model::contains;
+using model::Item;
+using model::ItemRef;
+using model::Kind;
+using model::Role;
+
+std::uint32_t slot(const Model& model, ItemId id, std::uint16_t member, unsigned set) {
+    const Item& item = model.item(id);
+    const auto sets = static_cast<std::uint32_t>(model.kind(item.kind).set_count());
+    return item.first_slot + member * sets + set;
+}
+
+State assembled(const Bench& bench) {
+    const Model& model = *bench.model;
+    State state;
+    state.slots.resize(model.slot_count);
+    state.flags.resize(model.member_count);
+    for (std::uint32_t i = 0; i < model.items.size(); ++i) {
+        const Kind& kind = model.kind_of(ItemId{i});
+        for (std::uint16_t member = 0; member < model.items[i].count; ++member) {
+            for (unsigned set = 0; set < kind.set_count(); ++set) {
+                state.slots[slot(model, ItemId{i}, member, set)] = kind.set_first[set];
+            }
+        }
+    }
+    return state;
+}
+
+StateId state_of(const Bench& bench, const State& state, ItemId item, std::uint16_t member,
+                 unsigned set) {
+    return state.slots[slot(*bench.model, item, member, set)];
+}
+
+namespace {
+
+// Is any (or every) member of the item, or of the members named, in one of these states?
+bool in_states(const Bench& bench, const State& state, ItemId id,
+               const std::vector<std::uint16_t>& members, StateSet states, bool every) {
+    const Model& model = *bench.model;
+    const Item& item = model.item(id);
+    const Kind& kind = model.kind(item.kind);
+    const auto member_in = [&](std::uint16_t member) {
+        for (unsigned set = 0; set < kind.set_count(); ++set) {
+            if (contains(states, state_of(bench, state, id, member, set)))
+                return true;
+        }
+        return false;
+    };
+    const std::size_t count = members.empty() ? item.count : members.size();
+    for (std::size_t i = 0; i < count; ++i) {
+        const auto member = static_cast<std::uint16_t>(members.empty() ? i : members[i] - 1U);
+        if (member_in(member) != every)
+            return !every;
+    }
+    return every;
+}
+
+bool any_in(const Bench& bench, const State& state, ItemId id, StateSet states) {
+    return in_states(bench, state, id, {}, states, false);
+}
+
+} // namespace
+
+bool present(const Bench& bench, const State& state, ItemId item) {
+    return any_in(bench, state, item, bench.model->kind_of(item).present);
+}
+
+bool in_first_state(const Bench& bench, const State& state, ItemId item) {
+    const StateId first = bench.model->kind_of(item).set_first.front();
+    return in_states(bench, state, item, {}, model::in_set(first), true);
+}
+
+bool binds(const Bench& bench, const State& state, ItemId tie) {
+    return bench.exists(tie) && any_in(bench, state, tie, bench.model->kind_of(tie).binds);
+}
+
+bool covers(const Bench& bench, const State& state, ItemId part) {
+    return bench.exists(part) && any_in(bench, state, part, bench.model->kind_of(part).covers);
+}
+
+bool blocks(const Bench& bench, const State& state, ItemId part) {
+    return bench.exists(part) && any_in(bench, state, part, bench.model->kind_of(part).blocks);
+}
+
+bool is_live(const Bench& bench, const State& state, ItemId source) {
+    const Item& item = bench.model->item(source);
+    if (item.feeds.empty() || !bench.exists(source))
+        return false;
+    if (!any_in(bench, state, source, bench.model->kind_of(source).live))
+        return false;
+    return std::all_of(item.through.begin(), item.through.end(), [&](ItemId connector) {
+        return !bench.exists(connector) || binds(bench, state, connector);
+    });
+}
+
+bool holds(const Bench& bench, const State& state, const model::Condition& condition) {
+    if (!bench.exists(condition.item.item))
+        return true;
+    return in_states(bench, state, condition.item.item, condition.item.members,
+                     model::in_set(condition.state), true);
+}
+
+ItemId place(const Bench& bench, const State& state, ItemId item) {
+    while (item.known() && present(bench, state, item))
+        item = bench.model->item(item).carrier;
+    return item;
+}
+
+ItemId body(const Bench& bench, const State& state, ItemId item) {
+    while (item.known() && in_first_state(bench, state, item)) {
+        item = bench.model->item(item).carrier;
+    }
+    return item;
+}
+
+ItemId seat(const Bench& bench, const State& state, ItemId id) {
+    const Item& item = bench.model->item(id);
+    if (item.carrier.known())
+        return place(bench, state, item.carrier);
+    // A tie is worked where the part is to which the others are tied; a variant may lack that part.
+    for (auto part = item.touches.rbegin(); part != item.touches.rend(); ++part) {
+        if (bench.exists(*part))
+            return place(bench, state, *part);
+    }
+    return {};
+}
+
+namespace {
+
+bool obstructs(const Bench& bench, const State& state, const ItemRef& ref, ItemId at) {
+    if (!bench.exists(ref.item))
+        return false;
+    const Kind& kind = bench.model->kind_of(ref.item);
+    if (kind.role == Role::part) {
+        return in_states(bench, state, ref.item, ref.members, kind.covers, false) &&
+               place(bench, state, ref.item) == at;
+    }
+    return model::is_tie(kind.role) &&
+           in_states(bench, state, ref.item, ref.members, kind.binds, false);
+}
+
+} // namespace
+
+std::vector<ItemId> in_the_way(const Bench& bench, const State& state, ItemId item, ItemId at,
+                               Span* because) {
+    std::vector<ItemId> all;
+    for (const model::ReachClause& clause : bench.model->item(item).reach) {
+        std::vector<ItemId> fewest;
+        bool first = true;
+        for (const auto& way : clause.ways) {
+            std::vector<ItemId> found;
+            for (const ItemRef& ref : way) {
+                if (obstructs(bench, state, ref, at))
+                    found.push_back(ref.item);
+            }
+            if (first || found.size() < fewest.size())
+                fewest = std::move(found);
+            first = false;
+        }
+        if (!fewest.empty() && all.empty() && because != nullptr)
+            *because = clause.span;
+        all.insert(all.end(), fewest.begin(), fewest.end());
+    }
+    return all;
+}
+
+bool reachable(const Bench& bench, const State& state, ItemId item) {
+    const bool is_part = bench.model->item(item).role == Role::part;
+    const ItemId at = is_part ? place(bench, state, item) : seat(bench, state, item);
+    return in_the_way(bench, state, item, at).empty();
+}
+
+std::vector<ItemId> moved_with(const Bench& bench, const State& state, ItemId part) {
+    std::vector<ItemId> moved{part};
+    for (std::size_t i = 0; i < moved.size(); ++i) {
+        for (const ItemId carried : bench.model->item(moved[i]).carried) {
+            if (bench.exists(carried) && present(bench, state, carried))
+                moved.push_back(carried);
+        }
+    }
+    return moved;
+}
+
+} // namespace matchmark::bench

@@ -1,0 +1,96 @@
+// Carries a guide's actions out on the bench.
+#include "bench/work.hpp"
+
+#include "model/fitting.hpp"
+
+#include <algorithm>
+
+namespace matchmark::bench {
+
+using model::Action;
+using model::ActionSort;
+
+bool supplied(const Model& model, const Resources& resources, const Action& action, ItemId item) {
+    return std::any_of(action.with.begin(), action.with.end(), [&](model::ResourceId id) {
+        return model::serves(model, resources[id.value], item);
+    });
+}
+
+Act act_of(const Model& model, const Resources& resources, const Action& action,
+           const model::Target& target) {
+    return {target.ref.item, target.verb, target.ref.members,
+            supplied(model, resources, action, target.ref.item)};
+}
+
+namespace {
+
+void flag_members(const Model& model, State& state, const model::ItemRef& ref, std::uint8_t set,
+                  std::uint8_t clear) {
+    const model::Item& item = model.item(ref.item);
+    const std::size_t count = ref.members.empty() ? item.count : ref.members.size();
+    for (std::size_t i = 0; i < count; ++i) {
+        const std::size_t member = ref.members.empty() ? i : ref.members[i] - 1U;
+        auto& flags = state.flags[item.first_member + member];
+        flags = static_cast<std::uint8_t>((flags | set) & ~clear);
+    }
+}
+
+} // namespace
+
+void note(const Bench& bench, State& state, const Action& action) {
+    const Model& model = *bench.model;
+    for (const model::Target& target : action.targets) {
+        switch (action.sort) {
+        case ActionSort::replace:
+            flag_members(model, state, target.ref, renewed, spent);
+            break;
+        case ActionSort::mark:
+            flag_members(model, state, target.ref, marked, 0);
+            break;
+        case ActionSort::dispose:
+            flag_members(model, state, target.ref, disposed, 0);
+            break;
+        case ActionSort::scrap:
+        case ActionSort::leave_off:
+            flag_members(model, state, target.ref, given_up, 0);
+            break;
+        case ActionSort::verb:
+        case ActionSort::measure:
+        case ActionSort::do_guide:
+            break;
+        }
+    }
+}
+
+void carry_out(const Bench& bench, State& state, const Resources& resources, const Action& action) {
+    if (action.sort != ActionSort::verb) {
+        note(bench, state, action);
+        return;
+    }
+    for (const model::Target& target : action.targets) {
+        perform(bench, state, act_of(*bench.model, resources, action, target));
+    }
+}
+
+bool any_flag(const Model& model, const State& state, ItemId id, std::uint8_t flag) {
+    const model::Item& item = model.item(id);
+    for (std::uint16_t member = 0; member < item.count; ++member) {
+        if ((state.flags[item.first_member + member] & flag) != 0)
+            return true;
+    }
+    return false;
+}
+
+bool every_flag(const Model& model, const State& state, const model::ItemRef& ref,
+                std::uint8_t flag) {
+    const model::Item& item = model.item(ref.item);
+    const std::size_t count = ref.members.empty() ? item.count : ref.members.size();
+    for (std::size_t i = 0; i < count; ++i) {
+        const std::size_t member = ref.members.empty() ? i : ref.members[i] - 1U;
+        if ((state.flags[item.first_member + member] & flag) == 0)
+            return false;
+    }
+    return true;
+}
+
+} // namespace matchmark::bench

@@ -1,0 +1,31 @@
+// From actions as a guide has them to acts on the bench.
+#pragma once
+
+#include "bench/bench.hpp"
+
+namespace matchmark::bench {
+
+using Resources = std::vector<model::Resource>;
+
+// Is one of the action's spares or supplies meant for the item?
+bool supplied(const Model& model, const Resources& resources, const model::Action& action,
+              ItemId item);
+
+// The act that a verb's action does on one of its targets.
+Act act_of(const Model& model, const Resources& resources, const model::Action& action,
+           const model::Target& target);
+
+// What an action of the compiler's own does to the state: renewed, marked, disposed of, given up.
+// Nothing for a verb.
+void note(const Bench& bench, State& state, const model::Action& action);
+
+// Does to the state what the action says, asking nothing.
+void carry_out(const Bench& bench, State& state, const Resources& resources,
+               const model::Action& action);
+
+// Does any (every) member of the item, among those named, have this flag?
+bool any_flag(const Model& model, const State& state, ItemId item, std::uint8_t flag);
+bool every_flag(const Model& model, const State& state, const model::ItemRef& ref,
+                std::uint8_t flag);
+
+} // namespace matchmark::bench

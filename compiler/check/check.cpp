@@ -1,0 +1,84 @@
+// Runs every rule over every guide in each of its variants, and merges what they find.
+#include "check/check.hpp"
+
+#include "check/allowances.hpp"
+#include "check/rule.hpp"
+
+#include <algorithm>
+#include <tuple>
+
+namespace matchmark::check {
+
+namespace {
+
+bool same_finding(const Diagnostic& a, const Diagnostic& b) {
+    return std::tie(a.rule, a.message) == std::tie(b.rule, b.message) && a.primary == b.primary;
+}
+
+// Findings of one variant; the names of the variants are added once it is known which have it.
+std::vector<Diagnostic> find_in(const SourceMap& sources, const model::Model& model,
+                                const model::Procedure& procedure, unsigned variant) {
+    const Walk record = walk(sources, model, procedure, variant);
+    std::vector<Diagnostic> found;
+    for (const Rule* rule : all_rules()) {
+        if (rule->find == nullptr)
+            continue;
+        const std::size_t first = found.size();
+        rule->find(record, found);
+        for (std::size_t i = first; i < found.size(); ++i) {
+            found[i].rule = rule->name;
+            found[i].severity = rule->severity;
+        }
+    }
+    return found;
+}
+
+void merge(std::vector<Diagnostic>& all, std::vector<Diagnostic> found,
+           const std::string& variant) {
+    for (Diagnostic& finding : found) {
+        const auto known = std::find_if(all.begin(), all.end(), [&](const Diagnostic& other) {
+            return same_finding(other, finding);
+        });
+        if (known != all.end()) {
+            auto& variants = known->variants;
+            const bool listed =
+                std::find(variants.begin(), variants.end(), variant) != variants.end();
+            if (!listed)
+                variants.push_back(variant);
+        } else {
+            finding.variants = {variant};
+            all.push_back(std::move(finding));
+        }
+    }
+}
+
+} // namespace
+
+void check(const SourceMap& sources, const std::vector<syntax::File>& files,
+           const model::Model& model, const std::vector<model::Procedure>& procedures,
+           std::vector<Diagnostic>& findings) {
+    std::vector<Diagnostic> all;
+    for (const model::Procedure& procedure : procedures) {
+        const model::VariantMask mask = model.guide(procedure.guide).variants;
+        std::vector<Diagnostic> of_guide;
+        std::size_t walked = 0;
+        for (unsigned variant = 0; variant < model::variant_count(model); ++variant) {
+            if (((mask >> variant) & 1U) == 0)
+                continue;
+            ++walked;
+            const bool named = variant < model.device.variants.size();
+            merge(of_guide, find_in(sources, model, procedure, variant),
+                  named ? model.device.variants[variant] : std::string());
+        }
+        for (Diagnostic& finding : of_guide) {
+            if (finding.variants.size() == walked)
+                finding.variants.clear();
+            all.push_back(std::move(finding));
+        }
+    }
+    apply_allowances(sources, files.back(), all);
+    findings.insert(findings.end(), std::make_move_iterator(all.begin()),
+                    std::make_move_iterator(all.end()));
+}
+
+} // namespace matchmark::check

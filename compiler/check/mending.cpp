@@ -1,0 +1,199 @@
+// Writes what is missing where it belongs in the author's text.
+#include "check/mending.hpp"
+
+#include "bench/proof.hpp"
+#include "model/describe.hpp"
+#include "model/fitting.hpp"
+#include "model/spelling.hpp"
+
+#include <fmt/format.h>
+
+namespace matchmark::check {
+
+using bench::Act;
+using model::Action;
+using model::Step;
+
+namespace {
+
+bool is_derived(const Walk& walk, std::size_t at) {
+    if (at >= walk.events.size())
+        return walk.guide().derives_put_back;
+    const Event& event = walk.events[at];
+    const Action* action = walk.action(event);
+    if (action != nullptr)
+        return action->derived;
+    return false; // a test has a place of its own in the text
+}
+
+Edit insertion(FileId file, std::uint32_t at, std::string text) {
+    return {{file, at, at}, std::move(text)};
+}
+
+std::uint32_t line_begin(const SourceMap& sources, Span span) {
+    return sources.line_start(span.file, sources.place(span.file, span.begin).line);
+}
+
+std::uint32_t line_end(const SourceMap& sources, Span span) {
+    return sources.line_start(span.file, sources.place(span.file, span.end).line + 1);
+}
+
+// Text that starts on a line of its own: after a last line without a line end, one is added.
+Edit insertion_on_new_line(const SourceMap& sources, FileId file, std::uint32_t at,
+                           std::string text) {
+    const std::string& bytes = sources.file(file).text;
+    const bool open = at > 0 && at <= bytes.size() && bytes[at - 1] != '\n';
+    return insertion(file, at, open ? "\n" + text : text);
+}
+
+std::string indented(const std::vector<std::string>& lines) {
+    std::string text;
+    for (const auto& line : lines)
+        text += "  " + line + "\n";
+    return text;
+}
+
+std::string free_step_name(const Walk& walk, std::string name) {
+    const auto taken = [&] {
+        for (const Step& step : walk.procedure.steps) {
+            if (step.name == name)
+                return true;
+        }
+        return false;
+    };
+    while (taken())
+        name += "-then";
+    return name;
+}
+
+std::string capitalised(std::string text) {
+    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z')
+        text[0] = static_cast<char>(text[0] - 'a' + 'A');
+    return text;
+}
+
+std::string new_step(const Walk& walk, const std::vector<std::string>& lines) {
+    const std::string name = free_step_name(walk, "then");
+    return fmt::format("step {} \"{}\"\n{}", name,
+                       capitalised(lines.front().substr(0, lines.front().find(" with "))),
+                       indented(lines));
+}
+
+} // namespace
+
+std::vector<std::string> lines_for(const Walk& walk, const std::vector<Act>& acts) {
+    std::vector<std::string> lines;
+    for (const Act& act : acts) {
+        const model::Item& item = walk.model.item(act.item);
+        const model::Kind& kind = walk.model.kind(item.kind);
+        model::ItemRef ref;
+        ref.item = act.item;
+        ref.members = act.members;
+        const bool renew = item.one_use && kind.verbs[act.verb].to == kind.set_first.front();
+        const Action action =
+            model::written_action(walk.model, walk.procedure.resources, ref, act.verb, renew);
+        lines.push_back(model::as_source(walk.model, walk.procedure.resources, action));
+    }
+    return lines;
+}
+
+std::vector<Edit> insert_before(const Walk& walk, std::size_t at,
+                                const std::vector<std::string>& lines) {
+    if (lines.empty() || is_derived(walk, at))
+        return {};
+    const SourceMap& sources = walk.sources;
+    const bool at_end = at >= walk.events.size();
+    if (!at_end && walk.events[at].action) {
+        const Span line = walk.action(walk.events[at])->line;
+        return {insertion(line.file, line_begin(sources, line), indented(lines))};
+    }
+    // Before a test or at the end: as the last line of the step before, if that is the author's
+    // own.
+    const Action* before = at > 0 ? walk.action(walk.events[at - 1]) : nullptr;
+    if (before != nullptr && !before->derived) {
+        return {insertion_on_new_line(sources, before->line.file, line_end(sources, before->line),
+                                      indented(lines))};
+    }
+    if (at_end) {
+        const Span end = walk.guide().end;
+        return {insertion_on_new_line(sources, end.file, end.begin, "\n" + new_step(walk, lines))};
+    }
+    const Span test = walk.step(walk.events[at]).declaration;
+    return {insertion(test.file, line_begin(sources, test), new_step(walk, lines) + "\n")};
+}
+
+std::vector<Edit> insert_test(const Walk& walk, std::size_t at, const std::string& text) {
+    const SourceMap& sources = walk.sources;
+    const model::Guide& guide = walk.guide();
+    if (guide.derives_put_back || at >= walk.events.size()) {
+        return {insertion_on_new_line(sources, guide.end.file, guide.end.begin, "\n" + text)};
+    }
+    const Event& event = walk.events[at];
+    const Step& step = walk.step(event);
+    const bool starts_step = !event.action || *event.action == 0;
+    if (starts_step)
+        return {
+            insertion(step.declaration.file, line_begin(sources, step.declaration), text + "\n")};
+    const Span line = walk.action(event)->line;
+    const std::string rest = fmt::format("\n{}\nstep {} \"{}\"\n", text,
+                                         free_step_name(walk, step.name + "-then"), step.title);
+    return {insertion(line.file, line_begin(sources, line), rest)};
+}
+
+Edit remove_line(const SourceMap& sources, Span line) {
+    return {{line.file, line_begin(sources, line), line_end(sources, line)}, ""};
+}
+
+Edit add_to_head(const Walk& walk, const std::string& line) {
+    const Span at = walk.guide().head_end;
+    return insertion_on_new_line(walk.sources, at.file, at.begin, "  " + line + "\n");
+}
+
+Span place_of(const Walk& walk, std::size_t at) {
+    if (at >= walk.events.size()) {
+        const Step* last = walk.procedure.steps.empty() ? nullptr : &walk.procedure.steps.back();
+        if (last == nullptr)
+            return walk.guide().span;
+        return last->derived ? walk.guide().derived_span : last->head;
+    }
+    const Event& event = walk.events[at];
+    const Action* action = walk.action(event);
+    if (action == nullptr)
+        return walk.step(event).head;
+    return action->derived && walk.guide().derived_span.known() ? walk.guide().derived_span
+                                                                : action->head;
+}
+
+Diagnostic finding_at(const Walk& walk, std::size_t at, std::string message) {
+    Diagnostic finding;
+    finding.message = std::move(message);
+    finding.primary = place_of(walk, at);
+    if (at < walk.events.size()) {
+        const Action* action = walk.action(walk.events[at]);
+        if (action != nullptr && action->derived && action->head != finding.primary) {
+            finding.related.push_back({action->head, "the way back from here"});
+        }
+    }
+    return finding;
+}
+
+void mend_with(const Walk& walk, Diagnostic& finding, std::size_t at,
+               const std::vector<Act>& acts) {
+    if (acts.empty())
+        return;
+    const auto lines = lines_for(walk, acts);
+    finding.edits = insert_before(walk, at, lines);
+    if (!finding.edits.empty()) {
+        finding.help = lines.size() == 1 ? "add this line before it" : "add these lines before it";
+        if (at >= walk.events.size())
+            finding.help = lines.size() == 1 ? "add this line" : "add these lines";
+        return;
+    }
+    std::vector<std::string> quoted;
+    for (const auto& line : lines)
+        quoted.push_back("`" + line + "`");
+    finding.help =
+        "write this step's way back in the put-back, with " + model::list(quoted) + " in it";
+}
+
+} // namespace matchmark::check

@@ -1,0 +1,77 @@
+// A measurement, mark, disposal or test that no declaration asks for: nothing would notice if it
+// went.
+#include "check/trials.hpp"
+#include "check/troubles.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace matchmark::check::rules {
+
+namespace {
+
+using model::Action;
+using model::ActionSort;
+
+std::string what_lacks(const Walk& walk, const Action& action) {
+    const model::Item& item = walk.model.item(action.targets.front().ref.item);
+    const model::Kind& kind = walk.model.kind(item.kind);
+    if (action.sort == ActionSort::mark && item.keep.empty()) {
+        return fmt::format("add `keep` to `{}`: what of it must be as before", item.name);
+    }
+    if (action.sort == ActionSort::dispose && kind.waste.empty()) {
+        return fmt::format("add `waste` to a kind of its own for `{}`", item.name);
+    }
+    if (action.sort != ActionSort::measure)
+        return {};
+    const bool known =
+        std::any_of(item.limits.begin(), item.limits.end(), [&](const model::WearLimit& limit) {
+            return action.aspect.empty() || limit.name == action.aspect;
+        });
+    return known ? std::string{}
+                 : fmt::format("add `limit {} ...` to `{}`", action.aspect, item.name);
+}
+
+void report(const Walk& walk, std::size_t at, std::string message, std::string help,
+            std::vector<Diagnostic>& findings) {
+    Diagnostic finding = finding_at(walk, at, std::move(message));
+    finding.why = "if a later edit lost it, nothing would notice";
+    finding.help = std::move(help);
+    findings.push_back(std::move(finding));
+}
+
+void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+    const auto proven = proofs(walk);
+    for (std::size_t at = 0; at < walk.events.size(); ++at) {
+        if (const Action* action = walk.action(walk.events[at])) {
+            if (action->targets.empty())
+                continue;
+            const std::string lack = what_lacks(walk, *action);
+            if (lack.empty())
+                continue;
+            report(walk, at,
+                   fmt::format("nothing declared asks to {} `{}`", action->verb,
+                               walk.model.item(action->targets.front().ref.item).name),
+                   lack, findings);
+            continue;
+        }
+        const bool needed = std::any_of(proven.begin(), proven.end(), [&](const Proven& entry) {
+            return entry.by == at || entry.early == at;
+        });
+        if (needed || walk.step(walk.events[at]).section != model::Section::put_back)
+            continue;
+        report(walk, at,
+               fmt::format("nothing that the work renews or disturbs asks for test `{}`",
+                           walk.step(walk.events[at]).name),
+               "declare the `function` that it proves", findings);
+    }
+}
+
+} // namespace
+
+extern const Rule asked_by_nothing;
+const Rule asked_by_nothing{"asked-by-nothing", "tests", Severity::advice,
+                            "a measurement, mark, disposal or test that no declaration asks for",
+                            find};
+
+} // namespace matchmark::check::rules

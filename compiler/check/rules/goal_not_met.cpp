@@ -1,0 +1,102 @@
+// The guide's goal, which none of its actions reaches.
+#include "check/troubles.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace matchmark::check::rules {
+
+namespace {
+
+using model::Action;
+using model::ActionSort;
+
+bool does(const Walk& walk, const Action& goal, const model::Target& wanted) {
+    return std::any_of(walk.events.begin(), walk.events.end(), [&](const Event& event) {
+        const Action* action = walk.action(event);
+        if (action == nullptr || action->verb != goal.verb)
+            return false;
+        return std::any_of(
+            action->targets.begin(), action->targets.end(),
+            [&](const model::Target& target) { return target.ref.item == wanted.ref.item; });
+    });
+}
+
+// What is good for one use and goes back used is reported there.
+bool reported_as_used(const Walk& walk, model::ItemId item) {
+    return std::any_of(walk.troubles.begin(), walk.troubles.end(), [&](const Trouble& trouble) {
+        const auto* refusal = std::get_if<bench::Refusal>(&trouble.objection);
+        return refusal != nullptr && std::holds_alternative<bench::UsedTwice>(*refusal) &&
+               walk.events[trouble.event].act->item == item;
+    });
+}
+
+// The last point at which the item is off its place, and so can be renewed.
+std::optional<std::size_t> last_off(const Walk& walk, model::ItemId item) {
+    for (std::size_t at = walk.events.size() + 1; at-- > 0;) {
+        if (!bench::present(walk.bench, walk.state_at(at), item))
+            return at;
+    }
+    return std::nullopt;
+}
+
+void mend_replace(const Walk& walk, const Action& goal, const model::Target& target,
+                  Diagnostic& finding) {
+    const auto at = last_off(walk, target.ref.item);
+    if (!at || goal.with.empty())
+        return;
+    const auto& spare = walk.procedure.resources[goal.with.front().value];
+    const auto line =
+        fmt::format("replace {} with {}", walk.model.item(target.ref.item).name, spare.name);
+    finding.edits = insert_before(walk, *at, {line});
+    finding.help = finding.edits.empty() ? fmt::format("write `{}` while it is out", line)
+                                         : "add this line while it is out";
+}
+
+// The last point at which the goal's verb can be done.
+void mend_verb(const Walk& walk, const Action& goal, const model::Target& target,
+               Diagnostic& finding) {
+    const model::Kind& kind = walk.model.kind_of(target.ref.item);
+    const model::Verb* verb = model::find_verb(kind, goal.verb);
+    if (verb == nullptr)
+        return;
+    const bench::Act act{
+        target.ref.item, static_cast<std::uint16_t>(verb - kind.verbs.data()), {}, true};
+    for (std::size_t at = walk.events.size() + 1; at-- > 0;) {
+        if (!replay(walk, at, {act}))
+            continue;
+        mend_with(walk, finding, at, {act});
+        return;
+    }
+}
+
+void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+    for (const Action& goal : walk.guide().goals) {
+        for (const model::Target& target : goal.targets) {
+            if (!walk.bench.exists(target.ref.item) || does(walk, goal, target))
+                continue;
+            if (reported_as_used(walk, target.ref.item))
+                continue;
+            Diagnostic finding;
+            finding.message = fmt::format("the goal is to {} {}, and no step does it", goal.verb,
+                                          model::with_kind(walk.model, target.ref.item));
+            finding.primary = goal.head;
+            finding.label = "promised here";
+            finding.why = "the reader would take it apart for nothing";
+            if (goal.sort == ActionSort::replace) {
+                mend_replace(walk, goal, target, finding);
+            } else {
+                mend_verb(walk, goal, target, finding);
+            }
+            findings.push_back(std::move(finding));
+        }
+    }
+}
+
+} // namespace
+
+extern const Rule goal_not_met;
+const Rule goal_not_met{"goal-not-met", "goal", Severity::error,
+                        "a goal that no step of the guide reaches", find};
+
+} // namespace matchmark::check::rules

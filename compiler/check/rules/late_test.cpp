@@ -1,0 +1,39 @@
+// A test that stands after the cover that hides what it proves, and could have stood before it.
+#include "check/trials.hpp"
+#include "check/troubles.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace matchmark::check::rules {
+
+namespace {
+
+void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+    std::vector<std::size_t> seen;
+    for (const Proven& proven : proofs(walk)) {
+        if (!proven.by)
+            continue;
+        const auto since = hidden_since(walk, *proven.by, proven.obligation);
+        if (!since || std::find(seen.begin(), seen.end(), *proven.by) != seen.end())
+            continue;
+        seen.push_back(*proven.by);
+        const model::Step& test = walk.step(walk.events[*proven.by]);
+        Diagnostic finding = finding_at(walk, *proven.by,
+                                        fmt::format("test `{}` comes after {} is closed in",
+                                                    test.name, name_of(walk, proven.obligation)));
+        finding.label = "too late here";
+        finding.why = "if it fails, all that was closed comes apart again";
+        finding.related.push_back({place_of(walk, *since), "closed in here"});
+        finding.help = "move the test before that line, or say with `when` why it has to wait";
+        findings.push_back(std::move(finding));
+    }
+}
+
+} // namespace
+
+extern const Rule late_test;
+const Rule late_test{"late-test", "tests", Severity::error,
+                     "a test done only after what it proves is closed in", find};
+
+} // namespace matchmark::check::rules

@@ -1,0 +1,38 @@
+// A threaded fastener tightened with no torque where its kind asks for one.
+#include "check/troubles.hpp"
+
+#include <fmt/format.h>
+
+namespace matchmark::check::rules {
+
+namespace {
+
+void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+    for (std::size_t at = 0; at < walk.events.size(); ++at) {
+        const Event& event = walk.events[at];
+        if (!event.act)
+            continue;
+        const model::Item& item = walk.model.item(event.act->item);
+        const model::Kind& kind = walk.model.kind(item.kind);
+        const model::Verb& verb = kind.verbs[event.act->verb];
+        const bool tightens = kind.set_of[verb.to] == 0 && verb.to == kind.set_first.front();
+        if (!kind.asks_torque || !tightens || walk.action(event)->tightening.torque)
+            continue;
+        Diagnostic finding = finding_at(walk, at,
+                                        fmt::format("{} is tightened to no stated torque",
+                                                    model::with_kind(walk.model, event.act->item)));
+        finding.label = "how tight?";
+        finding.why = "too loose leaks or works off, too tight strips the thread";
+        finding.related.push_back({item.span, "declared here, with no `torque`"});
+        finding.help = fmt::format("add `torque` to `{}`, or `to ... N.m` here", item.name);
+        findings.push_back(std::move(finding));
+    }
+}
+
+} // namespace
+
+extern const Rule no_torque;
+const Rule no_torque{"no-torque", "torque", Severity::error,
+                     "tightening, to no stated torque, a fastener whose kind asks for one", find};
+
+} // namespace matchmark::check::rules

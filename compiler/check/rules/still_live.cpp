@@ -1,0 +1,33 @@
+// Work on what a source still feeds.
+#include "check/troubles.hpp"
+
+#include <fmt/format.h>
+
+namespace matchmark::check::rules {
+
+namespace {
+
+void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+    each_refusal<bench::StillLive>(
+        walk, [&](const Trouble& trouble, const bench::StillLive& reason) {
+            const bench::Act& act = act_of(walk, trouble);
+            Diagnostic finding = refused(walk, trouble,
+                                         fmt::format("{} is worked on while `{}` is live",
+                                                     model::with_kind(walk.model, act.item),
+                                                     walk.model.item(reason.fed).name));
+            finding.label = "under power here";
+            finding.why =
+                fmt::format("{} still feeds `{}`", model::with_kind(walk.model, reason.source),
+                            walk.model.item(reason.fed).name);
+            finding.related.push_back({walk.model.item(reason.source).span, "the source"});
+            findings.push_back(std::move(finding));
+        });
+}
+
+} // namespace
+
+extern const Rule still_live;
+const Rule still_live{"still-live", "live", Severity::error,
+                      "parting, joining or moving what a source still feeds", find};
+
+} // namespace matchmark::check::rules

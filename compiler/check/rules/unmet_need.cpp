@@ -1,0 +1,43 @@
+// Something that has to be so first: drain before the hose clamp comes off.
+#include "check/troubles.hpp"
+
+#include <fmt/format.h>
+
+namespace matchmark::check::rules {
+
+namespace {
+
+std::string state_words(const model::Kind& kind, model::StateSet states) {
+    std::vector<std::string> words;
+    for (std::size_t i = 0; i < kind.states.size(); ++i) {
+        if (model::contains(states, static_cast<model::StateId>(i)))
+            words.push_back("`" + kind.states[i] + "`");
+    }
+    return model::list(words, "or");
+}
+
+void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+    each_refusal<bench::UnmetNeed>(walk, [&](const Trouble& trouble,
+                                             const bench::UnmetNeed& reason) {
+        const bench::Act& act = act_of(walk, trouble);
+        const std::string wanted = state_words(walk.model.kind_of(reason.item), reason.states);
+        Diagnostic finding = refused(
+            walk, trouble,
+            fmt::format("{} needs {} {} first", model::with_kind(walk.model, act.item),
+                        act.item == reason.item ? "to be" : model::quoted(walk.model, reason.item),
+                        wanted));
+        finding.label = "too early here";
+        finding.why =
+            fmt::format("{} is not {} yet", model::with_kind(walk.model, reason.item), wanted);
+        finding.related.push_back({reason.because, "says so"});
+        findings.push_back(std::move(finding));
+    });
+}
+
+} // namespace
+
+extern const Rule unmet_need;
+const Rule unmet_need{"unmet-need", "needs", Severity::error,
+                      "a verb whose declared `needs ITEM STATE to VERB` does not hold", find};
+
+} // namespace matchmark::check::rules

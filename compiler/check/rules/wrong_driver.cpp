@@ -1,0 +1,102 @@
+// A tool that does not fit what it is used on.
+#include "check/troubles.hpp"
+
+#include "model/fitting.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace matchmark::check::rules {
+
+namespace {
+
+using model::ResourceId;
+using model::ResourceSort;
+
+std::string wanted(const model::Item& item, const model::Verb& verb) {
+    std::vector<std::string> words;
+    if (verb.by_driver) {
+        words.push_back(item.drive.empty()
+                            ? "a driver"
+                            : fmt::format("a driver for {} {}", item.drive, item.drive_size));
+        while (!words.back().empty() && words.back().back() == ' ')
+            words.back().pop_back();
+    }
+    for (const auto& tool : verb.tools)
+        words.push_back("`" + tool + "`");
+    return model::list(words, "or");
+}
+
+bool is_tool(const Walk& walk, ResourceId id) {
+    return walk.procedure.resources[id.value].sort == ResourceSort::tool;
+}
+
+void report(const Walk& walk, std::size_t at, const model::Item& item, const model::Verb& verb,
+            std::vector<Diagnostic>& findings) {
+    const model::Action& action = *walk.action(walk.events[at]);
+    const auto named = std::find_if(action.with.begin(), action.with.end(),
+                                    [&](ResourceId id) { return is_tool(walk, id); });
+    const auto fitting = model::fitting_tools(walk.model, walk.procedure.resources, item, verb);
+    const bool none = named == action.with.end();
+    if (none && !model::asks_tool(verb))
+        return;
+    Diagnostic finding = finding_at(
+        walk, at,
+        none ? fmt::format("no tool is named to {} {}", verb.name,
+                           model::with_kind(walk.model, walk.events[at].act->item))
+             : fmt::format("`{}` does not fit {}", walk.procedure.resources[named->value].name,
+                           model::with_kind(walk.model, walk.events[at].act->item)));
+    finding.why = fmt::format("it takes {}", wanted(item, verb));
+    finding.label = none ? "with what?" : "wrong tool";
+    finding.related.push_back({item.span, "declared here"});
+    if (!none)
+        finding.related.push_back({walk.procedure.resources[named->value].span, "the tool"});
+    if (fitting.empty()) {
+        const std::string size = item.drive_size.empty() ? "" : " " + item.drive_size;
+        finding.help =
+            verb.by_driver && !item.drive.empty()
+                ? fmt::format("list one: `tool driver \"{} driver{}\"`", item.drive, size)
+                : "list such a tool in the guide's head";
+        if (verb.by_driver && !item.drive.empty())
+            return findings.push_back(std::move(finding));
+    } else if (none && !action.derived && action.targets.size() == 1) {
+        const Span target = action.targets.front().ref.span;
+        finding.help = "name the tool";
+        const std::string& tool = walk.procedure.resources[fitting.front().value].name;
+        finding.edits = {{{target.file, target.end, target.end}, " with " + tool}};
+    } else {
+        finding.help =
+            fmt::format("use `{}`", walk.procedure.resources[fitting.front().value].name);
+    }
+    findings.push_back(std::move(finding));
+}
+
+void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+    for (std::size_t at = 0; at < walk.events.size(); ++at) {
+        const Event& event = walk.events[at];
+        if (!event.act)
+            continue;
+        const model::Action& action = *walk.action(event);
+        const model::Item& item = walk.model.item(event.act->item);
+        const model::Verb& verb = walk.model.kind(item.kind).verbs[event.act->verb];
+        if (!model::asks_tool(verb) && verb.tools.empty())
+            continue;
+        const bool any_named = std::any_of(action.with.begin(), action.with.end(),
+                                           [&](ResourceId id) { return is_tool(walk, id); });
+        const bool fits = std::any_of(action.with.begin(), action.with.end(), [&](ResourceId id) {
+            return model::tool_fits(walk.model, walk.procedure.resources[id.value], item, verb);
+        });
+        if (fits || (!any_named && !model::asks_tool(verb)))
+            continue;
+        report(walk, at, item, verb, findings);
+    }
+}
+
+} // namespace
+
+extern const Rule wrong_driver;
+const Rule wrong_driver{
+    "wrong-driver", "tools", Severity::error,
+    "a tool that does not fit the drive or the verb, or no tool where one is needed", find};
+
+} // namespace matchmark::check::rules

@@ -1,0 +1,51 @@
+// A verb that the item's present state does not allow: pulling a ribbon that is still locked.
+#include "check/troubles.hpp"
+
+#include <fmt/format.h>
+
+namespace matchmark::check::rules {
+
+namespace {
+
+// Done already: the line is one too many, unless a goal asks for the verb.
+void mend_repeat(const Walk& walk, const Trouble& trouble, Diagnostic& finding) {
+    const model::Action* action = walk.action(walk.events[trouble.event]);
+    if (action == nullptr || action->derived || action->targets.size() != 1)
+        return;
+    finding.help = "remove the line, or undo it again before";
+    finding.edits = {remove_line(walk.sources, action->line)};
+}
+
+void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+    each_refusal<bench::WrongState>(walk, [&](const Trouble& trouble,
+                                              const bench::WrongState& reason) {
+        const bench::Act& act = act_of(walk, trouble);
+        const model::Kind& kind = walk.model.kind_of(act.item);
+        const model::Verb& verb = verb_of(walk, trouble);
+        const bool repeat = reason.found == verb.to;
+        std::vector<std::string> states;
+        for (std::size_t i = 0; i < kind.states.size(); ++i) {
+            if (model::contains(verb.from, static_cast<model::StateId>(i)))
+                states.push_back("`" + kind.states[i] + "`");
+        }
+        Diagnostic finding =
+            refused(walk, trouble,
+                    fmt::format("{} is {} `{}`", model::with_kind(walk.model, act.item),
+                                repeat ? "already" : "still", kind.states[reason.found]));
+        finding.label = fmt::format("`{}` starts from {}", verb.name, model::list(states, "or"));
+        finding.why = repeat ? fmt::format("there is nothing to `{}`", verb.name)
+                             : fmt::format("`{}` now would force it", verb.name);
+        finding.related.push_back({walk.model.item(act.item).span, "declared here"});
+        if (repeat)
+            mend_repeat(walk, trouble, finding);
+        findings.push_back(std::move(finding));
+    });
+}
+
+} // namespace
+
+extern const Rule wrong_state;
+const Rule wrong_state{"wrong-state", "state", Severity::error,
+                       "a verb that the item's present state does not allow", find};
+
+} // namespace matchmark::check::rules

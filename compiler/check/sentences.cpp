@@ -1,0 +1,116 @@
+// Splits prose into sentences, as a reader would.
+#include "check/sentences.hpp"
+
+#include <algorithm>
+#include <cctype>
+
+namespace matchmark::check {
+
+namespace {
+
+bool is_space(char c) { return c == ' ' || c == '\t' || c == '\n' || c == '\r'; }
+
+// A full stop ends a sentence when a space or the end follows, and the next word does not start in
+// lower case ("approx. 3").
+bool ends_sentence(std::string_view text, std::size_t at) {
+    const char c = text[at];
+    if (c != '.' && c != '!' && c != '?')
+        return false;
+    std::size_t next = at + 1;
+    while (next < text.size() && (text[next] == ')' || text[next] == '"' || text[next] == '*'))
+        ++next;
+    if (next < text.size() && !is_space(text[next]))
+        return false;
+    while (next < text.size() && is_space(text[next]))
+        ++next;
+    return next >= text.size() || std::islower(static_cast<unsigned char>(text[next])) == 0;
+}
+
+// A blank line, or the start of a list entry, heading or table row, ends a sentence too.
+bool starts_block(std::string_view text, std::size_t line_end) {
+    std::size_t next = line_end + 1;
+    while (next < text.size() && (text[next] == ' ' || text[next] == '\t'))
+        ++next;
+    if (next >= text.size())
+        return true;
+    const char c = text[next];
+    const bool bullet =
+        (c == '-' || c == '*' || c == '+') && next + 1 < text.size() && text[next + 1] == ' ';
+    std::size_t digits = next;
+    while (digits < text.size() && std::isdigit(static_cast<unsigned char>(text[digits])) != 0)
+        ++digits;
+    const bool number = digits > next && digits + 1 < text.size() &&
+                        (text[digits] == '.' || text[digits] == ')') && text[digits + 1] == ' ';
+    return c == '\n' || c == '#' || c == '|' || c == '>' || bullet || number;
+}
+
+bool is_word(const std::string& word) {
+    return std::any_of(word.begin(), word.end(), [](char c) {
+        return std::isalnum(static_cast<unsigned char>(c)) != 0 || (c & 0x80) != 0;
+    });
+}
+
+Sentence make_sentence(std::string_view piece) {
+    Sentence sentence;
+    std::string word;
+    const auto finish = [&] {
+        if (is_word(word)) {
+            if (!sentence.text.empty())
+                sentence.text += ' ';
+            sentence.text += word;
+            sentence.words.push_back(word);
+        }
+        word.clear();
+    };
+    for (const char c : piece) {
+        if (is_space(c)) {
+            finish();
+        } else if (c != '*' && c != '`' && c != '#' && c != '_') {
+            word += c;
+        }
+    }
+    finish();
+    return sentence;
+}
+
+} // namespace
+
+std::vector<Sentence> sentences(const SourceMap& sources, const model::Prose& prose) {
+    std::vector<Sentence> all;
+    if (!prose.span.known())
+        return all;
+    std::string_view text = sources.slice(prose.span);
+    std::size_t start = 0;
+    const std::size_t colon = text.find(':');
+    if (colon != std::string_view::npos && colon < 8 && text.find(' ') > colon)
+        start = colon + 1;
+    std::size_t from = start;
+    for (std::size_t at = start; at <= text.size(); ++at) {
+        const bool end = at == text.size();
+        if (!end && !(text[at] == '\n' && starts_block(text, at)) && !ends_sentence(text, at))
+            continue;
+        const std::size_t to = std::min(text.size(), at + 1);
+        Sentence sentence = make_sentence(text.substr(from, to - from));
+        while (from < to && is_space(text[from]))
+            ++from;
+        sentence.span = {prose.span.file, static_cast<std::uint32_t>(prose.span.begin + from),
+                         static_cast<std::uint32_t>(prose.span.begin + (end ? to : at + 1))};
+        if (!sentence.words.empty())
+            all.push_back(std::move(sentence));
+        from = to;
+    }
+    return all;
+}
+
+std::vector<const model::Prose*> procedural_prose(const Walk& walk) {
+    std::vector<const model::Prose*> all;
+    for (const model::Step& step : walk.procedure.steps) {
+        for (const model::Prose& prose : step.prose) {
+            if (prose.kind == model::ProseKind::text)
+                all.push_back(&prose);
+        }
+    }
+    return all;
+}
+
+} // namespace matchmark::check

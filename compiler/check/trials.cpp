@@ -1,0 +1,139 @@
+// Matches what the work obliges one to prove with the tests that prove it.
+#include "check/trials.hpp"
+
+#include "model/describe.hpp"
+
+#include <algorithm>
+
+namespace matchmark::check {
+
+using bench::State;
+using model::FunctionId;
+using model::ItemId;
+
+namespace {
+
+// A tie is disturbed when it no longer stands as assembled; a part when it is renewed.
+bool disturbs(const Walk& walk, const Event& event, ItemId item) {
+    if (event.act) {
+        const model::Kind& kind = walk.model.kind_of(item);
+        const model::Verb& verb = walk.model.kind_of(event.act->item).verbs[event.act->verb];
+        return event.act->item == item && kind.role != model::Role::part &&
+               verb.to != kind.set_first[kind.set_of[verb.to]];
+    }
+    const model::Action* action = walk.action(event);
+    if (action == nullptr || action->sort != model::ActionSort::replace)
+        return false;
+    return std::any_of(action->targets.begin(), action->targets.end(),
+                       [&](const model::Target& target) { return target.ref.item == item; });
+}
+
+std::optional<std::size_t> last_disturbance(const Walk& walk, const std::vector<ItemId>& items) {
+    for (std::size_t i = walk.events.size(); i-- > 0;) {
+        for (const ItemId item : items) {
+            if (walk.bench.exists(item) && disturbs(walk, walk.events[i], item))
+                return i;
+        }
+    }
+    return std::nullopt;
+}
+
+std::vector<ItemId> present_in_variant(const Walk& walk, const std::vector<ItemId>& items) {
+    std::vector<ItemId> kept;
+    std::copy_if(items.begin(), items.end(), std::back_inserter(kept),
+                 [&](ItemId item) { return walk.bench.exists(item); });
+    return kept;
+}
+
+std::vector<Obligation> obligations(const Walk& walk) {
+    std::vector<Obligation> all;
+    for (std::size_t i = 0; i < walk.events.size(); ++i) {
+        const model::Action* action = walk.action(walk.events[i]);
+        if (action == nullptr || action->sort != model::ActionSort::replace)
+            continue;
+        for (const auto& target : action->targets) {
+            const model::Item& item = walk.model.item(target.ref.item);
+            if (item.role == model::Role::part && !item.one_use &&
+                walk.bench.exists(target.ref.item)) {
+                all.push_back({target.ref.item, {}, i, {target.ref.item}});
+            }
+        }
+    }
+    for (std::uint32_t f = 0; f < walk.model.functions.size(); ++f) {
+        const auto& path = walk.model.functions[f].through;
+        if (const auto cause = last_disturbance(walk, path)) {
+            all.push_back({{}, FunctionId{f}, *cause, present_in_variant(walk, path)});
+        }
+    }
+    return all;
+}
+
+bool claims(const Walk& walk, const model::Step& test, const Obligation& obligation) {
+    return obligation.function.known()
+               ? bench::proves_function(walk.model, test, obligation.function)
+               : bench::proves_item(walk.model, test, obligation.item);
+}
+
+bool all_back_at(const Walk& walk, std::size_t at, const Obligation& obligation) {
+    return bench::all_back(walk.bench, walk.state_at(at), obligation.must_be_back);
+}
+
+bool hidden_at(const Walk& walk, std::size_t at, const Obligation& obligation) {
+    return bench::any_hidden(walk.bench, walk.state_at(at), obligation.must_be_back);
+}
+
+} // namespace
+
+std::vector<Proven> proofs(const Walk& walk) {
+    std::vector<Proven> all;
+    for (const Obligation& obligation : obligations(walk)) {
+        Proven proven{obligation, {}, {}};
+        for (std::size_t i = 0; i < walk.events.size(); ++i) {
+            if (walk.events[i].action || !claims(walk, walk.step(walk.events[i]), obligation))
+                continue;
+            if (i > obligation.cause && all_back_at(walk, i, obligation)) {
+                proven.by = i;
+            } else {
+                proven.early = i;
+            }
+        }
+        all.push_back(std::move(proven));
+    }
+    return all;
+}
+
+std::optional<std::size_t> last_chance(const Walk& walk, const Obligation& obligation) {
+    std::optional<std::size_t> hidden;
+    for (std::size_t at = walk.events.size() + 1; at-- > obligation.cause + 1;) {
+        if (!all_back_at(walk, at, obligation))
+            continue;
+        if (!hidden_at(walk, at, obligation))
+            return at;
+        hidden = at;
+    }
+    return hidden;
+}
+
+std::optional<std::size_t> hidden_since(const Walk& walk, std::size_t test,
+                                        const Obligation& obligation) {
+    if (!hidden_at(walk, test, obligation))
+        return std::nullopt;
+    const model::Step& step = walk.step(walk.events[test]);
+    for (std::size_t at = test; at-- > obligation.cause + 1;) {
+        if (hidden_at(walk, at, obligation))
+            continue;
+        const bool could = all_back_at(walk, at, obligation) &&
+                           bench::conditions_hold(walk.bench, walk.state_at(at), step);
+        return could ? std::optional(at) : std::nullopt;
+    }
+    return std::nullopt;
+}
+
+std::string name_of(const Walk& walk, const Obligation& obligation) {
+    if (!obligation.function.known())
+        return model::with_kind(walk.model, obligation.item);
+    const auto& function = walk.model.functions[obligation.function.value];
+    return (function.is_rating ? "the rating `" : "the function `") + function.name + "`";
+}
+
+} // namespace matchmark::check

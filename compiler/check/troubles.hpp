@@ -1,0 +1,57 @@
+// Visits what stood against the work, one sort of reason at a time; for the rules that report
+// refusals of the bench.
+#pragma once
+
+#include "check/mending.hpp"
+#include "check/rule.hpp"
+#include "model/describe.hpp"
+
+namespace matchmark::check {
+
+template <class Reason, class Visit> void each_refusal(const Walk& walk, Visit visit) {
+    for (const Trouble& trouble : walk.troubles) {
+        const auto* refusal = std::get_if<bench::Refusal>(&trouble.objection);
+        if (refusal == nullptr)
+            continue;
+        if (const auto* reason = std::get_if<Reason>(refusal))
+            visit(trouble, *reason);
+    }
+}
+
+template <class Reason, class Visit> void each_objection(const Walk& walk, Visit visit) {
+    for (const Trouble& trouble : walk.troubles) {
+        if (const auto* reason = std::get_if<Reason>(&trouble.objection))
+            visit(trouble, *reason);
+    }
+}
+
+inline const bench::Act& act_of(const Walk& walk, const Trouble& trouble) {
+    return *walk.events[trouble.event].act;
+}
+
+inline const model::Verb& verb_of(const Walk& walk, const Trouble& trouble) {
+    const bench::Act& act = act_of(walk, trouble);
+    return walk.model.kind_of(act.item).verbs[act.verb];
+}
+
+// The finding with the missing lines to add; lines that do it later are taken away.
+inline Diagnostic refused(const Walk& walk, const Trouble& trouble, std::string message) {
+    Diagnostic finding = finding_at(walk, trouble.event, std::move(message));
+    mend_with(walk, finding, trouble.event, trouble.missing);
+    for (const Span line : trouble.done_later) {
+        finding.related.push_back({line, "done only here"});
+        if (!finding.edits.empty())
+            finding.edits.push_back(remove_line(walk.sources, line));
+        finding.help = "move it up";
+    }
+    return finding;
+}
+
+inline std::string names(const Walk& walk, const std::vector<model::ItemId>& items) {
+    std::vector<std::string> words;
+    for (const auto item : items)
+        words.push_back(model::with_kind(walk.model, item));
+    return model::list(words);
+}
+
+} // namespace matchmark::check

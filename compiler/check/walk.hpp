@@ -1,0 +1,77 @@
+// One walk of a procedure over the bench: what was done, in which state, and what stood against it.
+//
+// The rules read this record. After a refusal the walk goes on as if what was missing had been done
+// just before.
+#pragma once
+
+#include "bench/exposure.hpp"
+#include "bench/missing.hpp"
+#include "bench/work.hpp"
+#include "diagnostics/diagnostic.hpp"
+
+#include <optional>
+#include <variant>
+#include <vector>
+
+namespace matchmark::check {
+
+// One thing that happens: a verb on one target, an action of the compiler's own, or a test.
+struct Event {
+    std::size_t step = 0;
+    std::optional<std::size_t> action; // none: the step is a test
+    std::size_t target = 0;            // of a verb's action
+    std::optional<bench::Act> act;     // of a verb's action
+    bench::State before;
+};
+
+struct StillInPlace {}; // renewed while it is still on
+struct NotReady {
+    model::Condition condition;
+}; // a test whose condition does not hold
+using Objection = std::variant<bench::Refusal, bench::Exposure, StillInPlace, NotReady>;
+
+struct Trouble {
+    std::size_t event = 0;
+    Objection objection;
+    std::vector<bench::Act> missing; // what would have made it possible; done by the walk
+    std::vector<Span> done_later;    // lines that do it after all, too late
+};
+
+struct Walk {
+    const SourceMap& sources;
+    const model::Model& model;
+    const model::Procedure& procedure;
+    bench::Bench bench;
+    std::vector<Event> events;
+    std::vector<Trouble> troubles;
+    bench::State end;
+
+    [[nodiscard]] const model::Guide& guide() const { return model.guide(procedure.guide); }
+    [[nodiscard]] const model::Step& step(const Event& event) const {
+        return procedure.steps[event.step];
+    }
+    [[nodiscard]] const model::Action* action(const Event& event) const {
+        return event.action ? &step(event).actions[*event.action] : nullptr;
+    }
+    // The state before event `index`; past the last: the end.
+    [[nodiscard]] const bench::State& state_at(std::size_t index) const {
+        return index < events.size() ? events[index].before : end;
+    }
+};
+
+Walk walk(const SourceMap& sources, const model::Model& model, const model::Procedure& procedure,
+          unsigned variant);
+
+// What the author does with a slot from event `from` on: the states in which the next act expects
+// it.
+bench::Wish wish_from(const Walk& walk, std::size_t from);
+
+// The end of the walk, were these acts done just before event `at`; nothing when they cannot be
+// done there, or something after them then could not.
+std::optional<bench::State> replay(const Walk& walk, std::size_t at,
+                                   const std::vector<bench::Act>& acts);
+
+// The walk with these acts done just before event `at`: its later states are those that follow.
+void patch(Walk& walk, std::size_t at, const std::vector<bench::Act>& acts);
+
+} // namespace matchmark::check

@@ -1,0 +1,100 @@
+// Applies the edits that findings carry: all edits of a finding, or none.
+#include "diagnostics/mend.hpp"
+
+#include <algorithm>
+
+namespace matchmark {
+
+namespace {
+
+bool lies_in_source(const SourceMap& sources, const Span& span) {
+    return span.file < sources.size() && !sources.file(span.file).built_in &&
+           span.begin <= span.end && span.end <= sources.file(span.file).text.size();
+}
+
+// Insertions may share a point, with each other and with the edge of what is replaced.
+bool overlap(const Edit& a, const Edit& b) {
+    if (a.span.file != b.span.file || (a.span.empty() && b.span.empty())) {
+        return false;
+    }
+    return a.span.begin < b.span.end && b.span.begin < a.span.end;
+}
+
+bool same(const Edit& a, const Edit& b) { return a.span == b.span && a.text == b.text; }
+
+// Accepts the edits of a finding; an edit that an earlier finding asked for too is made once.
+bool accept(const SourceMap& sources, const Diagnostic& finding,
+            std::map<FileId, std::vector<Edit>>& accepted) {
+    std::vector<Edit> fresh;
+    for (const Edit& edit : finding.edits) {
+        if (!lies_in_source(sources, edit.span)) {
+            return false;
+        }
+        const std::vector<Edit>& earlier = accepted[edit.span.file];
+        const auto repeats = [&](const Edit& other) { return same(other, edit); };
+        if (std::any_of(earlier.begin(), earlier.end(), repeats)) {
+            continue;
+        }
+        const auto clashes = [&](const Edit& other) { return overlap(other, edit); };
+        if (std::any_of(earlier.begin(), earlier.end(), clashes) ||
+            std::any_of(fresh.begin(), fresh.end(), clashes)) {
+            return false;
+        }
+        fresh.push_back(edit);
+    }
+    for (const Edit& edit : fresh) {
+        accepted[edit.span.file].push_back(edit);
+    }
+    return true;
+}
+
+std::string apply(const std::string& text, std::vector<Edit> edits) {
+    // An insertion where a replacement begins goes before it.
+    std::stable_sort(edits.begin(), edits.end(), [](const Edit& a, const Edit& b) {
+        return a.span.begin != b.span.begin ? a.span.begin < b.span.begin : a.span.end < b.span.end;
+    });
+    std::string result;
+    std::size_t copied = 0;
+    for (const Edit& edit : edits) {
+        result.append(text, copied, edit.span.begin - copied);
+        result += edit.text;
+        copied = edit.span.end;
+    }
+    result.append(text, copied);
+    return result;
+}
+
+} // namespace
+
+Mended mend(const SourceMap& sources, const std::vector<Diagnostic>& findings, bool all) {
+    std::vector<const Diagnostic*> in_order;
+    in_order.reserve(findings.size());
+    for (const Diagnostic& finding : findings) {
+        in_order.push_back(&finding);
+    }
+    std::stable_sort(
+        in_order.begin(), in_order.end(), [](const Diagnostic* a, const Diagnostic* b) {
+            return a->primary.file != b->primary.file ? a->primary.file < b->primary.file
+                                                      : a->primary.begin < b->primary.begin;
+        });
+    Mended mended;
+    std::map<FileId, std::vector<Edit>> accepted;
+    for (const Diagnostic* finding : in_order) {
+        const bool wanted = !finding->edits.empty() && (finding->safe || all);
+        if (wanted && accept(sources, *finding, accepted)) {
+            ++mended.applied;
+        } else {
+            ++mended.left;
+        }
+    }
+    for (const auto& [file, edits] : accepted) {
+        const std::string& before = sources.file(file).text;
+        std::string after = apply(before, edits);
+        if (after != before) {
+            mended.texts.emplace(file, std::move(after));
+        }
+    }
+    return mended;
+}
+
+} // namespace matchmark

@@ -1,0 +1,141 @@
+// `new`: a device or a guide to start from.
+#include "drive/commands.hpp"
+#include "drive/first_draft.hpp"
+#include "drive/inputs.hpp"
+#include "drive/new_text.hpp"
+#include "drive/overlay.hpp"
+#include "drive/report.hpp"
+
+#include <fmt/format.h>
+
+#include <optional>
+#include <ostream>
+
+namespace matchmark::drive {
+
+namespace {
+
+constexpr const char* command = "new";
+constexpr std::size_t most_tries =
+    12; // drafts of a guide that are checked before the empty one is taken
+
+// A name is a letter of any script, then letters, digits and hyphens; what is not ASCII is left to
+// the parser.
+bool is_name(const std::string& word) {
+    const auto is_letter = [](char c) {
+        return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') ||
+               static_cast<unsigned char>(c) >= 0x80;
+    };
+    bool good = !word.empty() && is_letter(word[0]);
+    for (const char c : word) {
+        good = good && (is_letter(c) || (c >= '0' && c <= '9') || c == '-');
+    }
+    return good;
+}
+
+std::string as_name(const std::string& words) {
+    std::string name;
+    for (const char c : words) {
+        name += is_name(std::string("a") + c) ? c : '-';
+    }
+    while (name.ends_with('-')) {
+        name.pop_back();
+    }
+    return is_name(name) ? name : "";
+}
+
+// Nothing at all to say about it, were it at `path`.
+bool checks_clean(Disk& disk, const std::string& path, const std::string& text) {
+    OverlayDisk overlay(disk);
+    static_cast<void>(overlay.write(path, text));
+    return compile(overlay, path).findings.empty();
+}
+
+std::optional<std::string> device_text(const NewOptions& options, const std::string& path,
+                                       Terminal& terminal) {
+    std::string text = tidied_text(device_draft(options.name));
+    if (!checks_clean(terminal.disk, path, text)) {
+        fail(terminal, command,
+             fmt::format("`{}` is already the name of something else; choose another name",
+                         options.name));
+        return std::nullopt;
+    }
+    return text;
+}
+
+std::optional<std::string> guide_text(const NewOptions& options, const std::string& path,
+                                      Terminal& terminal) {
+    if (options.for_device.empty()) {
+        fail(terminal, command, "a guide is for a device: name its file, --for DEVICE.mmk");
+        return std::nullopt;
+    }
+    const auto files = inputs(command, {options.for_device}, terminal);
+    if (!files) {
+        return std::nullopt;
+    }
+    if (files->size() != 1 || files->front().path == "-") {
+        fail(terminal, command, "--for asks for one file");
+        return std::nullopt;
+    }
+    const Compilation device = compile(terminal.disk, files->front().path);
+    if (any_error(device.findings)) {
+        Report report;
+        report.add(reported(device.sources, device.findings, false));
+        report.write_text(terminal.err);
+        fail(terminal, command, "the device has errors; mend them first");
+        return std::nullopt;
+    }
+    if (!device.model.device.span.known()) {
+        fail(terminal, command, fmt::format("`{}` declares no device", options.for_device));
+        return std::nullopt;
+    }
+    const std::string use = seen_from(path, files->front().path);
+    std::vector<std::string> drafts = guide_drafts(device, options.name, use);
+    for (std::size_t i = 0; i + 1 < drafts.size() && i < most_tries; ++i) {
+        std::string text = tidied_text(drafts[i]);
+        if (checks_clean(terminal.disk, path, text)) {
+            return text;
+        }
+    }
+    return tidied_text(drafts.back());
+}
+
+} // namespace
+
+int start_new(const NewOptions& options, Terminal& terminal) {
+    if (options.sort != "device" && options.sort != "guide") {
+        return fail(terminal, command,
+                    fmt::format("`{}` cannot be started; say `new device NAME` or `new guide NAME "
+                                "--for DEVICE.mmk`{}",
+                                options.sort, did_you_mean(options.sort, {"device", "guide"})));
+    }
+    if (options.name.empty()) {
+        return fail(terminal, command,
+                    fmt::format("name the {0}: `matchmark new {0} NAME`", options.sort));
+    }
+    if (!is_name(options.name)) {
+        const std::string offered = as_name(options.name);
+        return fail(terminal, command,
+                    fmt::format("`{}` is no name: a letter, then letters, digits and hyphens{}",
+                                options.name, offered.empty() ? "" : "; write `" + offered + "`"));
+    }
+    const std::string path = options.output.empty() ? options.name + ".mmk" : options.output;
+    if (terminal.disk.exists(path)) {
+        return fail(terminal, command,
+                    fmt::format("`{}` is there already; nothing is written", path));
+    }
+    const auto text = options.sort == "device" ? device_text(options, path, terminal)
+                                               : guide_text(options, path, terminal);
+    if (!text) {
+        return exit_failed;
+    }
+    const auto written = terminal.disk.write(path, *text);
+    if (const auto* problem = std::get_if<DiskProblem>(&written)) {
+        return fail(terminal, command,
+                    fmt::format("`{}` cannot be written: {}", path, problem->reason));
+    }
+    terminal.out << path << '\n';
+    return exit_clean;
+}
+
+} // namespace matchmark::drive

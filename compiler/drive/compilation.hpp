@@ -1,0 +1,31 @@
+// The postcard: gather the files, parse, resolve, unfold, check. Everything that a command needs of
+// one file.
+#pragma once
+
+#include "diagnostics/diagnostic.hpp"
+#include "model/model.hpp"
+#include "source/disk.hpp"
+#include "syntax/tree.hpp"
+
+#include <string>
+#include <vector>
+
+namespace matchmark::drive {
+
+struct Compilation {
+    SourceMap sources;
+    std::vector<syntax::File>
+        files; // parts library, used files in dependency order, the file asked about last
+    FileId root = Span::no_file;
+    model::Model model;
+    std::vector<model::Procedure> procedures; // of the guides that the root file declares
+    std::vector<Diagnostic> findings;         // sorted
+    bool unreadable = false;                  // some file could not be read: exit 2
+};
+
+// Never throws. A missing file, a cycle of `use`, bytes that are not text are findings like any
+// other. `text`: what to take in place of the root file's bytes on disk (standard input, an
+// editor's buffer).
+Compilation compile(Disk& disk, const std::string& path, const std::string* text = nullptr);
+
+} // namespace matchmark::drive

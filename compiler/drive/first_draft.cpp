@@ -1,0 +1,225 @@
+// Writes the first text of a device or a guide, so that nobody starts from an empty page.
+#include "drive/first_draft.hpp"
+
+#include "bench/missing.hpp"
+#include "model/describe.hpp"
+#include "model/fitting.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <set>
+
+namespace matchmark::drive {
+
+namespace {
+
+using model::ItemId;
+
+std::string with_spaces(std::string words) {
+    std::replace(words.begin(), words.end(), '-', ' ');
+    return words;
+}
+
+std::string with_hyphens(std::string words) {
+    std::replace(words.begin(), words.end(), ' ', '-');
+    return words;
+}
+
+// A way to take one part out.
+struct Way {
+    ItemId part;
+    std::vector<bench::Act> acts;
+};
+
+// Ways to take out each part, the longest first: it shows the most of the device.
+std::vector<Way> ways_out(const bench::Bench& on) {
+    std::vector<Way> ways;
+    const bench::State assembled = bench::assembled(on);
+    for (std::uint32_t i = 0; i < on.model->items.size(); ++i) {
+        const ItemId id{i};
+        const model::Kind& kind = on.model->kind_of(id);
+        if (on.model->item(id).role != model::Role::part || !on.exists(id)) {
+            continue;
+        }
+        model::StateSet out = 0;
+        for (std::size_t state = 0; state < kind.states.size(); ++state) {
+            const auto number = static_cast<model::StateId>(state);
+            if (kind.set_of[state] == 0 && !model::contains(kind.present, number)) {
+                out |= model::in_set(number);
+            }
+        }
+        if (out == 0) {
+            continue;
+        }
+        if (auto acts = bench::bring_to(on, assembled, id, out, {}); acts && !acts->empty()) {
+            ways.push_back({id, std::move(*acts)});
+        }
+    }
+    std::stable_sort(ways.begin(), ways.end(),
+                     [](const Way& a, const Way& b) { return a.acts.size() > b.acts.size(); });
+    return ways;
+}
+
+// The description of a tool that does this verb on this item; empty when its drive is not known.
+std::string tool_for(const model::Model& model, const model::Item& item, const model::Verb& verb) {
+    if (verb.by_driver) {
+        for (const model::Drive& drive : model.drives) {
+            if (drive.name == item.drive && !drive.driven_by.empty()) {
+                const std::string size = item.drive_size.empty() ? "" : " " + item.drive_size;
+                return with_spaces(drive.driven_by.front()) + size;
+            }
+        }
+    }
+    for (const std::string& tool : verb.tools) {
+        if (tool != "hand" && tool != "driver") {
+            return with_spaces(tool);
+        }
+    }
+    return {};
+}
+
+class Drafter {
+public:
+    Drafter(const model::Model& model, const Way& way) : model_(model) {
+        for (const bench::Act& act : way.acts) {
+            add(act);
+        }
+        add_tests(way);
+    }
+
+    [[nodiscard]] std::string text(const std::string& head) const {
+        return head + resources_ + "\ntake-apart\n" + steps_ + "\nput-back\n  derived\n" + tests_;
+    }
+
+private:
+    void add(const bench::Act& act) {
+        const model::Item& item = model_.item(act.item);
+        const model::Kind& kind = model_.kind_of(act.item);
+        const model::Verb& verb = kind.verbs[act.verb];
+        const std::string step = verb.name + "-" + item.name;
+        if (!named_.insert(step).second) {
+            return; // again on other members: the line above does them all
+        }
+        std::string with;
+        if (model::asks_tool(verb)) {
+            with = add_tool(tool_for(model_, item, verb));
+        }
+        if (const model::Verb* back = model::inverse(kind, verb, first_of(verb.from));
+            back != nullptr && model::asks_tool(*back)) {
+            add_tool(tool_for(model_, item, *back));
+        }
+        steps_ += fmt::format("\nstep {} \"{} {}\"\n  {} {}{}\n", step,
+                              title_of(with_spaces(verb.name)), model::for_reader(model_, act.item),
+                              verb.name, item.name, with.empty() ? "" : " with " + with);
+        if (item.one_use) {
+            resources_ +=
+                fmt::format("  {} new-{} \"{}\", {} for {}\n",
+                            item.role == model::Role::part ? "spare" : "supply", item.name,
+                            item.title.empty() ? item.name : item.title, item.count, item.name);
+        }
+    }
+
+    static model::StateId first_of(model::StateSet set) {
+        model::StateId state = 0;
+        while (set != 0 && !model::contains(set, state)) {
+            ++state;
+        }
+        return state;
+    }
+
+    std::string add_tool(const std::string& description) {
+        if (description.empty()) {
+            return {};
+        }
+        const std::string name = with_hyphens(description);
+        if (named_.insert(name).second) {
+            resources_ += fmt::format("  tool {} \"{}\"\n", name, description);
+        }
+        return name;
+    }
+
+    // What the work parts is tried before it is done.
+    void add_tests(const Way& way) {
+        for (const model::Function& function : model_.functions) {
+            const bool parted = std::any_of(way.acts.begin(), way.acts.end(), [&](const auto& act) {
+                return std::find(function.through.begin(), function.through.end(), act.item) !=
+                       function.through.end();
+            });
+            if (parted) {
+                tests_ +=
+                    fmt::format("\ntest try-{} \"{}\"\n  proves {}\n", function.name,
+                                function.title.empty() ? title_of(function.name) : function.title,
+                                function.name);
+            }
+        }
+    }
+
+    const model::Model& model_;
+    std::string resources_;
+    std::string steps_;
+    std::string tests_;
+    std::set<std::string> named_;
+};
+
+} // namespace
+
+std::string title_of(const std::string& name) {
+    std::string title = with_spaces(name);
+    if (!title.empty() && title[0] >= 'a' && title[0] <= 'z') {
+        title[0] = static_cast<char>(title[0] - 'a' + 'A');
+    }
+    return title;
+}
+
+std::string device_draft(const std::string& name) {
+    return fmt::format(
+        R"(# What the {0} is made of. Change each line until it says what is on the bench.
+# `matchmark kinds` lists what may follow `kind`; `matchmark check` says what is left out.
+
+device {0} "{1}"
+  revision   A
+
+part body "body"
+
+part lid "lid"
+  covers     board, supply-plug
+
+fastener lid-screws "lid screw" 4 x screw M3 x 8, hexalobular 10
+  holds      lid to body
+  torque     0.5 N.m
+
+part board "main board" kind circuit-board
+
+fastener board-screws "board screw" 2 x screw M3 x 6, hexalobular 10
+  holds      board to body
+  torque     0.5 N.m
+
+connector supply-plug "supply plug" kind locking-tab-plug
+  joins      board to body
+
+function start "It starts"
+  through    board, supply-plug
+)",
+        name, title_of(name));
+}
+
+std::vector<std::string> guide_drafts(const Compilation& device, const std::string& name,
+                                      const std::string& use) {
+    const std::string about =
+        device.model.device.title.empty() ? device.model.device.name : device.model.device.title;
+    const auto head = [&](const std::string& title) {
+        return fmt::format("use \"{}\"\n\nguide {} \"{}\"\n  for competent\n"
+                           "  text: Written for the {}. Say here what the work is for.\n",
+                           use, name, title, about);
+    };
+    std::vector<std::string> drafts;
+    const bench::Bench on{&device.model, 0};
+    for (const Way& way : ways_out(on)) {
+        drafts.push_back(Drafter(device.model, way).text(head(title_of(name))));
+    }
+    drafts.push_back(head(title_of(name)));
+    return drafts;
+}
+
+} // namespace matchmark::drive

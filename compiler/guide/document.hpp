@@ -1,0 +1,158 @@
+// What a reader holds: the guide with everything decided and nothing formatted.
+//
+// Every sentence, count, torque and order stands here as it is to be read; a form of output (a
+// page, a sheet) only lays it out. Strings are plain text unless they are called markdown.
+#pragma once
+
+#include "model/item.hpp"
+
+#include <map>
+#include <string>
+#include <vector>
+
+namespace matchmark::guide {
+
+// Signal words by what happens if the message is not heeded (ANSI Z535.6): damage to property
+// alone, minor or moderate injury, could kill or maim, will kill or maim.
+enum class Signal : unsigned char { notice, caution, warning, danger };
+
+enum class RunKind : unsigned char {
+    words,
+    value,       // a torque, a limit, a time: what must not be overlooked
+    item_number, // the number in a balloon on a picture
+};
+
+struct Run {
+    RunKind kind = RunKind::words;
+    std::string text;
+    friend bool operator==(const Run&, const Run&) = default;
+};
+
+// One sentence or phrase, in runs that join without spaces of their own.
+using Words = std::vector<Run>;
+
+// A safety message; it stands before the actions that it is about.
+struct Message {
+    Signal signal = Signal::notice;
+    std::string subject; // what it is about: "Stored charge"; may be empty
+    std::string markdown;
+    unsigned full_in_step = 0; // not 0: stands in full in that step, here by its subject alone
+    std::vector<std::string> variants; // to which it applies; empty: to all
+};
+
+struct GatheredMessage {
+    Message message;
+    std::vector<unsigned> steps; // numbers of the steps that show it; empty: the whole guide
+};
+
+enum class PassageKind : unsigned char { text, note, why };
+
+struct Passage {
+    PassageKind kind = PassageKind::text;
+    std::string markdown;
+};
+
+// One action, as a sentence in the imperative.
+struct Instruction {
+    Words words;
+    std::vector<std::string> variants; // done on these alone; empty: on all
+};
+
+struct Mark {
+    unsigned number = 0;              // the item's number on every picture of the guide
+    std::string words;                // "4 lid screws"
+    std::vector<model::Point> points; // fractions of width and height, from the top left
+};
+
+struct Picture {
+    std::string path; // as seen from where the compiler runs; the key of Assets
+    std::string alternative_text;
+    std::vector<Mark> marks;
+};
+
+struct Test {
+    std::vector<std::string> when;   // "the cell plug connected"
+    std::vector<std::string> proves; // "the cell", "The display shows"
+    std::vector<std::string> with;   // tools
+};
+
+struct Step {
+    unsigned number = 0; // through the whole guide, from 1
+    std::string anchor;  // unique in the document, made of letters, digits and hyphens: "step-3"
+    std::string title;
+    bool is_test = false;
+    std::vector<std::string> variants;
+    std::vector<Message> messages; // highest signal word first
+    std::vector<Instruction> instructions;
+    std::vector<Passage> passages;
+    std::vector<Picture> pictures;
+    Test test; // of a test
+};
+
+struct Section {
+    std::string title;
+    std::vector<Step> steps;
+};
+
+// A tool, spare or supply.
+struct Provision {
+    std::string words;
+    std::string amount;  // "2", "40 cm"; empty when none is given
+    std::string price;   // of that amount; empty when none is given
+    std::string purpose; // "for the lid seal"; may be empty
+};
+
+// A group of fasteners that the work takes off or puts back, to lay out and to check against.
+struct FastenerRow {
+    std::string words;       // "4 lid screws"
+    std::string description; // "M2 x 6, hexalobular 6, countersunk"
+    std::string told_by;
+    std::string torque; // "0.2 N·m, star, 3 passes"; empty when none is declared
+    std::vector<std::string> variants;
+};
+
+// Old material that must not go into the bin.
+struct Disposal {
+    std::string words;       // "cell"
+    std::string waste_class; // "lithium battery"
+};
+
+struct Document {
+    std::string title;
+    std::string device;
+    std::string device_revision;
+    std::string revision; // of the guide
+    std::string author;
+    std::string date;                  // as written; the compiler has no clock
+    std::vector<std::string> variants; // for which the guide is; empty: for all
+    std::string reader;                // who it is for, a sentence
+    std::string deferral;              // what goes before this guide, sentences
+    std::string time;                  // "about 25 min"; empty when no verb of it has a usual time
+    std::vector<Words> goals;
+    std::vector<Passage> passages;
+    std::vector<Picture> pictures;
+    std::vector<Provision> tools;
+    std::vector<Provision> spares;
+    std::vector<Provision> supplies;
+    std::vector<std::string> cost; // sum of the prices, one for each currency
+    std::vector<FastenerRow> fasteners;
+    std::vector<GatheredMessage> safety; // highest signal word first
+    std::vector<Section> sections;
+    std::vector<Disposal> disposals;
+};
+
+// The pictures of a document by their path; what is not there could not be read.
+struct Assets {
+    std::map<std::string, std::string> files;
+};
+
+// Every path that the document shows, sorted, each once.
+std::vector<std::string> picture_paths(const Document& document);
+
+// "DANGER"
+const char* signal_word(Signal signal);
+
+// The words of the runs in a row, without item numbers.
+std::string plain(const Words& words);
+
+} // namespace matchmark::guide

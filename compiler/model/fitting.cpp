@@ -1,0 +1,113 @@
+// Which tool fits which screw, and which supply renews which seal: by the words of their
+// descriptions.
+#include "model/fitting.hpp"
+
+#include "model/describe.hpp"
+
+#include <algorithm>
+
+namespace matchmark::model {
+
+namespace {
+
+std::string description_of(const Resource& resource) { return resource.name + " " + resource.text; }
+
+const Drive* find_drive(const Model& model, std::string_view name) {
+    for (const Drive& drive : model.drives) {
+        if (drive.name == name)
+            return &drive;
+    }
+    return nullptr;
+}
+
+bool fits_drive(const Model& model, std::string_view description, const Item& item) {
+    const Drive* drive = find_drive(model, item.drive);
+    if (drive == nullptr)
+        return true; // nothing is known of the drive, so nothing can be said against
+    const bool right_size = item.drive_size.empty() || has_words(description, item.drive_size);
+    const bool right_shape =
+        std::any_of(drive->driven_by.begin(), drive->driven_by.end(),
+                    [&](const std::string& tool) { return has_words(description, tool); });
+    return right_size && right_shape;
+}
+
+} // namespace
+
+bool tool_fits(const Model& model, const Resource& tool, const Item& item, const Verb& verb) {
+    if (tool.sort != ResourceSort::tool)
+        return false;
+    const std::string description = description_of(tool);
+    if (verb.by_driver && fits_drive(model, description, item))
+        return true;
+    if (verb.tools.empty())
+        return !verb.by_driver;
+    return std::any_of(verb.tools.begin(), verb.tools.end(),
+                       [&](const std::string& name) { return has_words(description, name); });
+}
+
+bool asks_tool(const Verb& verb) {
+    return !verb.by_hand && (verb.by_driver || !verb.tools.empty());
+}
+
+bool serves(const Model& model, const Resource& resource, ItemId item) {
+    if (resource.sort == ResourceSort::tool)
+        return false;
+    const auto& listed = resource.for_items;
+    if (!listed.empty())
+        return std::find(listed.begin(), listed.end(), item) != listed.end();
+    const Item& thing = model.item(item);
+    return has_words(resource.text, thing.title) || has_words(resource.text, thing.name) ||
+           has_words(resource.text, model.kind_of(item).title);
+}
+
+std::vector<ResourceId> fitting_tools(const Model& model, const std::vector<Resource>& list,
+                                      const Item& item, const Verb& verb) {
+    std::vector<ResourceId> fitting;
+    for (std::uint32_t i = 0; i < list.size(); ++i) {
+        if (tool_fits(model, list[i], item, verb))
+            fitting.push_back(ResourceId{i});
+    }
+    return fitting;
+}
+
+std::vector<ResourceId> serving(const Model& model, const std::vector<Resource>& list,
+                                ItemId item) {
+    std::vector<ResourceId> found;
+    for (std::uint32_t i = 0; i < list.size(); ++i) {
+        if (serves(model, list[i], item))
+            found.push_back(ResourceId{i});
+    }
+    return found;
+}
+
+Action written_action(const Model& model, const std::vector<Resource>& list, ItemRef ref,
+                      std::uint16_t verb_index, bool renew) {
+    const Item& item = model.item(ref.item);
+    const Kind& kind = model.kind(item.kind);
+    const Verb& verb = kind.verbs[verb_index];
+    Action action;
+    action.verb = verb.name;
+    action.derived = true;
+    action.variants = item.variants;
+    action.limit = verb.limit;
+    if (asks_tool(verb)) {
+        const auto tools = fitting_tools(model, list, item, verb);
+        if (!tools.empty())
+            action.with.push_back(tools.front());
+    }
+    if (renew) {
+        const auto supplies = serving(model, list, ref.item);
+        if (!supplies.empty())
+            action.with.push_back(supplies.front());
+    }
+    const bool tightens = item.role == Role::fastener && contains(kind.binds, verb.to) &&
+                          verb.to == kind.set_first.front();
+    if (tightens && item.tightening)
+        action.tightening = *item.tightening;
+    action.as_marked = !item.keep.empty() && contains(kind.present, verb.to) &&
+                       kind.set_of[verb.to] == 0 && verb.to == kind.set_first.front();
+    action.targets.push_back({std::move(ref), verb_index});
+    return action;
+}
+
+} // namespace matchmark::model

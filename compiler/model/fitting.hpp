@@ -1,0 +1,26 @@
+// Which of a guide's tools, spares and supplies serves which item.
+#pragma once
+
+#include "model/model.hpp"
+
+#include <vector>
+
+namespace matchmark::model {
+
+// Does the tool do this verb on this item: by its description's words, and the item's drive and
+// size?
+bool tool_fits(const Model& model, const Resource& tool, const Item& item, const Verb& verb);
+// Does the verb ask for a tool to be named?
+bool asks_tool(const Verb& verb);
+// Is the spare or supply meant for this item: by `for`, else by the words of its description?
+bool serves(const Model& model, const Resource& resource, ItemId item);
+// The listed tools that fit, and the supplies or spares that serve, in the order listed.
+std::vector<ResourceId> fitting_tools(const Model& model, const std::vector<Resource>& list,
+                                      const Item& item, const Verb& verb);
+std::vector<ResourceId> serving(const Model& model, const std::vector<Resource>& list, ItemId item);
+// An action complete as the compiler writes it: the tool that fits, the torque declared, the supply
+// that renews.
+Action written_action(const Model& model, const std::vector<Resource>& list, ItemRef ref,
+                      std::uint16_t verb, bool renew);
+
+} // namespace matchmark::model

@@ -1,0 +1,143 @@
+// The things that a device is made of, and what ties, covers, blocks and feeds them.
+#pragma once
+
+#include "model/kind.hpp"
+
+#include <string>
+#include <vector>
+
+namespace matchmark::model {
+
+// An item, or some members of a group (numbered from 1; empty: all).
+struct ItemRef {
+    ItemId item;
+    std::vector<std::uint16_t> members;
+    Span span;
+};
+
+struct Condition {
+    ItemRef item;
+    StateId state = 0;
+    Span span;
+};
+
+// The item is reached when, of one of these ways, nothing is in the way any more.
+struct ReachClause {
+    std::vector<std::vector<ItemRef>> ways;
+    Span span; // the declaration that says so: `covers`, `behind`, `under`
+};
+
+struct Need {
+    Condition condition;
+    std::string verb;
+    Span span;
+};
+
+struct Tightening {
+    std::optional<Quantity> torque;
+    std::string pattern; // star, spiral, ...; empty: any order
+    int passes = 1;
+    Span span;
+};
+
+// A wear limit or a setting that the book gives.
+struct WearLimit {
+    std::string name;
+    Limit limit;
+    std::vector<Condition> when; // when it can be measured; empty: while the item is off its place
+    Span span;
+};
+
+// What `kind` or a count line says after the kind's name: "M2 x 6", "hexalobular 6", "countersunk".
+struct SpecPhrase {
+    std::string text;               // as written, single spaces
+    std::vector<std::string> words; // names and numbers, units left out
+    std::vector<Quantity> quantities;
+    Span span;
+};
+
+struct Point {
+    double x = 0;
+    double y = 0;
+};
+
+struct Positions {
+    std::string face;
+    std::vector<Point> points;
+    Span span;
+};
+
+struct Item {
+    std::string name;
+    std::string title;
+    Role role = Role::part;
+    KindId kind;
+    std::uint16_t count = 1;
+    std::uint32_t first_slot =
+        0; // in bench::State; member m, set s stands at first_slot + m * sets + s
+    std::uint32_t first_member = 0;
+    VariantMask variants = all_variants;
+    ItemId carrier;
+    std::vector<ItemId> carried; // directly
+    std::vector<SpecPhrase> spec;
+    std::optional<Quantity> amount; // a fluid's
+    std::vector<ReachClause> reach; // all must be met
+    std::vector<ItemId> blocked_by;
+    std::vector<ItemId> touches; // a tie's parts, those that it is tied `to` last
+    std::vector<ItemId> ties;    // the ties that touch this part
+    std::vector<ItemId> feeds;
+    std::vector<ItemId> through; // connectors
+    std::vector<Need> needs;
+    std::optional<Tightening> tightening;
+    std::optional<Positions> positions;
+    std::vector<std::string> keep; // order, face, ...: goes back as it was
+    std::vector<WearLimit> limits;
+    ItemId renewed_as;
+    bool one_use = false;
+    bool safe_when_live = false;
+    std::string told_by;
+    std::vector<Prose> messages;
+    std::string drive;      // from the spec, when a declared drive is named in it
+    std::string drive_size; // "6", "PH00"; empty when none is given
+    std::string thread;     // from the spec, when a declared thread is named in it
+    double length_mm = 0;   // after the thread's `x`; 0: none
+    Span span;              // its name
+    Span declaration;       // its head line
+};
+
+// Shown wherever the item is worked on.
+struct ItemCaution {
+    std::string name;
+    ItemRef item;
+    std::vector<Condition> when;
+    Prose message;
+};
+
+struct Function {
+    std::string name;
+    std::string title;
+    bool is_rating = false;
+    std::vector<ItemId> through;
+    Span span;
+};
+
+struct Face {
+    std::string name;
+    double width_mm = 0;
+    double height_mm = 0;
+    double corner_mm = 0;
+    Span span;
+};
+
+struct Device {
+    std::string name;
+    std::string title;
+    std::string revision;
+    std::optional<Quantity> mass;
+    std::vector<std::string> variants;
+    std::vector<Face> faces;
+    std::vector<Prose> messages;
+    Span span;
+};
+
+} // namespace matchmark::model

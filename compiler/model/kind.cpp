@@ -1,0 +1,34 @@
+// Looks into kinds: their verbs, the way back, their states.
+#include "model/kind.hpp"
+
+namespace matchmark::model {
+
+const Verb* find_verb(const Kind& kind, std::string_view name) {
+    for (const Verb& verb : kind.verbs) {
+        if (verb.name == name)
+            return &verb;
+    }
+    return nullptr;
+}
+
+const Verb* inverse(const Kind& kind, const Verb& verb, StateId from) {
+    for (const Verb& candidate : kind.verbs) {
+        if (contains(candidate.from, verb.to) && candidate.to == from)
+            return &candidate;
+    }
+    return nullptr;
+}
+
+bool inverts(const Verb& verb, const Verb& candidate) {
+    return contains(candidate.from, verb.to) && contains(verb.from, candidate.to);
+}
+
+std::optional<StateId> find_state(const Kind& kind, std::string_view name) {
+    for (std::size_t state = 0; state < kind.states.size(); ++state) {
+        if (kind.states[state] == name)
+            return static_cast<StateId>(state);
+    }
+    return std::nullopt;
+}
+
+} // namespace matchmark::model

@@ -1,0 +1,120 @@
+// A kind: the states that things of its sort can be in, and the verbs that move them from one to
+// another. Kinds come from the parts library and from authors' files; none is known to the compiler
+// by name.
+#pragma once
+
+#include "model/ids.hpp"
+#include "model/quantity.hpp"
+#include "source/text.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace matchmark::model {
+
+enum class Role : unsigned char { part, fastener, connector, bond, fluid, energy };
+
+constexpr bool is_tie(Role role) {
+    return role == Role::fastener || role == Role::connector || role == Role::bond;
+}
+
+// Words for the reader, as Markdown; a safety message if its signal word is one.
+enum class ProseKind : unsigned char { text, note, why, notice, caution, warning, danger };
+
+struct Prose {
+    ProseKind kind = ProseKind::text;
+    std::string markdown;
+    Span span; // from the keyword (or first word) to the end of the last line
+};
+
+struct Verb {
+    std::string name;
+    StateSet from = 0;
+    StateId to = 0;
+    std::vector<std::string> tools; // any of these will do; empty: nothing is asked
+    bool by_hand = true;            // no tool need be named
+    bool by_driver = false;         // whatever fits the item's drive
+    std::optional<Limit> limit;     // what it proves or reaches, unless the action states its own
+    bool safe_when_live = false;
+    bool from_outside = false; // needs no reach
+    std::optional<Quantity> takes;
+    Span span;
+};
+
+// An item of the kind is dangerous until it is in one of the safe states.
+struct HazardUse {
+    HazardId hazard;
+    StateSet safe = 0;
+    bool on_reach = false; // laying it open counts as meeting it, not only work on it
+    Span span;
+};
+
+// A condition on the item's own state, often of another set: `needs cleaned to fit`.
+struct OwnNeed {
+    StateSet states = 0;
+    std::string verb;
+    Span span;
+};
+
+struct Kind {
+    std::string name;
+    std::string title;
+    Role role = Role::part;
+    std::vector<std::string> states;
+    std::vector<std::uint8_t>
+        set_of; // for each state, which set it belongs to (0: `states`, 1..: `also`)
+    std::vector<StateId> set_first; // for each set, its first state: how it stands when assembled
+    std::vector<Verb> verbs;
+    StateSet present = 0;
+    StateSet binds = 0;
+    StateSet covers = 0;
+    StateSet blocks = 0;
+    StateSet live = 0;
+    StateSet may_end = 0; // beside the first of each set
+    bool one_use = false;
+    bool asks_torque = false;
+    std::vector<HazardUse> hazards;
+    std::vector<OwnNeed> needs;
+    std::string waste;    // class by which the old one is disposed of; empty: none
+    std::string licensed; // trade; with `needs_license`
+    bool needs_license = false;
+    std::vector<Prose> messages;
+    Span span; // its name
+
+    [[nodiscard]] std::size_t set_count() const { return set_first.size(); }
+};
+
+// The verb by its name, or nothing.
+const Verb* find_verb(const Kind& kind, std::string_view name);
+// The verb that leads from `verb`'s to-state back to `from`; the first declared. Nothing when there
+// is no way back.
+const Verb* inverse(const Kind& kind, const Verb& verb, StateId from);
+// Is `candidate` the inverse of `verb` for some from-state?
+bool inverts(const Verb& verb, const Verb& candidate);
+// The state by its name.
+std::optional<StateId> find_state(const Kind& kind, std::string_view name);
+
+struct Drive {
+    std::string name;
+    std::string title;
+    std::vector<std::string>
+        driven_by; // hyphenated words: all must stand in the tool's description
+    Span span;
+};
+
+struct Thread {
+    std::string name;
+    std::optional<Quantity> pitch;
+    std::optional<Quantity> breaks_at; // torque at which a usual screw of this thread shears
+    Span span;
+};
+
+struct Hazard {
+    std::string name;
+    std::string title;
+    std::vector<Prose> messages;
+    Span span;
+};
+
+} // namespace matchmark::model

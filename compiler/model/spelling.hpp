@@ -1,0 +1,16 @@
+// Writes actions back as source lines, for mends and for `expand`.
+#pragma once
+
+#include "model/model.hpp"
+
+#include <string>
+
+namespace matchmark::model {
+
+// "fasten lid-screws with driver-6 to 0.20 N.m": one line, no indentation.
+std::string as_source(const Model& model, const std::vector<Resource>& resources,
+                      const Action& action);
+// "lid-screws 1, 3"
+std::string as_source(const Model& model, const ItemRef& ref);
+
+} // namespace matchmark::model

@@ -1,0 +1,229 @@
+// Reverses the take-apart: inverse verbs in reverse order, one-use items renewed, sources restored
+// last.
+#include "plan/put_back.hpp"
+
+#include "model/describe.hpp"
+#include "model/fitting.hpp"
+
+#include <algorithm>
+#include <map>
+
+namespace matchmark::plan {
+
+using bench::State;
+using model::Action;
+using model::ActionSort;
+using model::ItemId;
+using model::Model;
+using model::Step;
+
+namespace {
+
+// One member's move, as it was done on the way in.
+struct Move {
+    std::size_t step = 0;
+    const Action* action = nullptr;
+    ItemId item;
+    std::uint16_t member = 0; // from 0
+    std::uint16_t verb = 0;
+    model::StateId from = 0;
+};
+
+// All variants at once: what a variant lacks stays as it was and is never moved.
+struct Tracker {
+    const Model& model;
+    const std::vector<model::Resource>& resources;
+    bench::Bench bench{};
+    State state{};
+
+    Tracker(const Model& m, const std::vector<model::Resource>& r) : model(m), resources(r) {
+        bench.model = &model;
+        state = bench::assembled(bench);
+    }
+    void carry_out(const Action& action) { bench::carry_out(bench, state, resources, action); }
+    [[nodiscard]] std::uint32_t slot(const Move& move) const {
+        const model::Kind& kind = model.kind_of(move.item);
+        return bench::slot(model, move.item, move.member, kind.set_of[kind.verbs[move.verb].to]);
+    }
+};
+
+std::vector<Move> moves_of(Tracker& tracker, const std::vector<Step>& opening) {
+    std::vector<Move> moves;
+    const Model& model = tracker.model;
+    for (std::size_t s = 0; s < opening.size(); ++s) {
+        for (const Action& action : opening[s].actions) {
+            if (action.sort == ActionSort::verb) {
+                for (const auto& target : action.targets) {
+                    const model::Verb& verb = model.kind_of(target.ref.item).verbs[target.verb];
+                    const State before = tracker.state;
+                    bench::perform(tracker.bench, tracker.state,
+                                   bench::act_of(model, tracker.resources, action, target));
+                    for (std::uint16_t m = 0; m < model.item(target.ref.item).count; ++m) {
+                        Move move{s, &action, target.ref.item, m, target.verb, 0};
+                        const auto at = tracker.slot(move);
+                        move.from = before.slots[at];
+                        if (tracker.state.slots[at] != move.from &&
+                            tracker.state.slots[at] == verb.to) {
+                            moves.push_back(move);
+                        }
+                    }
+                }
+            } else {
+                tracker.carry_out(action);
+            }
+        }
+    }
+    return moves;
+}
+
+// Must this move be taken back? Not if something else has moved it since, or it may stay, or it
+// does not go back.
+bool to_be_reversed(const Tracker& tracker, const Move& move) {
+    const model::Kind& kind = tracker.model.kind_of(move.item);
+    const model::StateId to = kind.verbs[move.verb].to;
+    if (to == kind.set_first[kind.set_of[to]])
+        return false; // it is home
+    if (tracker.state.slots[tracker.slot(move)] != to || model::contains(kind.may_end, to))
+        return false;
+    const auto& item = tracker.model.item(move.item);
+    return (tracker.state.flags[item.first_member + move.member] & bench::given_up) == 0;
+}
+
+// Members of one item that were moved by one action, from one state: taken back by one action.
+std::vector<Action> reverse_step(Tracker& tracker, const std::vector<Move>& moves,
+                                 std::size_t step) {
+    std::vector<Action> actions;
+    const Model& model = tracker.model;
+    for (std::size_t i = moves.size(); i-- > 0;) {
+        const Move& last = moves[i];
+        if (last.step != step || !to_be_reversed(tracker, last))
+            continue;
+        const model::Kind& kind = model.kind_of(last.item);
+        const model::Verb* back = model::inverse(kind, kind.verbs[last.verb], last.from);
+        if (back == nullptr)
+            continue;
+        model::ItemRef ref;
+        ref.item = last.item;
+        ref.span = model.item(last.item).span;
+        bool spent = false;
+        for (std::size_t j = 0; j <= i; ++j) {
+            const Move& move = moves[j];
+            const bool same = move.step == step && move.action == last.action &&
+                              move.item == last.item && move.verb == last.verb &&
+                              move.from == last.from;
+            if (!same || !to_be_reversed(tracker, move))
+                continue;
+            ref.members.push_back(static_cast<std::uint16_t>(move.member + 1));
+            const std::uint8_t flags =
+                tracker.state.flags[model.item(move.item).first_member + move.member];
+            spent = spent || ((flags & bench::spent) != 0 && (flags & bench::renewed) == 0);
+        }
+        const bool returns = back->to == kind.set_first.front() && kind.set_of[back->to] == 0;
+        const bool renew = model.item(last.item).one_use && spent && returns;
+        if (ref.members.size() == model.item(last.item).count)
+            ref.members.clear();
+        Action action =
+            model::written_action(model, tracker.resources, ref,
+                                  static_cast<std::uint16_t>(back - kind.verbs.data()), renew);
+        action.line = last.action->line;
+        action.head = last.action->head;
+        action.variants = last.action->variants & model.item(last.item).variants;
+        tracker.carry_out(action);
+        actions.push_back(std::move(action));
+    }
+    return actions;
+}
+
+std::string capitalised(std::string text) {
+    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z')
+        text[0] = static_cast<char>(text[0] - 'a' + 'A');
+    return text;
+}
+
+// "Fit the cell": after the first part that moves, or else the first thing done.
+std::string title_for(const Model& model, const std::vector<Action>& actions) {
+    if (actions.empty())
+        return {};
+    const auto is_part = [&](const Action& action) {
+        return !action.targets.empty() &&
+               model.item(action.targets.front().ref.item).role == model::Role::part;
+    };
+    const auto part = std::find_if(actions.begin(), actions.end(), is_part);
+    const Action& chosen = part == actions.end() ? actions.front() : *part;
+    if (chosen.targets.empty())
+        return {};
+    return capitalised(chosen.verb) + " " +
+           model::for_reader(model, chosen.targets.front().ref.item);
+}
+
+const WrittenBack* words_for(const std::vector<WrittenBack>& written, const std::string& name) {
+    for (const auto& entry : written) {
+        if (!entry.step.is_test && entry.reverses == name)
+            return &entry;
+    }
+    return nullptr;
+}
+
+void put_first_and_following(std::vector<Step>& steps, const std::vector<WrittenBack>& written) {
+    std::size_t at_front = 0;
+    for (const auto& entry : written) {
+        if (entry.step.is_test || !entry.reverses.empty())
+            continue;
+        auto where = steps.end();
+        if (entry.first) {
+            where = steps.begin() + static_cast<std::ptrdiff_t>(at_front++);
+        } else if (!entry.after.empty()) {
+            const auto before = std::find_if(steps.begin(), steps.end(), [&](const Step& step) {
+                return step.name == entry.after;
+            });
+            if (before != steps.end())
+                where = before + 1;
+        }
+        steps.insert(where, entry.step);
+    }
+}
+
+} // namespace
+
+std::vector<Step> derive_put_back(const Model& model, const std::vector<model::Resource>& resources,
+                                  const std::vector<Step>& opening,
+                                  const std::vector<WrittenBack>& written) {
+    Tracker tracker(model, resources);
+    const std::vector<Move> moves = moves_of(tracker, opening);
+    for (const auto& entry : written) {
+        if (!entry.first || entry.step.is_test)
+            continue;
+        for (const Action& action : entry.step.actions)
+            tracker.carry_out(action);
+    }
+    std::vector<Step> steps;
+    for (std::size_t s = opening.size(); s-- > 0;) {
+        const WrittenBack* words = words_for(written, opening[s].name);
+        Step step;
+        if (words != nullptr)
+            step = words->step;
+        step.section = model::Section::put_back;
+        step.name = opening[s].name;
+        step.derived = true;
+        if (words == nullptr) {
+            step.head = opening[s].head;
+            step.declaration = opening[s].declaration;
+            step.variants = opening[s].variants;
+        }
+        if (step.actions.empty()) {
+            step.actions = reverse_step(tracker, moves, s);
+        } else {
+            for (const Action& action : step.actions)
+                tracker.carry_out(action);
+        }
+        if (step.actions.empty() && words == nullptr)
+            continue;
+        if (step.title.empty())
+            step.title = title_for(model, step.actions);
+        steps.push_back(std::move(step));
+    }
+    put_first_and_following(steps, written);
+    return steps;
+}
+
+} // namespace matchmark::plan

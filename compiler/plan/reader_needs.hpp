@@ -1,0 +1,15 @@
+// What a reader must have before the work: tools, spares, supplies, what they cost, and the
+// fasteners to sort.
+#pragma once
+
+#include "guide/document.hpp"
+#include "model/model.hpp"
+
+namespace matchmark::plan {
+
+// Fills tools, spares, supplies, cost, fasteners and disposals. `covered`: the variants that the
+// guide is for.
+void tell_needs(const model::Model& model, const model::Procedure& procedure,
+                model::VariantMask covered, guide::Document& document);
+
+} // namespace matchmark::plan

@@ -1,0 +1,29 @@
+// Follows a guide on the bench, in every variant that it is for, so that the reader is told what
+// matters at each step.
+#pragma once
+
+#include "bench/work.hpp"
+
+namespace matchmark::plan {
+
+struct ReaderWalk {
+    std::vector<bench::Bench> benches; // one for each variant that the guide is for
+    std::vector<bench::State> states;
+    std::vector<double> seconds; // usual time of what was done so far, by variant
+    bool timed = false;          // some verb had a usual time
+};
+
+ReaderWalk start_walk(const model::Model& model, model::VariantMask variants);
+
+void follow(ReaderWalk& walk, const bench::Resources& resources, const model::Action& action);
+
+// Do all conditions hold at once, in any of the variants?
+bool any_holds(const ReaderWalk& walk, const std::vector<model::Condition>& conditions);
+
+// Has the item a member that is in none of the safe states, in any of the variants?
+bool any_unsafe(const ReaderWalk& walk, model::ItemId item, model::StateSet safe);
+
+// Can the item be reached, in any of the variants?
+bool any_reaches(const ReaderWalk& walk, model::ItemId item);
+
+} // namespace matchmark::plan

@@ -1,0 +1,130 @@
+// Finds the place of each test in the put-back.
+#include "plan/trials.hpp"
+
+#include "bench/proof.hpp"
+
+#include <algorithm>
+
+namespace matchmark::plan {
+
+using model::Step;
+
+namespace {
+
+struct Gap {
+    std::size_t step = 0;
+    std::size_t action = 0; // before this one; its step's action count: after the last
+};
+
+// What a gap is good for: the test can be done there, with or without something hiding what it
+// proves.
+enum class Fit : unsigned char { no, hidden, open };
+
+// The parts that the steps renew: what a test proves that does not say.
+std::vector<model::ItemId> renewed_in(const std::vector<Step>& steps) {
+    std::vector<model::ItemId> items;
+    for (const Step& step : steps) {
+        for (const auto& action : step.actions) {
+            if (action.sort != model::ActionSort::replace)
+                continue;
+            for (const auto& target : action.targets)
+                items.push_back(target.ref.item);
+        }
+    }
+    return items;
+}
+
+// Each gap of the procedure, in order, with how well the test fits there in one variant.
+std::vector<std::pair<Gap, Fit>> gaps_in(const bench::Bench& bench,
+                                         const std::vector<model::Resource>& resources,
+                                         const std::vector<Step>& steps, const Step& test) {
+    auto proven = bench::proven_items(bench, test);
+    if (test.proves.empty())
+        proven = renewed_in(steps);
+    std::vector<std::pair<Gap, Fit>> gaps;
+    bench::State state = bench::assembled(bench);
+    const auto consider = [&](Gap gap, model::Section section) {
+        const bool can = section == model::Section::put_back &&
+                         bench::conditions_hold(bench, state, test) &&
+                         bench::all_back(bench, state, proven);
+        const bool open = can && !bench::any_hidden(bench, state, proven);
+        gaps.emplace_back(gap, !can ? Fit::no : open ? Fit::open : Fit::hidden);
+    };
+    for (std::size_t s = 0; s < steps.size(); ++s) {
+        for (std::size_t a = 0; a < steps[s].actions.size(); ++a) {
+            consider({s, a}, steps[s].section);
+            bench::carry_out(bench, state, resources, steps[s].actions[a]);
+        }
+        consider({s, steps[s].actions.size()}, steps[s].section);
+    }
+    return gaps;
+}
+
+// The last gap where the test can be done in every variant with nothing hiding what it proves;
+// failing that, the first where it can be done.
+std::optional<Gap> place_of(const model::Model& model,
+                            const std::vector<model::Resource>& resources,
+                            model::VariantMask variants, const std::vector<Step>& steps,
+                            const Step& test) {
+    std::vector<std::pair<Gap, Fit>> gaps;
+    for (unsigned v = 0; v < model::variant_count(model); ++v) {
+        if (((variants >> v) & 1U) == 0)
+            continue;
+        const auto here = gaps_in({&model, v}, resources, steps, test);
+        if (gaps.empty())
+            gaps = here;
+        for (std::size_t i = 0; i < gaps.size(); ++i)
+            gaps[i].second = std::min(gaps[i].second, here[i].second);
+    }
+    const auto is = [](Fit wanted) {
+        return [wanted](const auto& gap) { return gap.second == wanted; };
+    };
+    const auto open = std::find_if(gaps.rbegin(), gaps.rend(), is(Fit::open));
+    if (open != gaps.rend())
+        return open->first;
+    const auto hidden = std::find_if(gaps.begin(), gaps.end(), is(Fit::hidden));
+    if (hidden != gaps.end())
+        return hidden->first;
+    return std::nullopt;
+}
+
+void insert_at(std::vector<Step>& steps, const Gap& gap, const Step& test) {
+    const auto at = [&](std::size_t index) {
+        return steps.begin() + static_cast<std::ptrdiff_t>(index);
+    };
+    const std::size_t count = steps[gap.step].actions.size();
+    if (gap.action == 0) {
+        steps.insert(at(gap.step), test);
+    } else if (gap.action == count) {
+        // After the tests that already stand there, so that tests keep the order written.
+        std::size_t after = gap.step + 1;
+        while (after < steps.size() && steps[after].is_test)
+            ++after;
+        steps.insert(at(after), test);
+    } else {
+        Step rest = steps[gap.step];
+        const auto middle = static_cast<std::ptrdiff_t>(gap.action);
+        rest.actions.erase(rest.actions.begin(), rest.actions.begin() + middle);
+        steps[gap.step].actions.resize(gap.action);
+        rest.name += "-then";
+        rest.prose.clear();
+        rest.photos.clear();
+        steps.insert(at(gap.step + 1), {test, rest});
+    }
+}
+
+} // namespace
+
+void place_trials(const model::Model& model, const std::vector<model::Resource>& resources,
+                  model::VariantMask variants, std::vector<Step>& steps,
+                  const std::vector<Step>& tests) {
+    for (const Step& test : tests) {
+        if (const auto gap = place_of(model, resources, variants & test.variants, steps, test)) {
+            insert_at(steps, *gap, test);
+        } else {
+            steps.push_back(test); // nowhere right: the checker says why
+        }
+    }
+}
+
+} // namespace matchmark::plan

@@ -1,0 +1,259 @@
+// Writes out what a guide leaves to the compiler: sub-guides, the way back, the places of tests,
+// the usual tool and torque.
+#include "plan/unfold.hpp"
+
+#include "bench/work.hpp"
+#include "model/fitting.hpp"
+#include "plan/put_back.hpp"
+#include "plan/trials.hpp"
+
+#include <algorithm>
+#include <set>
+
+namespace matchmark::plan {
+
+using model::Action;
+using model::ActionSort;
+using model::Guide;
+using model::GuideId;
+using model::Model;
+using model::Procedure;
+using model::ResourceId;
+using model::Section;
+using model::Step;
+
+namespace {
+
+class Unfolding {
+public:
+    explicit Unfolding(const Model& model) : model_(model) {}
+
+    Procedure unfold(GuideId id);
+
+private:
+    std::vector<ResourceId> take_resources(const Guide& guide);
+    void take_steps(GuideId id, bool own);
+    void take_opening_step(const Guide& guide, const Step& step,
+                           const std::vector<ResourceId>& map);
+    void take_words(const Guide& guide, const std::vector<ResourceId>& map,
+                    const std::vector<std::pair<std::string, std::string>>& names);
+    std::string free_name(const std::string& wanted, const std::string& guide);
+    void complete_actions();
+
+    const Model& model_;
+    Procedure procedure_;
+    std::vector<GuideId> under_way_;
+    std::vector<WrittenBack> written_;
+    std::vector<Step> tests_;
+    std::set<std::string> names_;
+    std::vector<std::pair<std::string, std::string>>
+        renamed_; // this guide's step -> the procedure's
+};
+
+void map_resources(std::vector<ResourceId>& ids, const std::vector<ResourceId>& map) {
+    for (ResourceId& id : ids)
+        id = map[id.value];
+}
+
+Step mapped(Step step, const std::vector<ResourceId>& map) {
+    map_resources(step.with, map);
+    for (Action& action : step.actions) {
+        map_resources(action.with, map);
+        map_resources(action.otherwise_with, map);
+        action.variants &= step.variants;
+    }
+    return step;
+}
+
+// A sub-guide's tool of the same name is the same tool.
+std::vector<ResourceId> Unfolding::take_resources(const Guide& guide) {
+    std::vector<ResourceId> map;
+    for (const model::Resource& resource : guide.resources) {
+        auto& list = procedure_.resources;
+        const auto known = std::find_if(list.begin(), list.end(), [&](const auto& entry) {
+            return entry.name == resource.name;
+        });
+        map.push_back(ResourceId{static_cast<std::uint32_t>(known - list.begin())});
+        if (known == list.end())
+            list.push_back(resource);
+    }
+    return map;
+}
+
+std::string Unfolding::free_name(const std::string& wanted, const std::string& guide) {
+    std::string name = wanted;
+    if (names_.count(name) != 0)
+        name = guide + "-" + wanted;
+    for (int n = 2; names_.count(name) != 0; ++n)
+        name = wanted + "-" + std::to_string(n);
+    names_.insert(name);
+    return name;
+}
+
+void Unfolding::take_opening_step(const Guide& guide, const Step& step,
+                                  const std::vector<ResourceId>& map) {
+    const bool does = step.actions.size() == 1 && step.actions.front().sort == ActionSort::do_guide;
+    if (!does) {
+        Step taken = mapped(step, map);
+        taken.name = free_name(step.name, guide.name);
+        renamed_.emplace_back(step.name, taken.name);
+        procedure_.steps.push_back(std::move(taken));
+        return;
+    }
+    const GuideId other = step.actions.front().guide;
+    const std::size_t first = procedure_.steps.size();
+    if (std::find(under_way_.begin(), under_way_.end(), other) == under_way_.end()) {
+        const auto saved = renamed_;
+        take_steps(other, false);
+        renamed_ = saved;
+    }
+    for (std::size_t i = first; i < procedure_.steps.size(); ++i) {
+        if (i == first) {
+            auto& prose = procedure_.steps[i].prose;
+            prose.insert(prose.begin(), step.prose.begin(), step.prose.end());
+        }
+        procedure_.steps[i].section = step.section;
+    }
+}
+
+// The author's words for the way back, tied to the opening steps that they reverse.
+void Unfolding::take_words(const Guide& guide, const std::vector<ResourceId>& map,
+                           const std::vector<std::pair<std::string, std::string>>& names) {
+    std::string before;
+    for (std::size_t i = 0; i < guide.steps.size(); ++i) {
+        const Step& step = guide.steps[i];
+        if (step.section != Section::put_back)
+            continue;
+        if (step.is_test) {
+            tests_.push_back(mapped(step, map));
+            continue;
+        }
+        WrittenBack words;
+        words.step = mapped(step, map);
+        const auto reversed = std::find_if(
+            names.begin(), names.end(), [&](const auto& pair) { return pair.first == step.name; });
+        if (reversed != names.end())
+            words.reverses = reversed->second;
+        if (reversed == names.end()) {
+            words.after = before;
+            words.first = before.empty() && i < guide.derived_at;
+        }
+        before = words.reverses.empty() ? step.name : words.reverses;
+        written_.push_back(std::move(words));
+    }
+}
+
+void Unfolding::take_steps(GuideId id, bool own) {
+    const Guide& guide = model_.guide(id);
+    under_way_.push_back(id);
+    const std::vector<ResourceId> map = take_resources(guide);
+    renamed_.clear();
+    if (!guide.before.empty()) {
+        Step step;
+        step.section = Section::before;
+        step.name = "before";
+        step.title = "Before you start";
+        step.actions = guide.before;
+        step.head = guide.span;
+        step.declaration = guide.declaration;
+        step.derived = true;
+        take_opening_step(guide, step, map);
+    }
+    for (const Step& step : guide.steps) {
+        if (step.section == Section::put_back)
+            continue;
+        take_opening_step(guide, step, map);
+    }
+    const auto names = renamed_;
+    if (own && !guide.derives_put_back) {
+        for (const Step& step : guide.steps) {
+            if (step.section == Section::put_back)
+                procedure_.steps.push_back(mapped(step, map));
+        }
+    } else if (guide.derives_put_back) {
+        take_words(guide, map, names);
+    }
+    under_way_.pop_back();
+}
+
+bool names_fitting_tool(const Model& model, const Procedure& procedure, const Action& action,
+                        const model::Item& item, const model::Verb& verb) {
+    return std::any_of(action.with.begin(), action.with.end(), [&](ResourceId id) {
+        return model::tool_fits(model, procedure.resources[id.value], item, verb);
+    });
+}
+
+// What is plain to the compiler need not be written: the only tool that fits, the torque declared,
+// the only supply that renews.
+void complete(const Model& model, const Procedure& procedure, const bench::State& state,
+              Action& action) {
+    for (const model::Target& target : action.targets) {
+        const model::Item& item = model.item(target.ref.item);
+        const model::Kind& kind = model.kind(item.kind);
+        const model::Verb& verb = kind.verbs[target.verb];
+        if (model::asks_tool(verb) && !names_fitting_tool(model, procedure, action, item, verb)) {
+            const auto tools = model::fitting_tools(model, procedure.resources, item, verb);
+            const bool names_a_tool =
+                std::any_of(action.with.begin(), action.with.end(), [&](ResourceId id) {
+                    return procedure.resources[id.value].sort == model::ResourceSort::tool;
+                });
+            if (tools.size() == 1 && !names_a_tool)
+                action.with.push_back(tools.front());
+        }
+        const bool home = verb.to == kind.set_first.front();
+        if (home && item.role == model::Role::fastener && item.tightening &&
+            !action.tightening.torque) {
+            const auto own = action.tightening;
+            action.tightening = *item.tightening;
+            if (!own.pattern.empty())
+                action.tightening.pattern = own.pattern;
+            if (own.passes > 1)
+                action.tightening.passes = own.passes;
+        }
+        if (home && !item.keep.empty() && model::contains(kind.present, verb.to))
+            action.as_marked = true;
+        if (!action.limit && verb.limit)
+            action.limit = verb.limit;
+        const bool spent = bench::any_flag(model, state, target.ref.item, bench::spent) &&
+                           !bench::any_flag(model, state, target.ref.item, bench::renewed);
+        if (!home || !item.one_use || !spent)
+            continue;
+        if (bench::supplied(model, procedure.resources, action, target.ref.item))
+            continue;
+        const auto supplies = model::serving(model, procedure.resources, target.ref.item);
+        if (supplies.size() == 1)
+            action.with.push_back(supplies.front());
+    }
+}
+
+void Unfolding::complete_actions() {
+    bench::Bench bench{&model_, 0};
+    bench::State state = bench::assembled(bench);
+    for (Step& step : procedure_.steps) {
+        for (Action& action : step.actions) {
+            if (action.sort == ActionSort::verb)
+                complete(model_, procedure_, state, action);
+            bench::carry_out(bench, state, procedure_.resources, action);
+        }
+    }
+}
+
+Procedure Unfolding::unfold(GuideId id) {
+    procedure_.guide = id;
+    take_steps(id, true);
+    const Guide& guide = model_.guide(id);
+    if (guide.derives_put_back) {
+        auto back = derive_put_back(model_, procedure_.resources, procedure_.steps, written_);
+        procedure_.steps.insert(procedure_.steps.end(), std::make_move_iterator(back.begin()),
+                                std::make_move_iterator(back.end()));
+        place_trials(model_, procedure_.resources, guide.variants, procedure_.steps, tests_);
+    }
+    complete_actions();
+    return std::move(procedure_);
+}
+
+} // namespace
+
+Procedure unfold(const Model& model, GuideId guide) { return Unfolding(model).unfold(guide); }
+
+} // namespace matchmark::plan

@@ -1,0 +1,11 @@
+// The guide with everything decided: the steps of other guides written in, the put-back derived,
+// tests put in their places.
+#pragma once
+
+#include "model/model.hpp"
+
+namespace matchmark::plan {
+
+model::Procedure unfold(const model::Model& model, model::GuideId guide);
+
+} // namespace matchmark::plan

@@ -1,0 +1,188 @@
+// Writes a procedure as a guide file: the author's words as they stand, and every line that the
+// compiler derived.
+#include "plan/written_out.hpp"
+
+#include "model/describe.hpp"
+#include "model/spelling.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace matchmark::plan {
+
+using model::Action;
+using model::Guide;
+using model::Model;
+using model::Procedure;
+using model::Section;
+using model::Step;
+
+namespace {
+
+class Writer {
+public:
+    Writer(const SourceMap& sources, const Model& model, const Procedure& procedure)
+        : sources_(sources), model_(model), procedure_(procedure),
+          guide_(model.guide(procedure.guide)) {}
+
+    std::string write(const std::vector<std::string>& uses);
+
+private:
+    void write_before_guide(const std::vector<std::string>& uses);
+    void write_head();
+    void write_step(const Step& step);
+    void write_test_details(const Step& test);
+    void write_prose(const Step& step, bool safety);
+    void write_photos(const Step& step);
+    [[nodiscard]] std::uint32_t line_start(Span span) const {
+        return sources_.line_start(span.file, sources_.place(span.file, span.begin).line);
+    }
+
+    const SourceMap& sources_;
+    const Model& model_;
+    const Procedure& procedure_;
+    const Guide& guide_;
+    std::string text_;
+};
+
+bool is_safety(const model::Prose& prose) {
+    return prose.kind == model::ProseKind::danger || prose.kind == model::ProseKind::warning ||
+           prose.kind == model::ProseKind::caution || prose.kind == model::ProseKind::notice;
+}
+
+std::string_view section_name(Section section) {
+    switch (section) {
+    case Section::before:
+        return "before";
+    case Section::take_apart:
+        return "take-apart";
+    case Section::work:
+        return "work";
+    case Section::put_back:
+        return "put-back";
+    }
+    return {};
+}
+
+std::string quoted_text(const std::string& text) {
+    std::string quoted = "\"";
+    for (const char c : text) {
+        if (c == '"' || c == '\\')
+            quoted += '\\';
+        quoted += c;
+    }
+    return quoted + "\"";
+}
+
+// What stands in the file above its first guide: a device, kinds, comments. Its `use` lines are
+// written anew.
+void Writer::write_before_guide(const std::vector<std::string>& uses) {
+    for (const auto& path : uses)
+        text_ += fmt::format("use {}\n", quoted_text(path));
+    if (!uses.empty())
+        text_ += '\n';
+    Span first = guide_.declaration;
+    for (const Guide& other : model_.guides) {
+        if (other.file == guide_.file && other.declaration.begin < first.begin)
+            first = other.declaration;
+    }
+    const std::uint32_t last = sources_.place(first.file, first.begin).line;
+    for (std::uint32_t number = 1; number < last; ++number) {
+        std::string_view line = sources_.line(guide_.file, number);
+        if (number == 1 && line.substr(0, 3) == "\xEF\xBB\xBF")
+            line.remove_prefix(3);
+        if (line.substr(0, 4) == "use ")
+            continue;
+        text_ += line;
+        text_ += '\n';
+    }
+}
+
+void Writer::write_head() {
+    const Span head{guide_.file, line_start(guide_.declaration), guide_.head_end.end};
+    text_ += sources_.slice(head);
+    if (text_.back() != '\n')
+        text_ += '\n';
+    for (std::size_t i = guide_.resources.size(); i < procedure_.resources.size(); ++i) {
+        text_ += fmt::format("  {}\n", sources_.slice(procedure_.resources[i].line));
+    }
+}
+
+void Writer::write_prose(const Step& step, bool safety) {
+    for (const model::Prose& prose : step.prose) {
+        if (is_safety(prose) == safety)
+            text_ += fmt::format("  {}\n", sources_.slice(prose.span));
+    }
+}
+
+void Writer::write_photos(const Step& step) {
+    for (const model::Photo& photo : step.photos) {
+        text_ += fmt::format("  {}\n", sources_.slice(photo.line));
+        for (const model::PhotoMark& mark : photo.marks) {
+            text_ += fmt::format("    {}\n", sources_.slice(mark.span));
+        }
+    }
+}
+
+void Writer::write_test_details(const Step& test) {
+    std::vector<std::string> when;
+    for (const auto& condition : test.when)
+        when.emplace_back(sources_.slice(condition.span));
+    if (!when.empty())
+        text_ += fmt::format("  when {}\n", fmt::join(when, ", "));
+    std::vector<std::string> proves;
+    for (const auto& proof : test.proves)
+        proves.emplace_back(sources_.slice(proof.span));
+    if (!proves.empty())
+        text_ += fmt::format("  proves {}\n", fmt::join(proves, ", "));
+    std::vector<std::string> tools;
+    for (const auto id : test.with)
+        tools.push_back(procedure_.resources[id.value].name);
+    if (!tools.empty())
+        text_ += fmt::format("  with {}\n", fmt::join(tools, ", "));
+}
+
+void Writer::write_step(const Step& step) {
+    text_ += fmt::format("\n{} {}", step.is_test ? "test" : "step", step.name);
+    if (!step.title.empty())
+        text_ += " " + quoted_text(step.title);
+    text_ += '\n';
+    const auto variants = model::variant_names(model_, step.variants);
+    if (!variants.empty() && step.variants != model::all_variants) {
+        text_ += fmt::format("  only {}\n", fmt::join(variants, ", "));
+    }
+    write_prose(step, true);
+    write_test_details(step);
+    for (const Action& action : step.actions) {
+        text_ += fmt::format("  {}\n", model::as_source(model_, procedure_.resources, action));
+    }
+    write_prose(step, false);
+    write_photos(step);
+}
+
+std::string Writer::write(const std::vector<std::string>& uses) {
+    write_before_guide(uses);
+    write_head();
+    std::optional<Section> section;
+    for (const Step& step : procedure_.steps) {
+        const bool in_head =
+            step.section == Section::before && step.derived; // `before` lines stand in the head
+        if (in_head)
+            continue;
+        if (section != step.section) {
+            section = step.section;
+            text_ += fmt::format("\n{}\n", section_name(step.section));
+        }
+        write_step(step);
+    }
+    return std::move(text_);
+}
+
+} // namespace
+
+std::string written_out(const SourceMap& sources, const Model& model, const Procedure& procedure,
+                        const std::vector<std::string>& uses) {
+    return Writer(sources, model, procedure).write(uses);
+}
+
+} // namespace matchmark::plan

@@ -1,0 +1,142 @@
+// A picture with numbered balloons on it and the key beside it, as on an assembly drawing.
+//
+// A thing has one number on all pictures of a guide, and a leader runs from the balloon to the
+// thing, whose place stays free to see: the idea of item references in ISO 6433.
+#include "publish/page_picture.hpp"
+
+#include "model/quantity.hpp"
+#include "publish/page_text.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace matchmark::publish {
+
+using guide::Mark;
+using guide::Picture;
+using model::Point;
+
+namespace {
+
+// A picture at 380 px, less the page's margins; 4 to 3 is the usual shape of a photo.
+constexpr double least_width = 330;
+constexpr double least_height = 248;
+constexpr double clear_of_point = 17;
+constexpr double clear_of_balloon = 27;
+
+constexpr std::array<Offset, 8> directions{
+    {{26, -20}, {-26, -20}, {26, 20}, {-26, 20}, {0, -32}, {0, 32}, {34, 0}, {-34, 0}}};
+
+double distance(Point a, Point b) { return std::hypot(a.x - b.x, a.y - b.y); }
+
+Point on_least(Point point) { return {point.x * least_width, point.y * least_height}; }
+
+// A balloon that is out of sight is worst, then one upon another, then one upon a point; outwards
+// is a mere preference.
+double cost(Point place, Offset offset, const std::vector<Point>& points,
+            const std::vector<Point>& balloons) {
+    const Point balloon{place.x + offset.x, place.y + offset.y};
+    double sum = 0;
+    if (balloon.x < -14 || balloon.y < -14 || balloon.x > least_width + 14 ||
+        balloon.y > least_height + 14) {
+        sum += 1000;
+    }
+    for (const Point& other : balloons) {
+        sum += distance(balloon, other) < clear_of_balloon ? 100 : 0;
+    }
+    for (const Point& other : points) {
+        sum += distance(balloon, other) < clear_of_point ? 50 : 0;
+    }
+    const Point out{place.x - least_width / 2, place.y - least_height / 2};
+    const double length = std::hypot(out.x, out.y);
+    const double reach = std::hypot(offset.x, offset.y);
+    return length == 0 ? sum : sum - (out.x * offset.x + out.y * offset.y) / (length * reach);
+}
+
+std::string percent(double fraction) {
+    const double bounded = std::clamp(std::isfinite(fraction) ? fraction : 0.0, 0.0, 1.0);
+    return model::number_text(std::round(bounded * 10000) / 100) + "%";
+}
+
+std::string pixels(double value) { return model::number_text(std::round(value)) + "px"; }
+
+std::string balloon(const Mark& mark, Point point, Offset offset) {
+    const double length = std::hypot(offset.x, offset.y);
+    const double degrees = std::round(std::atan2(offset.y, offset.x) * 180 / 3.14159265358979);
+    const std::string at = "left:" + percent(point.x) + ";top:" + percent(point.y);
+    return "<span class=\"point\" style=\"" + at + "\"><i style=\"width:" + pixels(length) +
+           ";transform:rotate(" + model::number_text(degrees) +
+           "deg)\"></i><b style=\"left:" + pixels(offset.x) + ";top:" + pixels(offset.y) + "\">" +
+           std::to_string(mark.number) + "</b></span>";
+}
+
+std::string balloons(const Picture& picture) {
+    std::vector<Point> points;
+    for (const Mark& mark : picture.marks) {
+        points.insert(points.end(), mark.points.begin(), mark.points.end());
+    }
+    const auto offsets = balloon_offsets(points);
+    std::string text;
+    std::size_t index = 0;
+    for (const Mark& mark : picture.marks) {
+        for (const Point& point : mark.points) {
+            text += balloon(mark, point, offsets[index++]);
+        }
+    }
+    return text;
+}
+
+std::string key(const Picture& picture) {
+    std::string text;
+    for (const Mark& mark : picture.marks) {
+        text += "<li><span class=\"number\">" + std::to_string(mark.number) + "</span> " +
+                escaped(mark.words) + "</li>\n";
+    }
+    return text.empty() ? text : "<ul class=\"key\">\n" + text + "</ul>\n";
+}
+
+} // namespace
+
+std::vector<Offset> balloon_offsets(const std::vector<Point>& points) {
+    std::vector<Point> places;
+    std::transform(points.begin(), points.end(), std::back_inserter(places), on_least);
+    std::vector<Point> taken;
+    std::vector<Offset> offsets;
+    for (const Point& place : places) {
+        const auto best = std::min_element(
+            directions.begin(), directions.end(), [&](const Offset& left, const Offset& right) {
+                return cost(place, left, places, taken) < cost(place, right, places, taken);
+            });
+        offsets.push_back(*best);
+        taken.push_back({place.x + best->x, place.y + best->y});
+    }
+    return offsets;
+}
+
+std::string figure(const Picture& picture, const guide::Assets& assets) {
+    const std::string words = escaped(picture.alternative_text);
+    const auto found = assets.files.find(picture.path);
+    const std::string_view bytes =
+        found == assets.files.end() ? std::string_view() : std::string_view(found->second);
+    const std::string_view type = picture_type(bytes);
+    std::string text = "<figure>\n";
+    if (type.empty()) {
+        text += "<p class=\"missing\">Picture not at hand: " + words + "</p>\n";
+    } else {
+        text += "<div class=\"picture\"><img src=\"data:" + std::string(type) + ";base64," +
+                base64(bytes) + "\" alt=\"" + words + "\">";
+        const std::string marks = balloons(picture);
+        text += marks.empty() ? "" : "<span aria-hidden=\"true\">" + marks + "</span>";
+        text += "</div>\n";
+    }
+    const std::string legend = key(picture);
+    const std::string caption =
+        type.empty() || words.empty() ? "" : "<p aria-hidden=\"true\">" + words + "</p>\n";
+    if (!legend.empty() || !caption.empty()) {
+        text += "<figcaption>\n" + caption + legend + "</figcaption>\n";
+    }
+    return text + "</figure>\n";
+}
+
+} // namespace matchmark::publish

@@ -1,0 +1,91 @@
+// Safety messages as panels with their signal words.
+//
+// The words and what they mean are those of ANSI Z535.6. A notice, which is about property alone,
+// has no safety alert symbol (ANSI Z535.4, 4.14). Weight of line, not colour, tells them apart.
+#include "publish/page_safety.hpp"
+
+#include "guide/prose.hpp"
+#include "model/describe.hpp"
+#include "publish/page_text.hpp"
+
+namespace matchmark::publish {
+
+using guide::Message;
+using guide::Signal;
+
+namespace {
+
+// Our own drawing: a triangle with a stroke and a dot.
+constexpr const char* alert =
+    "<svg viewBox=\"0 0 31 28\" aria-hidden=\"true\" focusable=\"false\"><path d=\"M15.5 2.5 29 "
+    "25.5H2z\" fill=\"none\" stroke=\"currentColor\" stroke-width=\"3\" stroke-linejoin=\"round\"/>"
+    "<path d=\"M15.5 10v7.2\" stroke=\"currentColor\" stroke-width=\"3\" stroke-linecap=\"round\"/>"
+    "<circle cx=\"15.5\" cy=\"21.6\" r=\"1.8\" fill=\"currentColor\"/></svg>";
+
+const char* style_of(Signal signal) {
+    switch (signal) {
+    case Signal::danger:
+        return "danger";
+    case Signal::warning:
+        return "warning";
+    case Signal::caution:
+        return "caution";
+    case Signal::notice:
+        break;
+    }
+    return "notice";
+}
+
+std::string link_to(unsigned step) {
+    const std::string number = std::to_string(step);
+    return "<a href=\"#step-" + number + "\">step " + number + "</a>";
+}
+
+std::string panel_with(const Message& message, const std::string& after) {
+    const std::string symbol = message.signal == Signal::notice ? "" : alert;
+    std::string text = "<div class=\"signal " + std::string(style_of(message.signal)) + "\">\n";
+    text += "<p class=\"word\">" + symbol + guide::signal_word(message.signal) + "</p>\n<div>\n";
+    std::string about = escaped(message.subject);
+    if (const std::string tag = variant_tag(message.variants); !tag.empty()) {
+        about += (about.empty() ? "" : " ") + tag;
+    }
+    if (message.full_in_step != 0) {
+        about += (about.empty() ? "See " : ": see ") + link_to(message.full_in_step);
+    }
+    text += about.empty() ? "" : "<p class=\"about\">" + about + "</p>\n";
+    text += message.full_in_step == 0 ? guide::prose_html(message.markdown) : "";
+    return text + after + "</div>\n</div>\n";
+}
+
+} // namespace
+
+std::string variant_tag(const std::vector<std::string>& variants) {
+    if (variants.empty()) {
+        return {};
+    }
+    return "<span class=\"variant\">" + escaped(model::list(variants)) + " only</span>";
+}
+
+std::string panel(const Message& message) { return panel_with(message, {}); }
+
+std::string safety_first(const guide::Document& document) {
+    if (document.safety.empty()) {
+        return {};
+    }
+    std::string text = "<section aria-labelledby=\"safety\">\n<h2 id=\"safety\">Safety first</h2>\n"
+                       "<p>Read all of this before you begin. Each message stands again at the "
+                       "step that it is about.</p>\n";
+    for (const guide::GatheredMessage& gathered : document.safety) {
+        std::vector<std::string> links;
+        for (const unsigned step : gathered.steps) {
+            links.push_back(link_to(step));
+        }
+        const std::string where = links.empty()
+                                      ? "<p class=\"small\">The whole work.</p>\n"
+                                      : "<p class=\"small\">See " + model::list(links) + ".</p>\n";
+        text += panel_with(gathered.message, where);
+    }
+    return text + "</section>\n";
+}
+
+} // namespace matchmark::publish

@@ -1,0 +1,20 @@
+// Reads one action: a verb, what it is done to, and with what, how tight, how long.
+#pragma once
+
+#include "resolve/values.hpp"
+
+namespace matchmark::resolve {
+
+struct ActionPlace {
+    Context& context;
+    const model::Guide& guide; // for its resources
+    Alias alias;               // a spare's name stands for the item that it renews
+};
+
+// The reader stands after the verb. Nothing when no item of it could be found.
+std::optional<model::Action> read_action(ActionPlace& place, syntax::Reader& reader, Span verb,
+                                         Span line);
+// The tools, spares and supplies named from here on.
+std::vector<model::ResourceId> read_resources(ActionPlace& place, syntax::Reader& reader);
+
+} // namespace matchmark::resolve

@@ -1,0 +1,190 @@
+// Names, findings and prose, as every resolving function needs them.
+#include "resolve/context.hpp"
+
+#include "diagnostics/nearest.hpp"
+
+#include <algorithm>
+#include <cstdlib>
+#include <fmt/format.h>
+#include <memory>
+#include <utf8proc.h>
+
+namespace matchmark::resolve {
+
+namespace {
+
+bool is_ascii(std::string_view text) {
+    return std::all_of(text.begin(), text.end(), [](char c) { return (c & 0x80) == 0; });
+}
+
+// So that a letter with its accent as a sign of its own is the same letter.
+std::string folded(std::string_view name) {
+    if (is_ascii(name))
+        return std::string(name);
+    utf8proc_uint8_t* mapped = nullptr;
+    const auto size =
+        utf8proc_map(reinterpret_cast<const utf8proc_uint8_t*>(name.data()), // NOLINT
+                     static_cast<utf8proc_ssize_t>(name.size()), &mapped,
+                     static_cast<utf8proc_option_t>(UTF8PROC_STABLE | UTF8PROC_COMPOSE));
+    const std::unique_ptr<utf8proc_uint8_t, void (*)(void*)> owner(mapped, std::free);
+    if (size < 0)
+        return std::string(name);
+    return {reinterpret_cast<const char*>(mapped), static_cast<std::size_t>(size)}; // NOLINT
+}
+
+} // namespace
+
+std::optional<Named> Names::add(std::string_view name, Named named) {
+    const auto [found, added] = by_name_.emplace(folded(name), named);
+    if (!added)
+        return found->second;
+    in_order_.emplace_back(name);
+    return std::nullopt;
+}
+
+std::optional<Named> Names::find(std::string_view name) const {
+    const auto found = by_name_.find(folded(name));
+    if (found == by_name_.end())
+        return std::nullopt;
+    return found->second;
+}
+
+std::vector<std::string> Names::all() const { return in_order_; }
+
+Diagnostic& report(Context& context, std::string rule, Span primary, std::string message) {
+    Diagnostic finding;
+    finding.rule = std::move(rule);
+    finding.message = std::move(message);
+    finding.primary = primary;
+    context.findings.push_back(std::move(finding));
+    return context.findings.back();
+}
+
+void report_unknown(Context& context, const std::string& rule, Span where, std::string_view what,
+                    const std::vector<std::string>& known) {
+    const std::string word = text_of(context, where);
+    Diagnostic& finding =
+        report(context, rule, where, fmt::format("there is no {} `{}`", what, word));
+    const std::string near = nearest(word, known);
+    if (near.empty())
+        return;
+    finding.help = fmt::format("write `{}`", near);
+    finding.edits.push_back({where, near});
+}
+
+void report_duplicate(Context& context, Span where, Span first) {
+    Diagnostic& finding = report(context, "duplicate-name", where,
+                                 fmt::format("`{}` is declared twice", text_of(context, where)));
+    finding.related.push_back({first, "first declared here"});
+    finding.help = "give one of them another name";
+}
+
+std::string text_of(const Context& context, Span span) {
+    return std::string(context.sources.slice(span));
+}
+
+Span whole_line(const Context& context, Span span) {
+    const std::uint32_t line = context.sources.place(span.file, span.begin).line;
+    return {span.file, context.sources.line_start(span.file, line),
+            context.sources.line_start(span.file, line + 1)};
+}
+
+Span after_line(const Context& context, Span line) {
+    const std::uint32_t end = whole_line(context, {line.file, line.end, line.end}).end;
+    return {line.file, end, end};
+}
+
+namespace {
+
+using syntax::Keyword;
+
+model::ProseKind prose_kind(Keyword keyword) {
+    switch (keyword) {
+    case Keyword::note:
+        return model::ProseKind::note;
+    case Keyword::why:
+        return model::ProseKind::why;
+    case Keyword::notice:
+    case Keyword::notice_on:
+        return model::ProseKind::notice;
+    case Keyword::caution:
+    case Keyword::caution_on:
+        return model::ProseKind::caution;
+    case Keyword::warning:
+    case Keyword::warning_on:
+        return model::ProseKind::warning;
+    case Keyword::danger:
+    case Keyword::danger_on:
+        return model::ProseKind::danger;
+    default:
+        return model::ProseKind::text;
+    }
+}
+
+std::size_t indentation(std::string_view line) {
+    std::size_t column = 0;
+    for (const char c : line) {
+        if (c == '\t') {
+            column += 8 - column % 8;
+        } else if (c == ' ') {
+            ++column;
+        } else {
+            break;
+        }
+    }
+    return column;
+}
+
+std::string_view without_line_end(std::string_view line) {
+    while (!line.empty() && (line.back() == '\r' || line.back() == '\n'))
+        line.remove_suffix(1);
+    return line;
+}
+
+} // namespace
+
+model::Prose read_prose(const Context& context, const Declaration& declaration, std::size_t& at) {
+    const auto& lines = declaration.file->lines;
+    model::Prose prose;
+    const syntax::Line& first = lines[at];
+    if (first.shape == syntax::LineShape::prose) {
+        prose.kind = prose_kind(declaration.line().keyword);
+        prose.span = first.whole;
+    } else {
+        prose.kind = prose_kind(first.keyword);
+        prose.span = {first.head.file, first.head.begin, first.whole.end};
+        prose.markdown = text_of(context, first.prose);
+        ++at;
+    }
+    // The shallowest line of the continuation sets the left edge; what is deeper is Markdown's
+    // business.
+    const std::size_t start = at;
+    std::size_t edge = std::string::npos;
+    std::size_t end = at;
+    for (std::size_t i = start; i < declaration.end; ++i) {
+        if (lines[i].shape == syntax::LineShape::prose) {
+            const auto number = static_cast<std::uint32_t>(i + 1);
+            edge = std::min(edge, indentation(context.sources.line(declaration.file->id, number)));
+            prose.span.end = lines[i].whole.end;
+            end = i + 1;
+        } else if (lines[i].shape != syntax::LineShape::blank) {
+            break;
+        }
+    }
+    for (; at < end; ++at) {
+        const auto number = static_cast<std::uint32_t>(at + 1);
+        std::string_view line =
+            without_line_end(context.sources.line(declaration.file->id, number));
+        const std::size_t spaces = std::min(indentation(line), edge);
+        if (at != start || !prose.markdown.empty())
+            prose.markdown += '\n';
+        if (lines[at].shape == syntax::LineShape::blank)
+            continue;
+        if (line.find('\t') >= indentation(line))
+            line.remove_prefix(std::min(spaces, line.size()));
+        prose.markdown += line;
+    }
+    return prose;
+}
+
+} // namespace matchmark::resolve

@@ -1,0 +1,80 @@
+// What the resolving functions share: the files, the model that grows, the names found so far.
+#pragma once
+
+#include "diagnostics/diagnostic.hpp"
+#include "model/model.hpp"
+#include "syntax/reader.hpp"
+#include "syntax/tree.hpp"
+
+#include <optional>
+#include <span>
+#include <string>
+#include <unordered_map>
+#include <vector>
+
+namespace matchmark::resolve {
+
+// A declaration: its head line and the lines below it that are its details.
+struct Declaration {
+    const syntax::File* file = nullptr;
+    std::size_t head = 0; // index of its line
+    std::size_t end = 0;  // one past its last line
+
+    [[nodiscard]] const syntax::Line& line() const { return file->lines[head]; }
+};
+
+// What is declared under one name: where, and its index in the model.
+struct Named {
+    std::uint32_t index = 0;
+    Span span;
+};
+
+// One space of names, with equal spellings of a letter folded (Unicode NFC).
+class Names {
+public:
+    // Nothing, or what already has the name.
+    std::optional<Named> add(std::string_view name, Named named);
+    [[nodiscard]] std::optional<Named> find(std::string_view name) const;
+    [[nodiscard]] std::vector<std::string> all() const;
+
+private:
+    std::unordered_map<std::string, Named> by_name_;
+    std::vector<std::string> in_order_;
+};
+
+struct Context {
+    const SourceMap& sources;
+    model::Model& model;
+    std::vector<Diagnostic>& findings;
+    Names kinds;
+    Names drives;
+    Names threads;
+    Names hazards;
+    Names faces;
+    Names items;
+    Names functions;
+    Names guides;
+    Names variants;
+};
+
+// --- findings ---
+Diagnostic& report(Context& context, std::string rule, Span primary, std::string message);
+// "no part is called `X`", with the nearest of `known` offered as an edit.
+void report_unknown(Context& context, const std::string& rule, Span where, std::string_view what,
+                    const std::vector<std::string>& known);
+// A second declaration of a name.
+void report_duplicate(Context& context, Span where, Span first);
+
+// --- lines ---
+// The prose that starts on line `at` of the declaration, or (for a caution's) the prose lines from
+// `at` on; moves `at` past it.
+model::Prose read_prose(const Context& context, const Declaration& declaration, std::size_t& at);
+// The text of a name span.
+std::string text_of(const Context& context, Span span);
+// Where a line with this span of text may be inserted after: an empty span at the start of the next
+// line.
+Span after_line(const Context& context, Span line);
+// The whole line in which the span lies, from its first character to the line end included.
+Span whole_line(const Context& context, Span span);
+
+} // namespace matchmark::resolve

@@ -1,0 +1,287 @@
+// The names, kinds and counts of parts, fasteners, connectors, bonds, fluids and energies.
+#include "resolve/parts.hpp"
+#include "resolve/values.hpp"
+
+#include <algorithm>
+#include <array>
+#include <fmt/format.h>
+
+namespace matchmark::resolve {
+
+using model::Item;
+using model::ItemId;
+using model::Role;
+using syntax::Keyword;
+using syntax::Line;
+using syntax::LineShape;
+using syntax::Reader;
+using syntax::TermKind;
+
+namespace {
+
+constexpr double most_members = 1000;
+
+std::optional<Role> role_of(Keyword keyword) {
+    switch (keyword) {
+    case Keyword::part:
+        return Role::part;
+    case Keyword::fastener:
+        return Role::fastener;
+    case Keyword::connector:
+        return Role::connector;
+    case Keyword::bond:
+        return Role::bond;
+    case Keyword::fluid:
+        return Role::fluid;
+    case Keyword::energy:
+        return Role::energy;
+    default:
+        return std::nullopt;
+    }
+}
+
+std::string_view word_for(Role role) {
+    static constexpr std::array words{"part", "fastener", "connector", "bond", "fluid", "energy"};
+    return words[static_cast<std::size_t>(role)];
+}
+
+// One phrase between commas: "M2 x 6", "hexalobular 6".
+model::SpecPhrase read_phrase(Context& context, Reader& reader) {
+    model::SpecPhrase phrase;
+    phrase.span = reader.here();
+    while (!reader.at_end() && !reader.next_is(TermKind::comma) && !reader.next_is_word("in") &&
+           !reader.next_is_word("only") && !reader.next_is_word("kind")) {
+        const Span here = reader.here();
+        if (!phrase.text.empty())
+            phrase.text += ' ';
+        if (reader.next_is(TermKind::number) && reader.next_is(TermKind::unit, 1)) {
+            if (auto quantity = read_quantity(context, reader)) {
+                phrase.quantities.push_back(*quantity);
+                phrase.text += to_text(*quantity);
+            }
+        } else {
+            phrase.words.emplace_back(reader.next_text());
+            phrase.text += reader.next_text();
+            reader.skip();
+        }
+        phrase.span.end = here.end;
+    }
+    return phrase;
+}
+
+void read_drive(const Context& context, Item& item, const model::SpecPhrase& phrase) {
+    for (std::size_t i = 0; i < phrase.words.size(); ++i) {
+        if (!context.drives.find(phrase.words[i]))
+            continue;
+        item.drive = phrase.words[i];
+        if (i + 1 < phrase.words.size())
+            item.drive_size = phrase.words[i + 1];
+        if (item.drive_size.empty() && !phrase.quantities.empty()) {
+            item.drive_size = model::number_text(phrase.quantities.front().value);
+        }
+    }
+}
+
+void read_thread(const Context& context, Item& item, const model::SpecPhrase& phrase) {
+    for (std::size_t i = 0; i < phrase.words.size(); ++i) {
+        if (!context.threads.find(phrase.words[i]))
+            continue;
+        item.thread = phrase.words[i];
+        const bool has_length = i + 2 < phrase.words.size() && phrase.words[i + 1] == "x";
+        if (has_length)
+            item.length_mm = std::strtod(phrase.words[i + 2].c_str(), nullptr);
+        const bool with_unit =
+            i + 1 < phrase.words.size() && phrase.words[i + 1] == "x" && !phrase.quantities.empty();
+        if (!has_length && with_unit)
+            item.length_mm = phrase.quantities.front().base * 1000.0;
+    }
+}
+
+// The kind's name and what describes the item; the reader stands on the name.
+void read_kind(Context& context, Item& item, Reader& reader) {
+    const auto name = reader.take_name();
+    if (!name)
+        return;
+    const auto kind = context.kinds.find(context.sources.slice(*name));
+    if (!kind) {
+        report_unknown(context, "unknown-kind", *name, "kind", context.kinds.all());
+    } else if (context.model.kinds[kind->index].role != item.role) {
+        const model::Kind& found = context.model.kinds[kind->index];
+        Diagnostic& finding =
+            report(context, "wrong-role", *name,
+                   fmt::format("kind `{}` is a {}, and `{}` is declared as a {}", found.name,
+                               word_for(found.role), item.name, word_for(item.role)));
+        if (found.span.known())
+            finding.related.push_back({found.span, "the kind"});
+        finding.help = fmt::format("declare `{}` as a {}", item.name, word_for(found.role));
+    } else {
+        item.kind = model::KindId{kind->index};
+    }
+    do {
+        model::SpecPhrase phrase = read_phrase(context, reader);
+        read_drive(context, item, phrase);
+        read_thread(context, item, phrase);
+        if (!phrase.text.empty())
+            item.spec.push_back(std::move(phrase));
+    } while (reader.take_comma());
+}
+
+void read_count(Context& context, Item& item, Reader& reader) {
+    const Span where = reader.here();
+    const double count = read_number(reader);
+    if (count < 1 || count > most_members || count != static_cast<std::uint16_t>(count)) {
+        report(context, "wrong-count", where,
+               fmt::format("`{}` counts {}, and from 1 to 1000 stand here", item.name,
+                           model::number_text(count)));
+    } else {
+        item.count = static_cast<std::uint16_t>(count);
+    }
+    reader.skip(); // x
+    read_kind(context, item, reader);
+}
+
+void read_carrier(Context& context, ItemId id, Reader& reader) {
+    const auto carrier = read_ref(context, reader);
+    if (!carrier)
+        return;
+    Item& item = context.model.items[id.value];
+    if (item.carrier.known()) {
+        report(context, "duplicate-name", carrier->span,
+               fmt::format("`{}` is already in `{}`", item.name,
+                           context.model.item(item.carrier).name));
+        return;
+    }
+    for (ItemId at = carrier->item; at.known(); at = context.model.item(at).carrier) {
+        if (at != id)
+            continue;
+        report(context, "carrier-ring", carrier->span,
+               fmt::format("`{}` cannot be in `{}`, which is in it", item.name,
+                           text_of(context, carrier->span)));
+        return;
+    }
+    item.carrier = carrier->item;
+}
+
+void read_head(Context& context, ItemId id, const Declaration& declaration) {
+    Reader reader{context.sources, *declaration.file, declaration.line()};
+    reader.take_name();
+    reader.take_text();
+    while (!reader.at_end()) {
+        Item& item = context.model.items[id.value];
+        if (reader.take_word("in")) {
+            read_carrier(context, id, reader);
+        } else if (reader.take_word("only")) {
+            item.variants = read_variants(context, reader);
+        } else if (reader.take_word("kind")) {
+            read_kind(context, item, reader);
+        } else if (reader.next_is(TermKind::number) && reader.next_is_word("x", 1)) {
+            read_count(context, item, reader);
+        } else if (reader.next_is(TermKind::number)) {
+            item.amount = read_quantity(context, reader);
+        } else {
+            reader.skip();
+        }
+    }
+}
+
+void read_details(Context& context, ItemId id, const Declaration& declaration) {
+    for (std::size_t i = declaration.head + 1; i < declaration.end; ++i) {
+        const Line& line = declaration.file->lines[i];
+        if (line.shape != LineShape::detail)
+            continue;
+        Reader reader{context.sources, *declaration.file, line};
+        Item& item = context.model.items[id.value];
+        switch (line.keyword) {
+        case Keyword::kind_of:
+            read_kind(context, item, reader);
+            break;
+        case Keyword::count:
+            if (reader.next_is_word("x", 1)) {
+                read_count(context, item, reader);
+            } else {
+                item.amount = read_quantity(context, reader);
+            }
+            break;
+        case Keyword::in:
+            read_carrier(context, id, reader);
+            break;
+        case Keyword::only:
+            item.variants = read_variants(context, reader);
+            break;
+        default:
+            break;
+        }
+    }
+}
+
+void settle_kind(Context& context, Item& item) {
+    if (item.kind.known())
+        return;
+    const auto plain = context.kinds.find("plain-part");
+    if (item.role != Role::part && item.spec.empty()) {
+        Diagnostic& finding =
+            report(context, "unknown-kind", item.span,
+                   fmt::format("`{}` is a {} of no kind", item.name, word_for(item.role)));
+        finding.why = "without a kind nothing says how it comes off";
+        finding.help = "add `kind KIND`; `matchmark kinds` lists them";
+    }
+    item.kind = model::KindId{plain->index};
+}
+
+} // namespace
+
+void declare_items(Context& context, const std::vector<Declaration>& all) {
+    for (const Declaration& declaration : all) {
+        const auto role = role_of(declaration.line().keyword);
+        if (!role)
+            continue;
+        Reader reader{context.sources, *declaration.file, declaration.line()};
+        const auto name = reader.take_name();
+        if (!name)
+            continue;
+        Item item;
+        item.name = text_of(context, *name);
+        item.role = *role;
+        item.span = *name;
+        item.declaration = declaration.line().whole;
+        std::string words = item.name;
+        std::replace(words.begin(), words.end(), '-', ' ');
+        item.title = reader.take_text().value_or(words);
+        const auto index = static_cast<std::uint32_t>(context.model.items.size());
+        if (const auto first = context.items.add(item.name, {index, *name})) {
+            report_duplicate(context, *name, first->span);
+            continue;
+        }
+        context.model.items.push_back(std::move(item));
+    }
+}
+
+void resolve_items(Context& context, const std::vector<Declaration>& all) {
+    for (const Declaration& declaration : all) {
+        if (!role_of(declaration.line().keyword))
+            continue;
+        Reader reader{context.sources, *declaration.file, declaration.line()};
+        const auto name = reader.take_name();
+        if (!name)
+            continue;
+        const auto named = context.items.find(context.sources.slice(*name));
+        if (!named || named->span != *name)
+            continue; // a second declaration of the name
+        read_head(context, ItemId{named->index}, declaration);
+        read_details(context, ItemId{named->index}, declaration);
+        settle_kind(context, context.model.items[named->index]);
+    }
+    model::Model& model = context.model;
+    for (Item& item : model.items) {
+        if (!item.kind.known())
+            settle_kind(context, item);
+        const model::Kind& kind = model.kind(item.kind);
+        item.one_use = kind.one_use;
+        item.first_slot = model.slot_count;
+        item.first_member = model.member_count;
+        model.slot_count += item.count * static_cast<std::uint32_t>(kind.set_count());
+        model.member_count += item.count;
+    }
+}
+
+} // namespace matchmark::resolve

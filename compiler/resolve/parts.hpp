@@ -1,0 +1,28 @@
+// The steps of resolving, in the order in which resolve.cpp takes them.
+#pragma once
+
+#include "resolve/context.hpp"
+
+#include <vector>
+
+namespace matchmark::resolve {
+
+// --- kinds.cpp ---
+void declare_kinds(Context& context, const std::vector<Declaration>& all);
+void resolve_kinds(Context& context, const std::vector<Declaration>& all);
+
+// --- device.cpp ---
+void resolve_device(Context& context, const std::vector<Declaration>& all);
+void resolve_functions(Context& context, const std::vector<Declaration>& all);
+void resolve_cautions(Context& context, const std::vector<Declaration>& all);
+
+// --- items.cpp: names and kinds; relations.cpp: what ties, covers, carries and feeds them ---
+void declare_items(Context& context, const std::vector<Declaration>& all);
+void resolve_items(Context& context, const std::vector<Declaration>& all);
+void resolve_relations(Context& context, const std::vector<Declaration>& all);
+
+// --- guides.cpp ---
+void declare_guides(Context& context, const std::vector<Declaration>& all);
+void resolve_guides(Context& context, const std::vector<Declaration>& all);
+
+} // namespace matchmark::resolve

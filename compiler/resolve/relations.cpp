@@ -1,0 +1,313 @@
+// What ties, covers, carries, blocks and feeds what.
+#include "resolve/parts.hpp"
+#include "resolve/values.hpp"
+
+#include <algorithm>
+#include <array>
+#include <fmt/format.h>
+
+namespace matchmark::resolve {
+
+using model::Item;
+using model::ItemId;
+using model::Role;
+using syntax::Keyword;
+using syntax::Line;
+using syntax::LineShape;
+using syntax::Reader;
+
+namespace {
+
+constexpr unsigned role_bit(Role role) { return 1U << static_cast<unsigned>(role); }
+constexpr unsigned any_role = 0xff;
+
+// The roles that may have the detail.
+unsigned roles_with(Keyword keyword) {
+    switch (keyword) {
+    case Keyword::covers:
+    case Keyword::carries:
+    case Keyword::blocks:
+    case Keyword::renewed_as:
+        return role_bit(Role::part);
+    case Keyword::holds:
+        return role_bit(Role::fastener) | role_bit(Role::bond);
+    case Keyword::joins:
+        return role_bit(Role::connector) | role_bit(Role::bond);
+    case Keyword::feeds:
+        return role_bit(Role::part) | role_bit(Role::energy);
+    case Keyword::torque:
+    case Keyword::told_by:
+        return role_bit(Role::fastener);
+    case Keyword::safe_when_live:
+        return role_bit(Role::connector);
+    default:
+        return any_role;
+    }
+}
+
+std::string roles_text(unsigned roles) {
+    static constexpr std::array words{"part", "fastener", "connector", "bond", "fluid", "energy"};
+    std::string text;
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        if (((roles >> i) & 1U) == 0)
+            continue;
+        if (!text.empty())
+            text += " or a ";
+        text += words[i];
+    }
+    return text;
+}
+
+std::vector<std::vector<model::ItemRef>> read_ways(Context& context, Reader& reader) {
+    std::vector<std::vector<model::ItemRef>> ways;
+    do {
+        ways.push_back(read_refs(context, reader));
+    } while (reader.take_word("or"));
+    return ways;
+}
+
+void read_covers(Context& context, ItemId id, Reader& reader, Span line) {
+    for (const auto& covered : read_refs(context, reader)) {
+        model::ItemRef cover;
+        cover.item = id;
+        cover.span = context.model.item(id).span;
+        context.model.items[covered.item.value].reach.push_back({{{cover}}, line});
+    }
+}
+
+void read_tie(Context& context, ItemId id, Reader& reader) {
+    auto parts = read_items(context, reader);
+    reader.take_word("to");
+    const auto base = read_items(context, reader);
+    parts.insert(parts.end(), base.begin(), base.end());
+    for (const ItemId part : parts) {
+        auto& ties = context.model.items[part.value].ties;
+        auto& touches = context.model.items[id.value].touches;
+        if (std::find(touches.begin(), touches.end(), part) != touches.end())
+            continue;
+        touches.push_back(part);
+        ties.push_back(id);
+    }
+}
+
+void read_need(Context& context, Item& item, Reader& reader, Span line) {
+    const auto condition = read_condition(context, reader);
+    reader.take_word("to");
+    const auto verb = reader.take_name();
+    if (!condition || !verb)
+        return;
+    const model::Kind& kind = context.model.kind(item.kind);
+    const std::string name = text_of(context, *verb);
+    if (model::find_verb(kind, name) == nullptr) {
+        std::vector<std::string> verbs;
+        for (const auto& known : kind.verbs)
+            verbs.push_back(known.name);
+        report_unknown(context, "unknown-verb", *verb,
+                       fmt::format("verb of kind `{}` called", kind.name), verbs);
+        return;
+    }
+    item.needs.push_back({*condition, name, line});
+}
+
+void read_positions(Context& context, Item& item, Reader& reader, Span line) {
+    const auto face = reader.take_name();
+    if (!face)
+        return;
+    model::Positions positions;
+    positions.face = text_of(context, *face);
+    positions.span = line;
+    if (!context.faces.find(positions.face)) {
+        report_unknown(context, "unknown-face", *face, "face", context.faces.all());
+    }
+    positions.points = read_points(reader);
+    item.positions = std::move(positions);
+}
+
+void read_limit_detail(Context& context, Item& item, Reader& reader, Span line) {
+    const auto name = reader.take_name();
+    if (!name)
+        return;
+    model::WearLimit limit;
+    limit.name = text_of(context, *name);
+    limit.span = line;
+    if (const auto value = read_limit(context, reader))
+        limit.limit = *value;
+    if (reader.take_word("when"))
+        limit.when = read_conditions(context, reader);
+    item.limits.push_back(std::move(limit));
+}
+
+void read_torque(Context& context, Item& item, Reader& reader, Span line) {
+    model::Tightening tightening;
+    tightening.torque = read_quantity(context, reader, model::Measure::torque);
+    tightening.span = line;
+    read_tightening_rest(reader, tightening);
+    item.tightening = std::move(tightening);
+}
+
+void read_links(Context& context, ItemId id, const Line& line, Reader& reader) {
+    Item& item = context.model.items[id.value];
+    switch (line.keyword) {
+    case Keyword::covers:
+        read_covers(context, id, reader, line.whole);
+        break;
+    case Keyword::behind:
+    case Keyword::under:
+        item.reach.push_back({read_ways(context, reader), line.whole});
+        break;
+    case Keyword::carries:
+        break; // read with the carriers
+    case Keyword::blocks:
+        for (const ItemId blocked : read_items(context, reader)) {
+            context.model.items[blocked.value].blocked_by.push_back(id);
+        }
+        break;
+    case Keyword::holds:
+    case Keyword::joins:
+        read_tie(context, id, reader);
+        break;
+    case Keyword::feeds:
+        item.feeds = read_items(context, reader);
+        if (reader.take_word("through"))
+            item.through = read_items(context, reader);
+        break;
+    case Keyword::renewed_as:
+        if (const auto whole = read_ref(context, reader))
+            item.renewed_as = whole->item;
+        break;
+    default:
+        break;
+    }
+}
+
+void read_facts(Context& context, Item& item, const Line& line, Reader& reader) {
+    switch (line.keyword) {
+    case Keyword::needs:
+        read_need(context, item, reader, line.whole);
+        break;
+    case Keyword::torque:
+        read_torque(context, item, reader, line.whole);
+        break;
+    case Keyword::at:
+        read_positions(context, item, reader, line.whole);
+        break;
+    case Keyword::keep:
+        for (const Span word : read_name_list(reader))
+            item.keep.push_back(text_of(context, word));
+        break;
+    case Keyword::limit:
+        read_limit_detail(context, item, reader, line.whole);
+        break;
+    case Keyword::one_use:
+        item.one_use = true;
+        break;
+    case Keyword::used_again:
+        item.one_use = false;
+        break;
+    case Keyword::told_by:
+        item.told_by = reader.take_text().value_or("");
+        break;
+    case Keyword::safe_when_live:
+        item.safe_when_live = true;
+        break;
+    default:
+        break;
+    }
+}
+
+void read_relations(Context& context, ItemId id, const Declaration& declaration) {
+    const auto& lines = declaration.file->lines;
+    for (std::size_t i = declaration.head + 1; i < declaration.end;) {
+        const Line& line = lines[i];
+        if (syntax::is_prose(line.keyword)) {
+            context.model.items[id.value].messages.push_back(read_prose(context, declaration, i));
+            continue;
+        }
+        ++i;
+        if (line.shape != LineShape::detail)
+            continue;
+        Item& item = context.model.items[id.value];
+        const unsigned roles = roles_with(line.keyword);
+        if ((roles & role_bit(item.role)) == 0) {
+            report(context, "wrong-role", line.head,
+                   fmt::format("`{}` is said of a {}, and `{}` is a {}",
+                               syntax::spelling(line.keyword), roles_text(roles), item.name,
+                               roles_text(role_bit(item.role))));
+            continue;
+        }
+        Reader reader{context.sources, *declaration.file, line};
+        read_links(context, id, line, reader);
+        read_facts(context, item, line, reader);
+    }
+}
+
+std::optional<ItemId> declared_item(const Context& context, const Declaration& declaration) {
+    Reader reader{context.sources, *declaration.file, declaration.line()};
+    switch (declaration.line().keyword) {
+    case Keyword::part:
+    case Keyword::fastener:
+    case Keyword::connector:
+    case Keyword::bond:
+    case Keyword::fluid:
+    case Keyword::energy:
+        break;
+    default:
+        return std::nullopt;
+    }
+    const auto name = reader.take_name();
+    if (!name)
+        return std::nullopt;
+    const auto named = context.items.find(context.sources.slice(*name));
+    if (!named || named->span != *name)
+        return std::nullopt;
+    return ItemId{named->index};
+}
+
+void read_carries(Context& context, ItemId id, const Declaration& declaration) {
+    for (std::size_t i = declaration.head + 1; i < declaration.end; ++i) {
+        const Line& line = declaration.file->lines[i];
+        if (line.keyword != Keyword::carries || line.shape != LineShape::detail)
+            continue;
+        Reader reader{context.sources, *declaration.file, line};
+        for (const auto& ref : read_refs(context, reader)) {
+            bool ring = false;
+            for (ItemId at = id; at.known(); at = context.model.item(at).carrier)
+                ring = ring || at == ref.item;
+            if (ring) {
+                report(context, "carrier-ring", ref.span,
+                       fmt::format("`{}` cannot carry `{}`, which it is in",
+                                   context.model.item(id).name, context.model.item(ref.item).name));
+            } else {
+                context.model.items[ref.item.value].carrier = id;
+            }
+        }
+    }
+}
+
+void settle_carried(model::Model& model) {
+    for (std::uint32_t i = 0; i < model.items.size(); ++i) {
+        Item& item = model.items[i];
+        if (!item.carrier.known())
+            continue;
+        model.items[item.carrier.value].carried.push_back(ItemId{i});
+        for (ItemId at = item.carrier; at.known(); at = model.item(at).carrier) {
+            item.variants &= model.item(at).variants;
+        }
+    }
+}
+
+} // namespace
+
+void resolve_relations(Context& context, const std::vector<Declaration>& all) {
+    for (const Declaration& declaration : all) {
+        if (const auto id = declared_item(context, declaration))
+            read_carries(context, *id, declaration);
+    }
+    settle_carried(context.model);
+    for (const Declaration& declaration : all) {
+        if (const auto id = declared_item(context, declaration))
+            read_relations(context, *id, declaration);
+    }
+}
+
+} // namespace matchmark::resolve

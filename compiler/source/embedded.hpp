@@ -1,0 +1,22 @@
+// What is carried inside the program: the parts library and the pages that explain the rules.
+// Both are made from the files of the project when it is built.
+#pragma once
+
+#include <span>
+#include <string_view>
+
+namespace matchmark {
+
+struct EmbeddedText {
+    std::string_view name;
+    std::string_view text;
+};
+
+// Every file of stdlib_parts/, by its path from the project's root ("stdlib_parts/drives.mmk"),
+// sorted.
+std::span<const EmbeddedText> parts_library();
+
+// The page of every rule, by the rule's name ("not-put-back"), sorted.
+std::span<const EmbeddedText> rule_pages();
+
+} // namespace matchmark

@@ -1,0 +1,129 @@
+// How the language's keywords are spelled.
+#include "syntax/tree.hpp"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+namespace matchmark::syntax {
+
+namespace {
+
+using Spelled = std::pair<Keyword, std::string_view>;
+
+constexpr auto spellings = std::to_array<Spelled>({
+    {Keyword::use, "use"},
+    {Keyword::device, "device"},
+    {Keyword::face, "face"},
+    {Keyword::part, "part"},
+    {Keyword::fastener, "fastener"},
+    {Keyword::connector, "connector"},
+    {Keyword::bond, "bond"},
+    {Keyword::fluid, "fluid"},
+    {Keyword::energy, "energy"},
+    {Keyword::function, "function"},
+    {Keyword::caution_on, "caution"},
+    {Keyword::danger_on, "danger"},
+    {Keyword::warning_on, "warning"},
+    {Keyword::notice_on, "notice"},
+    {Keyword::kind, "kind"},
+    {Keyword::drive, "drive"},
+    {Keyword::thread, "thread"},
+    {Keyword::hazard, "hazard"},
+    {Keyword::guide, "guide"},
+    {Keyword::before_section, "before"},
+    {Keyword::take_apart, "take-apart"},
+    {Keyword::work, "work"},
+    {Keyword::put_back, "put-back"},
+    {Keyword::step, "step"},
+    {Keyword::test, "test"},
+    {Keyword::revision, "revision"},
+    {Keyword::mass, "mass"},
+    {Keyword::sealed, "sealed"},
+    {Keyword::variant, "variant"},
+    {Keyword::kind_of, "kind"},
+    {Keyword::in, "in"},
+    {Keyword::only, "only"},
+    {Keyword::covers, "covers"},
+    {Keyword::carries, "carries"},
+    {Keyword::blocks, "blocks"},
+    {Keyword::behind, "behind"},
+    {Keyword::under, "under"},
+    {Keyword::holds, "holds"},
+    {Keyword::joins, "joins"},
+    {Keyword::feeds, "feeds"},
+    {Keyword::needs, "needs"},
+    {Keyword::torque, "torque"},
+    {Keyword::at, "at"},
+    {Keyword::keep, "keep"},
+    {Keyword::limit, "limit"},
+    {Keyword::renewed_as, "renewed as"},
+    {Keyword::one_use, "one use"},
+    {Keyword::used_again, "used again"},
+    {Keyword::told_by, "told by"},
+    {Keyword::safe_when_live, "safe when live"},
+    {Keyword::through, "through"},
+    {Keyword::states, "states"},
+    {Keyword::also, "also"},
+    {Keyword::binds_in, "binds in"},
+    {Keyword::present_in, "present in"},
+    {Keyword::covers_in, "covers in"},
+    {Keyword::blocks_in, "blocks in"},
+    {Keyword::live_in, "live in"},
+    {Keyword::may_end_in, "may end in"},
+    {Keyword::asks_for_torque, "asks for torque"},
+    {Keyword::hazard_until, "hazard"},
+    {Keyword::waste, "waste"},
+    {Keyword::licensed, "licensed"},
+    {Keyword::driven_by, "driven by"},
+    {Keyword::pitch, "pitch"},
+    {Keyword::breaks_at, "breaks at"},
+    {Keyword::goal, "goal"},
+    {Keyword::for_reader, "for"},
+    {Keyword::before, "before"},
+    {Keyword::spare, "spare"},
+    {Keyword::supply, "supply"},
+    {Keyword::tool, "tool"},
+    {Keyword::author, "author"},
+    {Keyword::date, "date"},
+    {Keyword::time, "time"},
+    {Keyword::derived, "derived"},
+    {Keyword::photo, "photo"},
+    {Keyword::mark_on_photo, "mark"},
+    {Keyword::when, "when"},
+    {Keyword::proves, "proves"},
+    {Keyword::with, "with"},
+    {Keyword::text, "text"},
+    {Keyword::note, "note"},
+    {Keyword::why, "why"},
+    {Keyword::danger, "danger"},
+    {Keyword::warning, "warning"},
+    {Keyword::caution, "caution"},
+    {Keyword::notice, "notice"},
+});
+
+} // namespace
+
+std::string_view spelling(Keyword keyword) {
+    const auto* const found =
+        std::find_if(spellings.begin(), spellings.end(),
+                     [&](const Spelled& row) { return row.first == keyword; });
+    return found == spellings.end() ? std::string_view{} : found->second;
+}
+
+bool is_prose(Keyword keyword) {
+    switch (keyword) {
+    case Keyword::text:
+    case Keyword::note:
+    case Keyword::why:
+    case Keyword::danger:
+    case Keyword::warning:
+    case Keyword::caution:
+    case Keyword::notice:
+        return true;
+    default:
+        return false;
+    }
+}
+
+} // namespace matchmark::syntax

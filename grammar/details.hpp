@@ -1,0 +1,129 @@
+// What may follow the keyword of an indented line: the details of items, kinds, guides, steps and
+// tests.
+#pragma once
+
+#include "grammar/terms.hpp"
+
+namespace matchmark::grammar {
+
+// A line's rules, each of which must match, up to the line's end.
+template <class... Rules> struct line : p::must<Rules..., end_of_line> {};
+
+// ---- what an item is ----
+
+struct spec_stop : p::sor<word<"in">, word<"only">, word<"kind">> {};
+struct times_sign : p::seq<times, space> {};
+struct spec_word : p::seq<p::not_at<spec_stop>, describing_word, space> {};
+// `M2`, `x`, `6`, `0.10 mm`, `20..32 mm`
+struct spec_part : p::sor<open_range, open_sum, bare_number, times_sign, spec_word> {};
+struct spec : p::seq<kind_name, p::star<p::sor<spec_part, p::if_must<spaced_comma, spec_part>>>> {};
+struct count_number : p::seq<whole_number, space> {};
+struct counted_spec : p::if_must<p::seq<count_number, times_sign>, spec> {};
+
+struct kind_of : line<spec> {};
+struct counted : line<count_number, times_sign, spec> {};
+struct amount : line<sum> {};
+
+// ---- details of devices, items and functions ----
+
+struct nothing_more : line<> {};
+struct revision_part : p::sor<p::seq<describing_word, space>, bare_number, spaced_text> {};
+struct revision : line<p::plus<revision_part>> {};
+struct mass : line<sum> {};
+struct sealed : line<rating, p::opt<after<"by", references>>> {};
+struct variants : line<listed<variant_name>> {};
+
+struct carrier : line<item> {};
+struct reference_list : line<references> {};
+struct behind : line<either<references>> {};
+struct tie_to : line<references, spaced_word<"to">, references> {};
+struct feeds : line<references, p::opt<after<"through", references>>> {};
+struct needs : line<condition, spaced_word<"to">, verb> {};
+struct pattern : after<"in", pattern_name> {};
+struct further_passes : p::if_must<spaced_comma, passes> {};
+struct torque : line<sum, p::opt<pattern>, p::opt<further_passes>> {};
+struct positions : line<face_name, points> {};
+struct keep : line<listed<kept_thing>> {};
+struct limit : line<measure_name, limit_value, p::opt<after<"when", conditions>>> {};
+struct told_by : line<words> {};
+
+// ---- details of kinds, drives and threads ----
+
+struct state_list : line<listed<state>> {};
+struct transition : p::seq<listed<state>, p::must<arrow>, space, p::must<state>> {};
+struct safe_when_live
+    : p::seq<spaced_word<"safe">, p::must<spaced_word<"when">, spaced_word<"live">>> {};
+struct from_outside : p::seq<spaced_word<"from">, p::must<spaced_word<"outside">>> {};
+struct verb_option : p::sor<after<"by", either<tool>>, limit_value, safe_when_live, from_outside,
+                            after<"takes", sum>> {};
+struct end_of_verb : end_of_line {};
+struct verb_definition : p::must<transition, p::star<verb_option>, end_of_verb> {};
+struct kind_needs : line<state, spaced_word<"to">, verb> {};
+struct reach_or_touch : p::sor<spaced_word<"reach">, spaced_word<"touch">> {};
+struct hazard_until
+    : line<hazard_name, spaced_word<"until">, listed<state>, p::opt<after<"on", reach_or_touch>>> {
+};
+struct waste : line<class_name> {};
+struct licensed : line<words> {};
+struct driven_by : line<either<tool>> {};
+
+// ---- actions ----
+
+struct embedded_action;
+struct marked_or_class : p::sor<spaced_word<"marked">, class_name> {};
+struct means : p::sor<sum, item> {};
+struct action_option : p::sor<after<"with", tools>, after<"to", sum>, after<"in", pattern_name>,
+                              passes, after<"for", sum>, after<"through", means>, limit_value,
+                              open_sum, after<"as", marked_or_class>, after<"across", references>,
+                              after<"else", embedded_action>> {};
+struct action_options : p::star<p::sor<action_option, p::if_must<spaced_comma, action_option>>> {};
+struct no_item : p::at<p::sor<word<"with">, word<"to">, word<"for">, word<"as">>> {};
+
+// What follows each sort of verb.
+struct general_arguments : p::seq<p::must<references>, action_options> {};
+struct measure_arguments
+    : p::seq<p::must<item>, p::opt<member>, p::opt<measure_name>, action_options> {};
+struct do_arguments : p::must<guide_name> {};
+
+// An action that stands inside a line: after `goal`, `before` and `else`.
+struct measure_verb : p::seq<p::at<word<"measure">>, verb> {};
+struct do_verb : p::seq<p::at<word<"do">>, verb> {};
+struct embedded_action
+    : p::sor<p::seq<measure_verb, measure_arguments>, p::seq<do_verb, do_arguments>,
+             p::seq<verb, p::sor<p::seq<no_item, action_options>, general_arguments>>> {};
+
+struct end_of_action : end_of_line {};
+struct action : p::seq<general_arguments, p::must<end_of_action>> {};
+struct measure : p::seq<measure_arguments, p::must<end_of_action>> {};
+struct do_guide : line<guide_name> {};
+
+// ---- details of guides, steps and tests ----
+
+// A goal may list actions: `goal replace cell with cell-new, remove fan`.
+struct goal_comma : p::seq<p::not_at<p::seq<spaced_comma, free_name, free_name>>, spaced_comma> {};
+struct goal_references : p::seq<reference, p::star<p::if_must<goal_comma, next_reference>>> {};
+struct goal_tools : p::seq<tool, p::star<p::if_must<goal_comma, tool>>> {};
+struct one_goal : p::seq<verb, p::must<goal_references>, p::opt<after<"with", goal_tools>>> {};
+struct goal : p::must<listed<one_goal>, end_of_action> {};
+struct before : p::must<embedded_action, end_of_action> {};
+
+struct reader_level : p::sor<spaced_word<"novice">, spaced_word<"competent">,
+                             spaced_word<"trained">, after<"licensed", words>> {};
+struct for_reader : line<reader_level> {};
+struct amount_or_price : p::seq<number, space, p::opt<spaced_unit>> {};
+struct stock : line<new_name, description, p::star<p::if_must<spaced_comma, amount_or_price>>,
+                    p::opt<after<"for", references>>> {};
+struct listed_tool : line<new_name, description> {};
+struct author : line<words> {};
+struct date : p::seq<p::rep<4, p::digit>, p::one<'-'>, p::rep<2, p::digit>, p::one<'-'>,
+                     p::rep<2, p::digit>> {};
+struct dated : line<date> {};
+struct photo : line<path, caption> {};
+struct photo_member : p::seq<p::not_at<point>, member> {};
+struct photo_members : p::seq<photo_member, p::star<p::seq<spaced_comma, photo_member>>> {};
+struct mark_on_photo : line<item, p::opt<photo_members>, points> {};
+struct when : line<conditions> {};
+struct proves : line<references> {};
+struct with : line<tools> {};
+
+} // namespace matchmark::grammar

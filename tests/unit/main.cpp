@@ -1,0 +1,3 @@
+// Where the tests start.
+#define DOCTEST_CONFIG_IMPLEMENT_WITH_MAIN
+#include <doctest/doctest.h>

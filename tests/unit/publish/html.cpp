@@ -1,0 +1,145 @@
+// The page: everything is there, nothing runs, nothing is fetched.
+#include "publish/html.hpp"
+
+#include "publish/page_picture.hpp"
+#include "publish/page_text.hpp"
+
+#include <cmath>
+#include <doctest/doctest.h>
+
+using namespace matchmark;
+using namespace matchmark::guide;
+
+namespace {
+
+bool has(const std::string& text, const std::string& part) {
+    return text.find(part) != std::string::npos;
+}
+
+Document document_of(const std::string& words) {
+    Document document;
+    document.title = words;
+    document.device = words;
+    document.reader = words;
+    document.tools.push_back({words, words, words, words});
+    document.spares.push_back({words, words, words, words});
+    document.cost = {words};
+    document.fasteners.push_back({words, words, words, words, {words}});
+    document.safety.push_back({{Signal::danger, words, words, 0, {words}}, {1}});
+    document.disposals.push_back({words, words});
+    Step step;
+    step.number = 1;
+    step.anchor = "step-1";
+    step.title = words;
+    step.variants = {words};
+    step.is_test = true;
+    step.test = {{words}, {words}, {words}};
+    step.messages.push_back({Signal::notice, words, words, 0, {}});
+    step.instructions.push_back({{{RunKind::words, words}, {RunKind::value, words}}, {words}});
+    step.passages.push_back({PassageKind::note, words});
+    step.pictures.push_back({"a.svg", words, {{1, words, {{0.5, 0.5}}}}});
+    document.sections.push_back({words, {step}});
+    return document;
+}
+
+} // namespace
+
+TEST_CASE("names full of markup are shown and do nothing") {
+    const std::string page = publish::html(document_of("\"'><script>alert(1)</script>&"), {});
+    CHECK_FALSE(has(page, "<script"));
+    CHECK(has(page, "<h1>&quot;&#39;&gt;&lt;script&gt;alert(1)&lt;/script&gt;&amp;</h1>"));
+    CHECK_FALSE(has(page, "=\"\"'>")); // no attribute was closed by it
+}
+
+TEST_CASE("nothing is fetched and nothing runs") {
+    const std::string page = publish::html(document_of("x"), {{{"a.svg", "<svg></svg>"}}});
+    CHECK(has(page, "default-src 'none'"));
+    CHECK(has(page, "<img src=\"data:image/svg+xml;base64,PHN2Zz48L3N2Zz4=\" alt=\"x\">"));
+    CHECK_FALSE(has(page, "http:"));
+    CHECK_FALSE(has(page, "https:"));
+    CHECK_FALSE(has(page, "url("));
+    CHECK_FALSE(has(page, "@import"));
+}
+
+TEST_CASE("control characters, which HTML forbids, become U+FFFD") {
+    CHECK(publish::without_controls(std::string("a\x01") + "b\x7f" + "c\xc2\x85" + "d\te\r\nf") ==
+          "a\uFFFDb\uFFFDc\uFFFDd\te\nf");
+}
+
+TEST_CASE("a picture that is missing, or is none, is shown by its words and key") {
+    Picture picture{"a.svg", "The lid", {{3, "4 lid screws", {{0.1, 0.1}}}}};
+    for (const char* bytes : {"", "<html><svg></svg></html>", "plain", "\x89PN", "<svgx>"}) {
+        const std::string text = publish::figure(picture, {{{"a.svg", bytes}}});
+        CAPTURE(bytes);
+        CHECK_FALSE(has(text, "<img"));
+        CHECK(has(text, "The lid"));
+        CHECK(has(text, "4 lid screws"));
+    }
+    CHECK(has(publish::figure(picture, {}), "The lid"));
+}
+
+TEST_CASE("pictures are known by their bytes") {
+    CHECK(publish::picture_type("\x89PNG\r\n\x1a\n....") == "image/png");
+    CHECK(publish::picture_type("\xff\xd8\xff\xe0") == "image/jpeg");
+    CHECK(publish::picture_type("\xef\xbb\xbf<?xml version='1.0'?>\n<!-- a > b -->\n<!DOCTYPE svg>"
+                                "\n<svg xmlns='http://www.w3.org/2000/svg'/>") == "image/svg+xml");
+    CHECK(publish::picture_type("<!-- never closed <svg>").empty());
+}
+
+TEST_CASE("base64 (RFC 4648, section 10)") {
+    CHECK(publish::base64("").empty());
+    CHECK(publish::base64("f") == "Zg==");
+    CHECK(publish::base64("fo") == "Zm8=");
+    CHECK(publish::base64("foo") == "Zm9v");
+    CHECK(publish::base64("foobar") == "Zm9vYmFy");
+    CHECK(publish::base64("\xff\xfe\xfd") == "//79");
+}
+
+TEST_CASE("balloons of neighbours keep clear of each other and of the points") {
+    // Two columns of points 50 px apart and more, on the smallest picture (330 x 248 px).
+    std::vector<model::Point> points;
+    for (int row = 0; row < 4; ++row) {
+        points.push_back({0.3, 0.1 + 0.26 * row});
+        points.push_back({0.7, 0.1 + 0.26 * row});
+    }
+    const auto offsets = publish::balloon_offsets(points);
+    REQUIRE(offsets.size() == points.size());
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        const double x = points[i].x * 330 + offsets[i].x;
+        const double y = points[i].y * 248 + offsets[i].y;
+        CHECK(x > -14);
+        CHECK(x < 344);
+        for (std::size_t k = 0; k < points.size(); ++k) {
+            CHECK(std::hypot(x - points[k].x * 330, y - points[k].y * 248) >= 17);
+            const double other_x = points[k].x * 330 + offsets[k].x;
+            const double other_y = points[k].y * 248 + offsets[k].y;
+            CHECK((i == k || std::hypot(x - other_x, y - other_y) >= 27));
+        }
+    }
+}
+
+TEST_CASE("points off the picture, or none at all, stay on it") {
+    Picture picture{"a", "x", {{1, "y", {{-3, 7}, {std::nan(""), 0.5}}}}};
+    const std::string text = publish::figure(picture, {{{"a", "<svg/>"}}});
+    CHECK(has(text, "left:0%;top:100%"));
+    CHECK(has(text, "left:0%;top:50%"));
+}
+
+TEST_CASE("signal words stand in words; a notice has no alert symbol (ANSI Z535.4, 4.14)") {
+    Document document;
+    Step step;
+    step.number = 4;
+    step.anchor = "step-4";
+    step.messages = {{Signal::danger, "Charge", "Kills.", 0, {}},
+                     {Signal::warning, "Ring", "Flies off.", 2, {}}};
+    document.sections.push_back({"Work", {step}});
+    std::string page = publish::html(document, {});
+    CHECK(has(page, "</svg>DANGER</p>"));
+    CHECK(has(page, "<p>Kills.</p>"));
+    CHECK(has(page, "Ring: see <a href=\"#step-2\">step 2</a>"));
+    CHECK_FALSE(has(page, "Flies off.")); // stands in full in step 2
+    document.sections[0].steps[0].messages = {{Signal::notice, "Seal", "Tears.", 0, {}}};
+    page = publish::html(document, {});
+    CHECK(has(page, "<p class=\"word\">NOTICE</p>"));
+    CHECK_FALSE(has(page, "<svg"));
+}

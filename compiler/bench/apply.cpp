@@ -29,7 +29,6 @@ struct Attempt {
     const Verb& verb;
     std::vector<std::uint16_t> members; // from 0, those that change
     unsigned set = 0;
-    StateId from = 0; // of the first member that changes
     bool first_set = false;
 };
 
@@ -71,8 +70,14 @@ std::optional<Refusal> wrong_state(const Attempt& at) {
     return std::nullopt;
 }
 
+// Does the act bring some member into one of these states, or out of them?
 bool changes(const Attempt& at, StateSet states) {
-    return at.first_set && contains(states, at.from) != contains(states, at.verb.to);
+    const bool after = contains(states, at.verb.to);
+    return at.first_set &&
+           std::any_of(at.members.begin(), at.members.end(), [&](std::uint16_t member) {
+               const StateId from = state_of(at.bench, at.state, at.act.item, member, at.set);
+               return contains(states, from) != after;
+           });
 }
 
 // 2. It can be reached; nothing blocks a part on its way in (on its way out: 5).
@@ -183,9 +188,8 @@ std::optional<Refusal> still_held(const Attempt& at, const std::vector<ItemId>& 
 
 // 6. What a tie is to bind sits together: in one body, or for a connector in one place.
 std::optional<Refusal> not_seated(const Attempt& at) {
-    const bool starts_to_bind = at.first_set && model::is_tie(at.item.role) &&
-                                !contains(at.kind.binds, at.from) &&
-                                contains(at.kind.binds, at.verb.to);
+    const bool starts_to_bind = model::is_tie(at.item.role) &&
+                                contains(at.kind.binds, at.verb.to) && changes(at, at.kind.binds);
     if (!starts_to_bind)
         return std::nullopt;
     const bool same_place_will_do = at.item.role == Role::connector;
@@ -217,7 +221,7 @@ std::optional<Refusal> used_twice(const Attempt& at) {
         return std::nullopt;
     for (const auto member : at.members) {
         const std::uint8_t flags = at.state.flags[at.item.first_member + member];
-        if ((flags & spent) != 0 && (flags & renewed) == 0)
+        if ((flags & spent) != 0)
             return UsedTwice{};
     }
     return std::nullopt;
@@ -234,7 +238,6 @@ std::optional<Refusal> refusal(const Bench& bench, const State& state, const Act
     at.first_set = at.set == 0;
     if (auto reason = wrong_state(at))
         return reason;
-    at.from = state_of(bench, state, act.item, at.members.front(), at.set);
     if (auto reason = out_of_reach(at))
         return reason;
     if (auto reason = unmet_need(at))
@@ -262,7 +265,7 @@ void perform(const Bench& bench, State& state, const Act& act) {
         StateId& stands = state.slots[slot(model, act.item, member, set)];
         if (set == 0 && stands == first)
             flags = static_cast<std::uint8_t>(flags | spent);
-        if (set == 0 && verb.to == first && (act.supplied || (flags & renewed) != 0)) {
+        if (set == 0 && verb.to == first && act.supplied) {
             flags = static_cast<std::uint8_t>(flags & ~spent);
         }
         stands = verb.to;

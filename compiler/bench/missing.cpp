@@ -44,6 +44,7 @@ private:
     bool follow(ItemId id, std::uint16_t member, const std::vector<std::uint16_t>& path);
     bool carry_out(const Act& act);
     bool unlive(ItemId source);
+    bool seat_together(const Act& act, const NotSeated& reason);
     Act group_act(ItemId id, std::uint16_t member, std::uint16_t verb) const;
     std::vector<std::vector<std::uint16_t>> paths(ItemId id, std::uint16_t member,
                                                   StateSet states) const;
@@ -185,6 +186,22 @@ bool Search::unlive(ItemId source) {
                        [&](const Option& option) { return bring(option.item, {}, option.states); });
 }
 
+// The innermost piece first: once it is in its carrier, they may already stand together, on the
+// bench as well as in the device.
+bool Search::seat_together(const Act& act, const NotSeated& reason) {
+    const Model& model = *bench_.model;
+    const bool connector = model.item(act.item).role == model::Role::connector;
+    for (const ItemId id : innermost_first(model, reason.parts)) {
+        const Kind& kind = model.kind_of(id);
+        if (!bring(id, {}, connector ? kind.present : in_set(kind.set_first.front())))
+            return false;
+        const auto now = refusal(bench_, state_, act);
+        if (!now || !std::holds_alternative<NotSeated>(*now))
+            return true;
+    }
+    return true;
+}
+
 bool Search::resolve(const Act& act, const Refusal& reason) {
     const Model& model = *bench_.model;
     const auto clear = [&](ItemId id, StateSet bad) {
@@ -212,17 +229,24 @@ bool Search::resolve(const Act& act, const Refusal& reason) {
     if (const auto* blocked = std::get_if<StillBlocked>(&reason)) {
         return clear(blocked->by, model.kind_of(blocked->by).blocks);
     }
-    if (const auto* apart = std::get_if<NotSeated>(&reason)) {
-        const bool connector = model.item(act.item).role == model::Role::connector;
-        return std::all_of(apart->parts.begin(), apart->parts.end(), [&](ItemId id) {
-            const Kind& kind = model.kind_of(id);
-            return bring(id, {}, connector ? kind.present : in_set(kind.set_first.front()));
-        });
-    }
+    if (const auto* apart = std::get_if<NotSeated>(&reason))
+        return seat_together(act, *apart);
     return false; // good for one use: nothing on the bench helps, only the supply list
 }
 
 } // namespace
+
+std::vector<ItemId> innermost_first(const Model& model, std::vector<ItemId> parts) {
+    const auto depth = [&](ItemId id) {
+        int carriers = 0;
+        for (ItemId at = model.item(id).carrier; at.known(); at = model.item(at).carrier)
+            ++carriers;
+        return carriers;
+    };
+    std::stable_sort(parts.begin(), parts.end(),
+                     [&](ItemId a, ItemId b) { return depth(a) > depth(b); });
+    return parts;
+}
 
 std::vector<Act> missing_for(const Bench& bench, const State& state, const Act& act,
                              const Refusal& reason, const Wish& wish) {

@@ -22,4 +22,7 @@ std::vector<Act> missing_for(const Bench& bench, const State& state, const Act& 
 std::optional<std::vector<Act>> bring_to(const Bench& bench, const State& state, ItemId item,
                                          StateSet states, const Wish& wish);
 
+// The parts by how deep they are carried, the deepest first.
+std::vector<ItemId> innermost_first(const Model& model, std::vector<ItemId> parts);
+
 } // namespace matchmark::bench

@@ -134,16 +134,16 @@ ItemId seat(const Bench& bench, const State& state, ItemId id) {
 
 namespace {
 
+// A tie is in the way while it binds; a part or a fluid while it covers. Parts elsewhere, on the
+// bench, cover nothing here.
 bool obstructs(const Bench& bench, const State& state, const ItemRef& ref, ItemId at) {
     if (!bench.exists(ref.item))
         return false;
     const Kind& kind = bench.model->kind_of(ref.item);
-    if (kind.role == Role::part) {
-        return in_states(bench, state, ref.item, ref.members, kind.covers, false) &&
-               place(bench, state, ref.item) == at;
-    }
-    return model::is_tie(kind.role) &&
-           in_states(bench, state, ref.item, ref.members, kind.binds, false);
+    const StateSet states = model::is_tie(kind.role) ? kind.binds : kind.covers;
+    if (!in_states(bench, state, ref.item, ref.members, states, false))
+        return false;
+    return kind.role != Role::part || place(bench, state, ref.item) == at;
 }
 
 } // namespace

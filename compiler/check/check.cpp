@@ -15,6 +15,14 @@ bool same_finding(const Diagnostic& a, const Diagnostic& b) {
     return std::tie(a.rule, a.message) == std::tie(b.rule, b.message) && a.primary == b.primary;
 }
 
+// In another variant the same lines are missing, though perhaps other things close over them.
+bool same_mend(const Diagnostic& a, const Diagnostic& b) {
+    return !a.edits.empty() && std::equal(a.edits.begin(), a.edits.end(), b.edits.begin(),
+                                          b.edits.end(), [](const Edit& x, const Edit& y) {
+                                              return !x.text.empty() && x.text == y.text;
+                                          });
+}
+
 // Findings of one variant; the names of the variants are added once it is known which have it.
 std::vector<Diagnostic> find_in(const SourceMap& sources, const model::Model& model,
                                 const model::Procedure& procedure, unsigned variant) {
@@ -33,22 +41,32 @@ std::vector<Diagnostic> find_in(const SourceMap& sources, const model::Model& mo
     return found;
 }
 
+// The one that can be mended in every variant is the one that stands first.
+void take_earlier(Diagnostic& known, Diagnostic finding) {
+    if (known.edits.empty() || known.edits.front().span.begin <= finding.edits.front().span.begin)
+        return;
+    finding.variants = known.variants;
+    known = std::move(finding);
+}
+
 void merge(std::vector<Diagnostic>& all, std::vector<Diagnostic> found,
            const std::string& variant) {
+    const std::size_t others = all.size();
     for (Diagnostic& finding : found) {
-        const auto known = std::find_if(all.begin(), all.end(), [&](const Diagnostic& other) {
-            return same_finding(other, finding);
+        const auto last = all.begin() + static_cast<std::ptrdiff_t>(others);
+        const auto known = std::find_if(all.begin(), last, [&](const Diagnostic& other) {
+            return same_finding(other, finding) || same_mend(other, finding);
         });
-        if (known != all.end()) {
-            auto& variants = known->variants;
-            const bool listed =
-                std::find(variants.begin(), variants.end(), variant) != variants.end();
-            if (!listed)
-                variants.push_back(variant);
-        } else {
+        if (known == last) {
             finding.variants = {variant};
             all.push_back(std::move(finding));
+            continue;
         }
+        if (!same_finding(*known, finding))
+            take_earlier(*known, std::move(finding));
+        auto& variants = known->variants;
+        if (std::find(variants.begin(), variants.end(), variant) == variants.end())
+            variants.push_back(variant);
     }
 }
 

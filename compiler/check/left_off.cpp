@@ -1,8 +1,9 @@
 // Finds what is still off at the end, and works back to where it should have been put on.
 #include "check/left_off.hpp"
 
+#include "bench/proof.hpp"
+
 #include <algorithm>
-#include <map>
 
 namespace matchmark::check {
 
@@ -93,22 +94,43 @@ struct Place {
     std::vector<Act> acts;
 };
 
-std::optional<Place> last_place(const Walk& walk, const Pending& wanted,
-                                const std::vector<Pending>& pending) {
+// The last test that proves the item: it has to be back by then.
+std::optional<std::size_t> last_test_of(const Walk& walk, ItemId item) {
+    for (std::size_t i = walk.events.size(); i-- > 0;) {
+        if (walk.events[i].action)
+            continue;
+        const auto proven = bench::proven_items(walk.bench, walk.step(walk.events[i]));
+        if (std::find(proven.begin(), proven.end(), item) != proven.end())
+            return i;
+    }
+    return std::nullopt;
+}
+
+std::optional<Place> last_place_up_to(const Walk& walk, const Pending& wanted,
+                                      const std::vector<Pending>& pending, std::size_t last) {
     const bench::Wish no_wish = [](std::uint32_t) -> model::StateSet { return 0; };
     const std::size_t before = count_away(walk, walk.end, pending);
-    for (std::size_t at = walk.events.size() + 1; at-- > wanted.left;) {
+    for (std::size_t at = last + 1; at-- > wanted.left;) {
         const auto acts =
             bench::bring_to(walk.bench, walk.state_at(at), wanted.item, wanted.home, no_wish);
         if (!acts || acts->empty())
             continue;
-        const auto end = replay(walk, at, *acts);
+        const auto end = replay(walk, at, *acts, walk.events.size());
         if (!end || away(walk, *end, wanted) || count_away(walk, *end, pending) >= before)
             continue;
         if (others_untouched(walk, *end, pending))
             return Place{at, *acts};
     }
     return std::nullopt;
+}
+
+std::optional<Place> last_place(const Walk& walk, const Pending& wanted,
+                                const std::vector<Pending>& pending) {
+    if (const auto test = last_test_of(walk, wanted.item)) {
+        if (auto place = last_place_up_to(walk, wanted, pending, *test))
+            return place;
+    }
+    return last_place_up_to(walk, wanted, pending, walk.events.size());
 }
 
 bool covered_after(const Walk& walk, const Place& place) {
@@ -118,58 +140,55 @@ bool covered_after(const Walk& walk, const Place& place) {
     return reason && std::holds_alternative<bench::OutOfReach>(*reason);
 }
 
-} // namespace
-
-std::optional<std::size_t> last_left(const Walk& walk, ItemId item) {
-    for (std::size_t i = walk.events.size(); i-- > 0;) {
-        const auto& act = walk.events[i].act;
-        if (!act || act->item != item)
+// Among those already found, the one that puts this item back too, on the way to something else.
+void add_to_another(Walk& walk, const Pending& entry) {
+    for (LeftOff& found : walk.left_off) {
+        const bool moved = std::any_of(found.acts.begin(), found.acts.end(),
+                                       [&](const Act& act) { return act.item == entry.item; });
+        if (!moved)
             continue;
-        const model::Kind& kind = walk.model.kind_of(item);
-        const model::Verb& verb = kind.verbs[act->verb];
-        if (verb.to != kind.set_first[kind.set_of[verb.to]])
-            return i;
+        found.items.push_back(entry.item);
+        return;
     }
-    return std::nullopt;
 }
 
-std::vector<LeftOff> left_off(const Walk& walk) {
-    Walk patched = walk;
-    const std::vector<Pending> pending = pending_at_end(walk);
-    std::map<std::size_t, LeftOff> by_place;
-    LeftOff lost;
-    for (const Pending& entry : pending) {
-        if (!away(patched, patched.end, entry)) {
-            // Put back on the way to something else: it belongs to that finding.
-            for (auto& [at, found] : by_place) {
-                const bool moved =
-                    std::any_of(found.acts.begin(), found.acts.end(),
-                                [&](const Act& act) { return act.item == entry.item; });
-                if (moved)
-                    found.items.push_back(entry.item);
-            }
-            continue;
-        }
-        const auto place = last_place(patched, entry, pending);
-        if (!place) {
-            lost.items.push_back(entry.item);
-            continue;
-        }
-        const bool covered = covered_after(patched, *place);
-        patch(patched, place->at, place->acts);
-        LeftOff& found = by_place[place->at];
-        found.at = place->at;
-        found.closed_in = found.closed_in || covered;
-        found.items.push_back(entry.item);
-        found.acts.insert(found.acts.end(), place->acts.begin(), place->acts.end());
+void add_found(Walk& walk, const Pending& entry, const Place& place) {
+    const bool covered = covered_after(walk, place);
+    patch(walk, place.at, place.acts, walk.events.size());
+    const auto same = std::find_if(walk.left_off.begin(), walk.left_off.end(),
+                                   [&](const LeftOff& found) { return found.at == place.at; });
+    if (same == walk.left_off.end()) {
+        walk.left_off.push_back({place.at, covered, {entry.item}, place.acts});
+        return;
     }
-    std::vector<LeftOff> all;
-    for (auto& [at, found] : by_place)
-        all.push_back(std::move(found));
+    same->closed_in = same->closed_in || covered;
+    same->items.push_back(entry.item);
+    same->acts.insert(same->acts.end(), place.acts.begin(), place.acts.end());
+}
+
+} // namespace
+
+void find_left_off(Walk& walk) {
+    const std::vector<Pending> pending = pending_at_end(walk);
+    LeftOff lost;
     lost.at = walk.events.size();
+    for (const Pending& entry : pending) {
+        if (!away(walk, walk.end, entry)) {
+            add_to_another(walk, entry);
+        } else if (const auto place = last_place(walk, entry, pending)) {
+            add_found(walk, entry, *place);
+        } else {
+            lost.items.push_back(entry.item);
+        }
+    }
+    std::stable_sort(walk.left_off.begin(), walk.left_off.end(),
+                     [](const LeftOff& a, const LeftOff& b) { return a.at < b.at; });
     if (!lost.items.empty())
-        all.push_back(std::move(lost));
-    return all;
+        walk.left_off.push_back(std::move(lost));
+    // What the walk itself took off belongs to the finding for which it did.
+    for (LeftOff& found : walk.left_off)
+        std::erase_if(found.items, [&](ItemId item) { return assumed(walk, item); });
+    std::erase_if(walk.left_off, [](const LeftOff& found) { return found.items.empty(); });
 }
 
 } // namespace matchmark::check

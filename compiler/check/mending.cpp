@@ -6,6 +6,7 @@
 #include "model/fitting.hpp"
 #include "model/spelling.hpp"
 
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace matchmark::check {
@@ -81,6 +82,78 @@ std::string new_step(const Walk& walk, const std::vector<std::string>& lines) {
 
 } // namespace
 
+std::set<std::uint32_t> used_resources(const Walk& walk) {
+    std::set<std::uint32_t> used;
+    const auto take = [&](const std::vector<model::ResourceId>& list) {
+        for (const auto id : list)
+            used.insert(id.value);
+    };
+    for (const Step& step : walk.procedure.steps) {
+        take(step.with);
+        for (const Action& action : step.actions) {
+            take(action.with);
+            take(action.otherwise_with);
+        }
+    }
+    for (const Action& goal : walk.guide().goals)
+        take(goal.with);
+    return used;
+}
+
+std::string with_unused_tools(const Walk& walk) {
+    const auto used = used_resources(walk);
+    std::string text;
+    for (std::uint32_t i = 0; i < walk.procedure.resources.size(); ++i) {
+        const auto& resource = walk.procedure.resources[i];
+        if (resource.sort != model::ResourceSort::tool || used.count(i) != 0)
+            continue;
+        text += (text.empty() ? " with " : ", ") + resource.name;
+    }
+    return text;
+}
+
+std::vector<std::string> unused_for(const Walk& walk, model::ItemId item) {
+    const auto used = used_resources(walk);
+    std::vector<std::string> names;
+    for (const auto id : model::serving(walk.model, walk.procedure.resources, item)) {
+        if (used.count(id.value) == 0)
+            names.push_back(walk.procedure.resources[id.value].name);
+    }
+    return names;
+}
+
+namespace {
+
+// A tool or supply on the list that nothing uses was most likely meant for the line that is
+// missing.
+void add_unused(const Walk& walk, const Act& act, Action& action) {
+    const auto used = used_resources(walk);
+    const auto& list = walk.procedure.resources;
+    const model::Item& item = walk.model.item(act.item);
+    const model::Verb& verb = walk.model.kind(item.kind).verbs[act.verb];
+    for (std::uint32_t i = 0; i < list.size(); ++i) {
+        if (used.count(i) != 0)
+            continue;
+        const bool tool = !verb.tools.empty() && model::tool_fits(walk.model, list[i], item, verb);
+        const bool supply = list[i].sort == model::ResourceSort::supply &&
+                            model::serves(walk.model, list[i], act.item);
+        const model::ResourceId id{i};
+        if ((!tool && !supply) ||
+            std::find(action.with.begin(), action.with.end(), id) != action.with.end()) {
+            continue;
+        }
+        // In place of another that fits too.
+        if (tool && !action.with.empty() &&
+            list[action.with.front().value].sort == model::ResourceSort::tool) {
+            action.with.front() = id;
+        } else {
+            action.with.insert(tool ? action.with.begin() : action.with.end(), id);
+        }
+    }
+}
+
+} // namespace
+
 std::vector<std::string> lines_for(const Walk& walk, const std::vector<Act>& acts) {
     std::vector<std::string> lines;
     for (const Act& act : acts) {
@@ -90,8 +163,9 @@ std::vector<std::string> lines_for(const Walk& walk, const std::vector<Act>& act
         ref.item = act.item;
         ref.members = act.members;
         const bool renew = item.one_use && kind.verbs[act.verb].to == kind.set_first.front();
-        const Action action =
+        Action action =
             model::written_action(walk.model, walk.procedure.resources, ref, act.verb, renew);
+        add_unused(walk, act, action);
         lines.push_back(model::as_source(walk.model, walk.procedure.resources, action));
     }
     return lines;
@@ -120,6 +194,16 @@ std::vector<Edit> insert_before(const Walk& walk, std::size_t at,
     }
     const Span test = walk.step(walk.events[at]).declaration;
     return {insertion(test.file, line_begin(sources, test), new_step(walk, lines) + "\n")};
+}
+
+std::vector<Edit> insert_at(const Walk& walk, std::size_t at,
+                            const std::vector<std::string>& lines) {
+    auto edits = insert_before(walk, at, lines);
+    const Action* before = at > 0 ? walk.action(walk.events[at - 1]) : nullptr;
+    if (!edits.empty() || before == nullptr || before->derived)
+        return edits;
+    return {insertion_on_new_line(walk.sources, before->line.file,
+                                  line_end(walk.sources, before->line), indented(lines))};
 }
 
 std::vector<Edit> insert_test(const Walk& walk, std::size_t at, const std::string& text) {

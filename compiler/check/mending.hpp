@@ -3,6 +3,7 @@
 
 #include "check/walk.hpp"
 
+#include <set>
 #include <string>
 #include <vector>
 
@@ -16,8 +17,21 @@ std::vector<std::string> lines_for(const Walk& walk, const std::vector<bench::Ac
 std::vector<Edit> insert_before(const Walk& walk, std::size_t at,
                                 const std::vector<std::string>& lines);
 
+// The same for what is never reversed (a measurement, a replacement, a disposal): also behind the
+// author's own line before event `at`, when what comes next is derived.
+std::vector<Edit> insert_at(const Walk& walk, std::size_t at,
+                            const std::vector<std::string>& lines);
+
 // Inserts a whole test so that it comes just before event `at`, splitting a step where it must.
 std::vector<Edit> insert_test(const Walk& walk, std::size_t at, const std::string& text);
+
+// The resources, by index, that some step or test uses, or a goal names.
+std::set<std::uint32_t> used_resources(const Walk& walk);
+// " with meter, clamp": the listed tools that nothing uses, for a line that has to be written
+// again; empty if there are none.
+std::string with_unused_tools(const Walk& walk);
+// Names of the spares and supplies that serve the item and that nothing uses.
+std::vector<std::string> unused_for(const Walk& walk, model::ItemId item);
 
 // Removes the whole line.
 Edit remove_line(const SourceMap& sources, Span line);

@@ -102,16 +102,15 @@ std::vector<Proven> proofs(const Walk& walk) {
     return all;
 }
 
-std::optional<std::size_t> last_chance(const Walk& walk, const Obligation& obligation) {
-    std::optional<std::size_t> hidden;
-    for (std::size_t at = walk.events.size() + 1; at-- > obligation.cause + 1;) {
+std::vector<std::size_t> chances_for(const Walk& walk, const Obligation& obligation) {
+    std::vector<std::size_t> open;
+    std::vector<std::size_t> hidden;
+    for (std::size_t at = obligation.cause + 1; at <= walk.events.size(); ++at) {
         if (!all_back_at(walk, at, obligation))
             continue;
-        if (!hidden_at(walk, at, obligation))
-            return at;
-        hidden = at;
+        (hidden_at(walk, at, obligation) ? hidden : open).push_back(at);
     }
-    return hidden;
+    return open.empty() ? hidden : open;
 }
 
 std::optional<std::size_t> hidden_since(const Walk& walk, std::size_t test,

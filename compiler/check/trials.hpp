@@ -26,9 +26,9 @@ struct Proven {
 
 std::vector<Proven> proofs(const Walk& walk);
 
-// The last point where a test could prove it: all is back, and nothing hides it if that can be had.
-// Nothing when there is none.
-std::optional<std::size_t> last_chance(const Walk& walk, const Obligation& obligation);
+// The points (events; the count: the end) where a test could prove it, in order: all is back, and
+// nothing hides it if that can be had.
+std::vector<std::size_t> chances_for(const Walk& walk, const Obligation& obligation);
 
 // The event that hid what the test proves although the test could have been done before it; nothing
 // when it is in time.

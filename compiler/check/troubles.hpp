@@ -47,6 +47,15 @@ inline Diagnostic refused(const Walk& walk, const Trouble& trouble, std::string 
     return finding;
 }
 
+// "`lid` (part) is", "`lid-screws` (4 screws) are".
+inline std::string item_is(const Walk& walk, model::ItemId item) {
+    return model::with_kind(walk.model, item) + (walk.model.item(item).count > 1 ? " are" : " is");
+}
+
+inline bool several(const Walk& walk, const std::vector<model::ItemId>& items) {
+    return items.size() != 1 || walk.model.item(items.front()).count != 1;
+}
+
 inline std::string names(const Walk& walk, const std::vector<model::ItemId>& items) {
     std::vector<std::string> words;
     for (const auto item : items)

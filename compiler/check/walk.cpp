@@ -1,6 +1,8 @@
 // Runs a procedure over the bench, once for each variant.
 #include "check/walk.hpp"
 
+#include "check/left_off.hpp"
+
 #include <algorithm>
 
 namespace matchmark::check {
@@ -83,9 +85,18 @@ private:
         const bool helped = !missing.empty();
         for (const Act& act : missing)
             bench::perform(walk_.bench, state_, act);
-        walk_.troubles.push_back({event, std::move(objection), std::move(missing), {}});
+        if (!helped || !echo(event, missing)) {
+            walk_.troubles.push_back({event, std::move(objection), std::move(missing), {}});
+        }
         walk_.events[event].before = state_;
         return helped;
+    }
+
+    // The derived way back lacks what the way in lacked: reported there.
+    [[nodiscard]] bool echo(std::size_t event, const std::vector<Act>& missing) const {
+        return walk_.step(walk_.events[event]).section == model::Section::put_back &&
+               std::all_of(missing.begin(), missing.end(),
+                           [&](const Act& act) { return assumed(walk_, act.item); });
     }
 
     std::optional<Objection> objection_to(const Act& act, std::size_t event,
@@ -107,6 +118,58 @@ private:
         return Objection{*met};
     }
 
+    struct Want {
+        model::ItemId item;
+        StateSet states = 0;
+    };
+
+    // To do it now, something would have to come off again: it should have been done earlier. Finds
+    // the last point where it still could, and does it there.
+    template <class Settled>
+    bool done_earlier(std::size_t event, const std::vector<Want>& wants, Settled settled) {
+        const bench::Wish no_wish = [](std::uint32_t) -> StateSet { return 0; };
+        for (std::size_t at = event; at-- > 0;) {
+            State state = walk_.events[at].before;
+            std::vector<Act> acts;
+            for (const Want& want : wants) {
+                const auto found =
+                    bench::bring_to(walk_.bench, state, want.item, want.states, no_wish);
+                if (!found || takes_apart(walk_, *found))
+                    break;
+                for (const Act& act : *found)
+                    bench::perform(walk_.bench, state, act);
+                acts.insert(acts.end(), found->begin(), found->end());
+                const auto then = acts.empty() ? std::nullopt : replay(walk_, at, acts, event);
+                if (!then || !settled(*then))
+                    continue;
+                add_left_off(at, wants.front().item, acts);
+                patch(walk_, at, acts, event);
+                state_ = walk_.events[event].before;
+                return true;
+            }
+        }
+        return false;
+    }
+
+    void add_left_off(std::size_t at, model::ItemId item, const std::vector<Act>& acts) {
+        State after = walk_.events[at].before;
+        if (walk_.events[at].act)
+            bench::perform(walk_.bench, after, *walk_.events[at].act);
+        const auto reason = bench::refusal(walk_.bench, after, acts.front());
+        const bool closed = reason && std::holds_alternative<bench::OutOfReach>(*reason);
+        walk_.left_off.push_back({at, closed, {item}, acts});
+    }
+
+    bool seated_earlier(std::size_t event, const Act& act, const bench::NotSeated& reason) {
+        std::vector<Want> wants;
+        for (const auto part : bench::innermost_first(walk_.model, reason.parts)) {
+            wants.push_back({part, model::in_set(walk_.model.kind_of(part).set_first.front())});
+        }
+        return done_earlier(event, wants, [&](const State& then) {
+            return !bench::refusal(walk_.bench, then, act);
+        });
+    }
+
     void do_act(std::size_t event) {
         const Act act = *walk_.events[event].act;
         for (int i = 0; i < most_objections; ++i) {
@@ -120,10 +183,34 @@ private:
             const Action* action = walk_.action(walk_.events[event]);
             if (wrong && done_by_mend(walk_, act, action->line))
                 return;
+            const auto* apart =
+                refused != nullptr ? std::get_if<bench::NotSeated>(refused) : nullptr;
+            const bool reopens = missing.empty() || takes_apart(walk_, missing);
+            if (apart != nullptr && reopens && seated_earlier(event, act, *apart))
+                continue;
+            if (wrong && missing.empty())
+                missing = undone_before(event, act);
             if (!overcome(event, std::move(*objection), std::move(missing)))
                 break;
         }
         force(act);
+    }
+
+    // It is already so, though nothing before has done it: then what leads away from it is missing.
+    std::vector<Act> undone_before(std::size_t event, const Act& act) const {
+        for (std::size_t i = 0; i < event; ++i) {
+            const auto& earlier = walk_.events[i].act;
+            if (earlier && earlier->item == act.item && earlier->verb == act.verb)
+                return {};
+        }
+        const model::Verb& verb = walk_.model.kind_of(act.item).verbs[act.verb];
+        const bench::Wish no_wish = [](std::uint32_t) -> StateSet { return 0; };
+        auto acts = bench::bring_to(walk_.bench, state_, act.item, verb.from, no_wish);
+        if (!acts)
+            return {};
+        const bool alone = std::all_of(acts->begin(), acts->end(),
+                                       [&](const Act& step) { return step.item == act.item; });
+        return alone ? *acts : std::vector<Act>{};
     }
 
     // As if it had been possible: also when nobody could say how.
@@ -134,11 +221,13 @@ private:
 
     void do_note(std::size_t event) {
         const Action& action = *walk_.action(walk_.events[event]);
-        if (action.sort == ActionSort::replace) {
-            for (const auto& target : action.targets) {
-                if (walk_.bench.exists(target.ref.item))
-                    take_out(event, target.ref.item);
-            }
+        for (const auto& target : action.targets) {
+            if (!walk_.bench.exists(target.ref.item))
+                continue;
+            if (action.sort == ActionSort::replace)
+                take_out(event, target.ref.item);
+            if (action.sort == ActionSort::measure)
+                make_measurable(event, target.ref.item, action);
         }
         bench::note(walk_.bench, state_, action);
     }
@@ -147,24 +236,64 @@ private:
         if (!bench::present(walk_.bench, state_, item))
             return;
         const model::Kind& kind = walk_.model.kind_of(item);
-        StateSet out = 0;
-        for (std::size_t i = 0; i < kind.states.size(); ++i) {
-            const auto state = static_cast<model::StateId>(i);
-            if (kind.set_of[i] == 0 && !model::contains(kind.present, state))
-                out |= model::in_set(state);
-        }
+        const StateSet out = states_of_first_set(kind) & ~kind.present;
         auto acts = bench::bring_to(walk_.bench, state_, item, out, wish_from(walk_, event));
         overcome(event, StillInPlace{}, acts ? std::move(*acts) : std::vector<Act>{});
     }
 
-    void do_test(std::size_t event) {
-        const Step& test = walk_.step(walk_.events[event]);
-        for (const model::Condition& condition : test.when) {
-            if (bench::holds(walk_.bench, state_, condition))
+    static StateSet states_of_first_set(const model::Kind& kind) {
+        StateSet states = 0;
+        for (std::size_t i = 0; i < kind.states.size(); ++i) {
+            if (kind.set_of[i] == 0)
+                states |= model::in_set(static_cast<model::StateId>(i));
+        }
+        return states;
+    }
+
+    // A limit is measured under its own condition, or else while the item is off its place.
+    void make_measurable(std::size_t event, model::ItemId item, const Action& action) {
+        for (const model::WearLimit& limit : walk_.model.item(item).limits) {
+            if (!action.aspect.empty() && limit.name != action.aspect)
                 continue;
-            auto acts = bench::bring_to(walk_.bench, state_, condition.item.item,
-                                        model::in_set(condition.state), wish_from(walk_, event));
-            overcome(event, NotReady{condition}, acts ? std::move(*acts) : std::vector<Act>{});
+            for (const auto& condition : limit.when)
+                make_ready(event, condition, limit.span);
+            if (!limit.when.empty() || !bench::in_first_state(walk_.bench, state_, item))
+                return;
+            const model::Kind& kind = walk_.model.kind_of(item);
+            const StateSet off = states_of_first_set(kind) & ~model::in_set(kind.set_first.front());
+            get_ready(event, NotReady{item, off, limit.span});
+            return;
+        }
+    }
+
+    void get_ready(std::size_t event, const NotReady& reason) {
+        auto acts = bench::bring_to(walk_.bench, state_, reason.item, reason.states,
+                                    wish_from(walk_, event));
+        const model::Kind& kind = walk_.model.kind_of(reason.item);
+        const bool home =
+            std::any_of(kind.set_first.begin(), kind.set_first.end(), [&](model::StateId first) {
+                return model::contains(reason.states, first);
+            });
+        const auto stands = [&](const State& then) {
+            const auto still = bench::bring_to(walk_.bench, then, reason.item, reason.states,
+                                               wish_from(walk_, event));
+            return still && still->empty();
+        };
+        const bool reopens = !acts || takes_apart(walk_, *acts);
+        if (home && reopens && done_earlier(event, {{reason.item, reason.states}}, stands))
+            return;
+        overcome(event, reason, acts ? std::move(*acts) : std::vector<Act>{});
+    }
+
+    void make_ready(std::size_t event, const model::Condition& condition, Span said) {
+        if (bench::holds(walk_.bench, state_, condition))
+            return;
+        get_ready(event, NotReady{condition.item.item, model::in_set(condition.state), said});
+    }
+
+    void do_test(std::size_t event) {
+        for (const auto& condition : walk_.step(walk_.events[event]).when) {
+            make_ready(event, condition, condition.span);
         }
     }
 
@@ -176,9 +305,10 @@ private:
 
 Walk walk(const SourceMap& sources, const model::Model& model, const model::Procedure& procedure,
           unsigned variant) {
-    Walk record{sources, model, procedure, {&model, variant}, {}, {}, {}};
+    Walk record{sources, model, procedure, {&model, variant}, {}, {}, {}, {}};
     list_events(record);
     Runner(record).run();
+    find_left_off(record);
     return record;
 }
 
@@ -202,75 +332,14 @@ bench::Wish wish_from(const Walk& walk, std::size_t from) {
     };
 }
 
-namespace {
-
-void do_missing(const Walk& walk, State& state, std::size_t event) {
-    for (const Trouble& trouble : walk.troubles) {
-        if (trouble.event != event)
-            continue;
-        for (const Act& act : trouble.missing)
-            bench::perform(walk.bench, state, act);
-    }
-}
-
-// False when the event, which was fine in the walk, is refused now.
-bool repeat_event(const Walk& walk, State& state, const Event& event) {
-    if (event.act) {
-        const bool was_fine = !bench::refusal(walk.bench, event.before, *event.act);
-        if (was_fine && bench::refusal(walk.bench, state, *event.act))
-            return false;
-        bench::perform(walk.bench, state, *event.act);
-        return true;
-    }
-    if (const Action* action = walk.action(event)) {
-        bench::note(walk.bench, state, *action);
-        return true;
-    }
-    const auto& when = walk.step(event).when;
-    return std::all_of(when.begin(), when.end(), [&](const model::Condition& condition) {
-        return bench::holds(walk.bench, state, condition) ||
-               !bench::holds(walk.bench, event.before, condition);
+bool assumed(const Walk& walk, model::ItemId item) {
+    if (!walk.guide().derives_put_back)
+        return false;
+    return std::any_of(walk.troubles.begin(), walk.troubles.end(), [&](const Trouble& trouble) {
+        return walk.step(walk.events[trouble.event]).section != model::Section::put_back &&
+               std::any_of(trouble.missing.begin(), trouble.missing.end(),
+                           [&](const Act& act) { return act.item == item; });
     });
-}
-
-} // namespace
-
-std::optional<State> replay(const Walk& walk, std::size_t at, const std::vector<Act>& acts) {
-    State state = walk.state_at(at);
-    for (const Act& act : acts) {
-        const State before = state;
-        if (bench::apply(walk.bench, state, act))
-            return std::nullopt;
-        if (bench::exposure(walk.bench, before, state, act))
-            return std::nullopt;
-    }
-    for (std::size_t i = at; i < walk.events.size(); ++i) {
-        if (i != at)
-            do_missing(walk, state, i);
-        if (!repeat_event(walk, state, walk.events[i]))
-            return std::nullopt;
-    }
-    if (at < walk.events.size())
-        do_missing(walk, state, walk.events.size());
-    return state;
-}
-
-void patch(Walk& walk, std::size_t at, const std::vector<Act>& acts) {
-    State state = walk.state_at(at);
-    for (const Act& act : acts)
-        bench::perform(walk.bench, state, act);
-    walk.troubles.push_back({at, StillInPlace{}, acts, {}});
-    for (std::size_t i = at; i < walk.events.size(); ++i) {
-        if (i != at)
-            do_missing(walk, state, i);
-        State before = std::move(state);
-        state = before;
-        repeat_event(walk, state, walk.events[i]);
-        walk.events[i].before = std::move(before);
-    }
-    if (at < walk.events.size())
-        do_missing(walk, state, walk.events.size());
-    walk.end = std::move(state);
 }
 
 } // namespace matchmark::check

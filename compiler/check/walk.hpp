@@ -25,9 +25,11 @@ struct Event {
 };
 
 struct StillInPlace {}; // renewed while it is still on
-struct NotReady {
-    model::Condition condition;
-}; // a test whose condition does not hold
+struct NotReady {       // a test or a measurement whose condition does not hold
+    model::ItemId item;
+    model::StateSet states = 0;
+    Span condition;
+};
 using Objection = std::variant<bench::Refusal, bench::Exposure, StillInPlace, NotReady>;
 
 struct Trouble {
@@ -37,6 +39,14 @@ struct Trouble {
     std::vector<Span> done_later;    // lines that do it after all, too late
 };
 
+// What came off and never went back, and the last point at which it still could have.
+struct LeftOff {
+    std::size_t at = 0;     // put back just before this event at the latest; the count: at the end
+    bool closed_in = false; // because that event covers it
+    std::vector<model::ItemId> items;
+    std::vector<bench::Act> acts; // that put them back, in order; empty: nothing does
+};
+
 struct Walk {
     const SourceMap& sources;
     const model::Model& model;
@@ -44,6 +54,7 @@ struct Walk {
     bench::Bench bench;
     std::vector<Event> events;
     std::vector<Trouble> troubles;
+    std::vector<LeftOff> left_off; // by place; put back by the walk, as if they had been mended
     bench::State end;
 
     [[nodiscard]] const model::Guide& guide() const { return model.guide(procedure.guide); }
@@ -66,12 +77,24 @@ Walk walk(const SourceMap& sources, const model::Model& model, const model::Proc
 // it.
 bench::Wish wish_from(const Walk& walk, std::size_t from);
 
-// The end of the walk, were these acts done just before event `at`; nothing when they cannot be
-// done there, or something after them then could not.
-std::optional<bench::State> replay(const Walk& walk, std::size_t at,
-                                   const std::vector<bench::Act>& acts);
+// Did the walk itself move the item, where an act was missing before a put-back that is derived?
+// Once the missing line is written, its way back is derived too: what follows from its lack is an
+// echo.
+bool assumed(const Walk& walk, model::ItemId item);
 
-// The walk with these acts done just before event `at`: its later states are those that follow.
-void patch(Walk& walk, std::size_t at, const std::vector<bench::Act>& acts);
+// The state before event `until` (the count of events: the end), were these acts done just before
+// event `at`; nothing when they cannot be done there, or something after them then could not.
+std::optional<bench::State> replay(const Walk& walk, std::size_t at,
+                                   const std::vector<bench::Act>& acts, std::size_t until);
+
+// The walk with these acts done just before event `at`: its later states, up to event `until`, are
+// those that follow.
+void patch(Walk& walk, std::size_t at, const std::vector<bench::Act>& acts, std::size_t until);
+
+// Does any of the acts take something away from where it belongs?
+bool takes_apart(const Walk& walk, const std::vector<bench::Act>& acts);
+
+// The event in which the item last left its assembled state.
+std::optional<std::size_t> last_left(const Walk& walk, model::ItemId item);
 
 } // namespace matchmark::check

@@ -203,7 +203,7 @@ int show(const KindsOptions& options, const model::Model& model, Terminal& termi
 } // namespace
 
 int kinds(const KindsOptions& options, Terminal& terminal) {
-    Input input{"library", ""}; // an empty file sees the parts library and nothing else
+    Input input{"library", "", ""}; // an empty file sees the parts library and nothing else
     if (!options.in.empty()) {
         auto files = inputs("kinds", {options.in}, terminal);
         if (!files) {

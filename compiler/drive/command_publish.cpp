@@ -36,18 +36,21 @@ struct Pages {
     std::vector<std::string> variants; // of all devices met, for "did you mean"
 };
 
-void add_html(Pages& into, Disk& disk, const Compilation& done, const model::Procedure& procedure) {
+// `below`: the folder of the page in the output folder, as the guide's in the folder that was
+// named.
+void add_html(Pages& into, Disk& disk, const std::string& below, const Compilation& done,
+              const model::Procedure& procedure) {
     const model::Guide& guide = done.model.guide(procedure.guide);
     const guide::Document document = plan::reader_guide(done.sources, done.model, procedure);
-    const std::string file = guide.name + ".html";
+    const std::string file = below + guide.name + ".html";
     into.pages.push_back({file, publish::html(document, read_pictures(disk, document)),
                           done.sources.file(done.root).path});
     into.entries.push_back({document.device, document.title, file, document.time});
 }
 
 // One file for each variant that the guide is for: the states differ between them.
-void add_json(Pages& into, const std::string& wanted, const Compilation& done,
-              const model::Procedure& procedure) {
+void add_json(Pages& into, const std::string& wanted, const std::string& below,
+              const Compilation& done, const model::Procedure& procedure) {
     const model::Guide& guide = done.model.guide(procedure.guide);
     const std::vector<std::string>& variants = done.model.device.variants;
     into.variants.insert(into.variants.end(), variants.begin(), variants.end());
@@ -58,7 +61,7 @@ void add_json(Pages& into, const std::string& wanted, const Compilation& done,
             continue;
         }
         into.known_variant = true;
-        const std::string file = guide.name + (name.empty() ? "" : "." + name) + ".json";
+        const std::string file = below + guide.name + (name.empty() ? "" : "." + name) + ".json";
         into.pages.push_back({file, publish::json(done.sources, done.model, procedure, variant),
                               done.sources.file(done.root).path});
     }
@@ -77,9 +80,9 @@ void add_file(Pages& into, const Input& input, const PublishOptions& options, Di
     }
     for (const model::Procedure& procedure : done.procedures) {
         if (options.form == "json") {
-            add_json(into, options.variant, done, procedure);
+            add_json(into, options.variant, input.below, done, procedure);
         } else {
-            add_html(into, disk, done, procedure);
+            add_html(into, disk, input.below, done, procedure);
         }
     }
 }

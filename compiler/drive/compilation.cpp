@@ -6,9 +6,59 @@
 #include "plan/unfold.hpp"
 #include "resolve/resolve.hpp"
 
+#include <algorithm>
+#include <functional>
+#include <set>
+#include <string_view>
 #include <utility>
 
 namespace matchmark::drive {
+
+namespace {
+
+// The words of the lines that could not be read: what they declare is not known, which is no news
+// any more.
+struct LostWords {
+    std::set<std::string, std::less<>> words;
+    bool device = false;
+};
+
+void add_words(LostWords& lost, std::string_view line) {
+    constexpr std::string_view between = " \t,\"";
+    for (std::size_t at = line.find_first_not_of(between); at != std::string_view::npos;) {
+        const std::size_t end = line.find_first_of(between, at);
+        lost.words.emplace(line.substr(at, end == std::string_view::npos ? end : end - at));
+        at = line.find_first_not_of(between, end);
+    }
+}
+
+LostWords lost_words(const SourceMap& sources, const std::vector<syntax::File>& files) {
+    LostWords lost;
+    for (const syntax::File& file : files) {
+        for (std::size_t i = 0; i < file.lines.size(); ++i) {
+            if (file.lines[i].shape == syntax::LineShape::broken && file.lines[i].depth == 0) {
+                add_words(lost, sources.line(file.id, static_cast<std::uint32_t>(i + 1)));
+                lost.device = lost.device || file.lines[i].keyword == syntax::Keyword::device;
+            }
+        }
+    }
+    return lost;
+}
+
+// Takes away the findings, from `first` on, that only repeat that a line could not be read.
+void drop_echoes(const Compilation& done, std::vector<Diagnostic>& findings, std::size_t first) {
+    const LostWords lost = lost_words(done.sources, done.files);
+    const auto is_echo = [&](const Diagnostic& finding) {
+        return finding.rule == "no-device"
+                   ? lost.device
+                   : finding.rule.starts_with("unknown-") &&
+                         lost.words.contains(done.sources.slice(finding.primary));
+    };
+    const auto from = findings.begin() + static_cast<std::ptrdiff_t>(first);
+    findings.erase(std::remove_if(from, findings.end(), is_echo), findings.end());
+}
+
+} // namespace
 
 Compilation compile(Disk& disk, const std::string& path, const std::string* text) {
     Gathered gathered = gather(disk, path, text);
@@ -25,7 +75,9 @@ Compilation compile(Disk& disk, const std::string& path, const std::string* text
         whole = whole && finding.rule != "use-cycle" && finding.rule != "too-many-files";
     }
     if (whole) {
+        const std::size_t first = done.findings.size();
         done.model = resolve::resolve(done.sources, done.files, done.findings);
+        drop_echoes(done, done.findings, first);
     }
     if (whole && !any_error(done.findings)) {
         for (std::uint32_t i = 0; i < done.model.guides.size(); ++i) {

@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <set>
+#include <utility>
 
 namespace matchmark::drive {
 
@@ -36,6 +37,7 @@ struct Way {
 std::vector<Way> ways_out(const bench::Bench& on) {
     std::vector<Way> ways;
     const bench::State assembled = bench::assembled(on);
+    const bench::Wish no_wish = [](std::uint32_t) { return model::StateSet{0}; };
     for (std::uint32_t i = 0; i < on.model->items.size(); ++i) {
         const ItemId id{i};
         const model::Kind& kind = on.model->kind_of(id);
@@ -52,7 +54,7 @@ std::vector<Way> ways_out(const bench::Bench& on) {
         if (out == 0) {
             continue;
         }
-        if (auto acts = bench::bring_to(on, assembled, id, out, {}); acts && !acts->empty()) {
+        if (auto acts = bench::bring_to(on, assembled, id, out, no_wish); acts && !acts->empty()) {
             ways.push_back({id, std::move(*acts)});
         }
     }
@@ -88,8 +90,9 @@ public:
         add_tests(way);
     }
 
-    [[nodiscard]] std::string text(const std::string& head) const {
-        return head + resources_ + "\ntake-apart\n" + steps_ + "\nput-back\n  derived\n" + tests_;
+    [[nodiscard]] std::string text(const std::string& head, const std::string& prose) const {
+        return head + resources_ + prose + "\ntake-apart\n" + steps_ + "\nput-back\n  derived\n" +
+               tests_;
     }
 
 private:
@@ -183,7 +186,7 @@ device {0} "{1}"
 part body "body"
 
 part lid "lid"
-  covers     board, supply-plug
+  covers     board, board-screws, supply-plug
 
 fastener lid-screws "lid screw" 4 x screw M3 x 8, hexalobular 10
   holds      lid to body
@@ -208,17 +211,16 @@ std::vector<std::string> guide_drafts(const Compilation& device, const std::stri
                                       const std::string& use) {
     const std::string about =
         device.model.device.title.empty() ? device.model.device.name : device.model.device.title;
-    const auto head = [&](const std::string& title) {
-        return fmt::format("use \"{}\"\n\nguide {} \"{}\"\n  for competent\n"
-                           "  text: Written for the {}. Say here what the work is for.\n",
-                           use, name, title, about);
-    };
+    const std::string head =
+        fmt::format("use \"{}\"\n\nguide {} \"{}\"\n  for competent\n", use, name, title_of(name));
+    const std::string prose =
+        fmt::format("  text: Written for the {}. Say here what the work is for.\n", about);
     std::vector<std::string> drafts;
     const bench::Bench on{&device.model, 0};
     for (const Way& way : ways_out(on)) {
-        drafts.push_back(Drafter(device.model, way).text(head(title_of(name))));
+        drafts.push_back(Drafter(device.model, way).text(head, prose));
     }
-    drafts.push_back(head(title_of(name)));
+    drafts.push_back(head + prose);
     return drafts;
 }
 

@@ -31,14 +31,15 @@ std::string escaped(const std::string& text) {
     return result;
 }
 
-// A file's name as a reference: bytes outside the unreserved set of RFC 3986 are written %XX.
+// A file's path as a reference: bytes outside the unreserved set of RFC 3986 are written %XX.
 std::string as_reference(const std::string& file) {
     static constexpr char digits[] = "0123456789ABCDEF";
     std::string result;
     for (const char c : file) {
         const auto byte = static_cast<unsigned char>(c);
         const bool plain = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') ||
-                           (c >= '0' && c <= '9') || c == '-' || c == '.' || c == '_' || c == '~';
+                           (c >= '0' && c <= '9') || c == '-' || c == '.' || c == '_' || c == '~' ||
+                           c == '/';
         if (plain) {
             result += c;
         } else {

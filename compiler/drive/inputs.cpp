@@ -42,7 +42,7 @@ public:
             return refuse(fmt::format("there is no file `{}`{}", path,
                                       near.empty() ? "" : "; did you mean `" + near + "`?"));
         }
-        add_file({path, std::nullopt});
+        add_file({path, std::nullopt, ""});
         return true;
     }
 
@@ -59,7 +59,7 @@ private:
         if (terminal_.in.bad()) {
             return refuse("standard input cannot be read");
         }
-        add_file({"-", std::move(text)});
+        add_file({"-", std::move(text), ""});
         return true;
     }
 
@@ -74,7 +74,7 @@ private:
                 fmt::format("folder `{}` holds no guides: no file in it ends in .mmk", path));
         }
         for (const std::string& name : names) {
-            add_file({below(path, name), std::nullopt});
+            add_file({below(path, name), std::nullopt, name.substr(0, name.rfind('/') + 1)});
         }
         return true;
     }

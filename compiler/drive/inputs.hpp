@@ -12,6 +12,7 @@ namespace matchmark::drive {
 struct Input {
     std::string path;                // "-" for standard input
     std::optional<std::string> text; // of standard input
+    std::string below;               // of a file found in a folder: its own folder there, "drill/"
 
     [[nodiscard]] const std::string* given() const { return text ? &*text : nullptr; }
 };

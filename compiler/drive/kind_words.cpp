@@ -92,10 +92,13 @@ void append_hazards(std::string& text, const model::Model& model, const model::K
 }
 
 void append_rules(std::string& text, const model::Kind& kind) {
-    row(text, "binds in", joined(state_names(kind, kind.binds), ", "));
-    row(text, "covers in", joined(state_names(kind, kind.covers), ", "));
-    row(text, "blocks in", joined(state_names(kind, kind.blocks), ", "));
-    row(text, "live in", joined(state_names(kind, kind.live), ", "));
+    const bool is_part = kind.role == model::Role::part;
+    const bool is_energy = kind.role == model::Role::energy;
+    row(text, "binds in",
+        model::is_tie(kind.role) ? joined(state_names(kind, kind.binds), ", ") : "");
+    row(text, "covers in", is_part ? joined(state_names(kind, kind.covers), ", ") : "");
+    row(text, "blocks in", is_part ? joined(state_names(kind, kind.blocks), ", ") : "");
+    row(text, "live in", is_part || is_energy ? joined(state_names(kind, kind.live), ", ") : "");
     row(text, "may end in", joined(state_names(kind, kind.may_end), ", "));
     for (const model::OwnNeed& need : kind.needs) {
         row(text, "needs",

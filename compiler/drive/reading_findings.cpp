@@ -5,88 +5,82 @@
 
 namespace matchmark::drive {
 
-std::span<const ReadingFinding> reading_findings() {
-    static constexpr Severity error = Severity::error;
-    static constexpr std::array table{
-        ReadingFinding{
-            "bad-kind", error, "a kind whose states and verbs do not fit together",
-            "Every state but those of `may end in` needs a verb that leads to it and one "
-            "that leads back, or what is taken apart could never be put back."},
-        ReadingFinding{
-            "carrier-ring", error, "an item that is carried by itself",
-            "`in` and `carries` say what goes where when a part is taken out; follow them "
-            "from the item and take away the line that closes the ring."},
-        ReadingFinding{"do-not-alone", error, "`do GUIDE` beside other actions in its step",
-                       "Give `do` a step of its own: the other guide's steps stand in its place."},
-        ReadingFinding{"duplicate-name", error, "a name that is declared twice",
-                       "Names are unique in all that a file sees, the parts library included. "
-                       "Rename one of the two."},
-        ReadingFinding{
-            "missing-file", error, "a file named by `use` that is not there",
-            "The path counts from the folder of the file in which the `use` line stands."},
-        ReadingFinding{"missing-picture", Severity::warning, "a photo whose file is not there",
-                       "The path counts from the folder of the guide. Until it is there, readers "
-                       "see the words of the picture alone."},
-        ReadingFinding{"mixed-units", error, "a sum or range of unlike quantities",
-                       "Only quantities of one sort can be added or compared: millimetres with "
-                       "inches, never with newton-metres."},
-        ReadingFinding{
-            "no-device", error, "a guide that is about no device",
-            "Name the device's file with `use \"DEVICE.mmk\"` at the top, or declare the "
-            "device in the same file."},
-        ReadingFinding{"not-text", error, "a file that is not text in UTF-8",
-                       "Open it in a text editor and save it as UTF-8. A word processor's own "
-                       "format is not text."},
-        ReadingFinding{
-            "section-order", error, "a section or step out of its order",
-            "The sections are `before`, `take-apart`, `work`, `put-back`, in that order, "
-            "and every step stands in one."},
-        ReadingFinding{"syntax", error, "a line that is not in the language",
-                       "The message says what was expected at that place. docs/language.md lists "
-                       "every line that can be written."},
-        ReadingFinding{"too-many-files", error, "more files used than are followed",
-                       "At most 10,000 files, and 200 in a chain, are read for one guide."},
-        ReadingFinding{"unknown-face", error, "positions on a face that is not declared",
-                       "Declare it: `face front 74 x 128 mm`."},
-        ReadingFinding{"unknown-guide", error, "`do` with a guide that is not declared",
-                       "Name the file of that guide with `use` at the top."},
-        ReadingFinding{
-            "unknown-hazard", error, "a hazard that is not declared",
-            "`matchmark kinds hazards` lists those of the library; `hazard NAME` declares "
-            "one of your own."},
-        ReadingFinding{"unknown-item", error, "a name that nothing in sight has",
-                       "Look at the spelling, and whether the file that declares it is named with "
-                       "`use`."},
-        ReadingFinding{
-            "unknown-kind", error, "a kind that is not declared",
-            "`matchmark kinds` lists those of the library; `kind NAME \"title\" is ROLE` "
-            "declares one of your own."},
-        ReadingFinding{"unknown-state", error, "a state that the item's kind does not have",
-                       "`matchmark kinds KIND` shows its states."},
-        ReadingFinding{
-            "unknown-unit", error, "a unit that is not known",
-            "Units are written as in the International System: mm, N.m, kPa, s; inch and "
-            "pound units as in, lbf.in, psi."},
-        ReadingFinding{"unknown-variant", error, "a variant that the device does not have",
-                       "The device's line `variant` lists its models."},
-        ReadingFinding{"unknown-verb", error, "a verb that the item's kind does not have",
-                       "`matchmark kinds KIND` shows its verbs, and from which state each leads."},
-        ReadingFinding{
-            "unlisted-tool", error, "a tool, spare or supply that is not on the list",
-            "List it in the guide's head: the reader gathers everything before the start."},
-        ReadingFinding{
-            "unreadable-file", error, "a file that cannot be read",
-            "It may be locked, a folder, larger than 256 MB, or have changed while it was "
-            "read."},
-        ReadingFinding{"use-cycle", error, "files that use each other in a ring",
-                       "Move what both need into a file of its own, and let each use that one."},
-        ReadingFinding{"wrong-count", error, "a number of members that the group does not have",
-                       "Members are numbered from 1 to the count in the declaration."},
-        ReadingFinding{"wrong-role", error, "an item where something of another sort is wanted",
-                       "A screw is a fastener, a plug a connector, a seal a bond: the line says "
-                       "which it wants."},
-    };
-    return table;
-}
+namespace {
+
+constexpr Severity error = Severity::error;
+
+constexpr std::array table{
+    ReadingFinding{"bad-kind", error, "a kind whose states and verbs do not fit together",
+                   "Every state but those of `may end in` needs a verb that leads to it and one "
+                   "that leads back, or what is taken apart could never be put back."},
+    ReadingFinding{"carrier-ring", error, "an item that is carried by itself",
+                   "`in` and `carries` say what goes where when a part is taken out; follow them "
+                   "from the item and take away the line that closes the ring."},
+    ReadingFinding{"do-not-alone", error, "`do GUIDE` beside other actions in its step",
+                   "Give `do` a step of its own: the other guide's steps stand in its place."},
+    ReadingFinding{"duplicate-name", error, "a name that is declared twice",
+                   "Names are unique in all that a file sees, the parts library included. "
+                   "Rename one of the two."},
+    ReadingFinding{"missing-file", error, "a file named by `use` that is not there",
+                   "The path counts from the folder of the file in which the `use` line stands."},
+    ReadingFinding{"missing-picture", Severity::warning, "a photo whose file is not there",
+                   "The path counts from the folder of the guide. Until it is there, readers "
+                   "see the words of the picture alone."},
+    ReadingFinding{"mixed-units", error, "a sum or range of unlike quantities",
+                   "Only quantities of one sort can be added or compared: millimetres with "
+                   "inches, never with newton-metres."},
+    ReadingFinding{"no-device", error, "a guide that is about no device",
+                   "Name the device's file with `use \"DEVICE.mmk\"` at the top, or declare the "
+                   "device in the same file."},
+    ReadingFinding{"not-text", error, "a file that is not text in UTF-8",
+                   "Open it in a text editor and save it as UTF-8. A word processor's own "
+                   "format is not text."},
+    ReadingFinding{"section-order", error, "a section or step out of its order",
+                   "The sections are `before`, `take-apart`, `work`, `put-back`, in that order, "
+                   "and every step stands in one."},
+    ReadingFinding{"syntax", error, "a line that is not in the language",
+                   "The message says what was expected at that place. docs/language.md lists "
+                   "every line that can be written."},
+    ReadingFinding{"too-many-files", error, "more files used than are followed",
+                   "At most 10,000 files, and 200 in a chain, are read for one guide."},
+    ReadingFinding{"unknown-face", error, "positions on a face that is not declared",
+                   "Declare it: `face front 74 x 128 mm`."},
+    ReadingFinding{"unknown-guide", error, "`do` with a guide that is not declared",
+                   "Name the file of that guide with `use` at the top."},
+    ReadingFinding{"unknown-hazard", error, "a hazard that is not declared",
+                   "`matchmark kinds hazards` lists those of the library; `hazard NAME` declares "
+                   "one of your own."},
+    ReadingFinding{"unknown-item", error, "a name that nothing in sight has",
+                   "Look at the spelling, and whether the file that declares it is named with "
+                   "`use`."},
+    ReadingFinding{"unknown-kind", error, "a kind that is not declared",
+                   "`matchmark kinds` lists those of the library; `kind NAME \"title\" is ROLE` "
+                   "declares one of your own."},
+    ReadingFinding{"unknown-state", error, "a state that the item's kind does not have",
+                   "`matchmark kinds KIND` shows its states."},
+    ReadingFinding{"unknown-unit", error, "a unit that is not known",
+                   "Units are written as in the International System: mm, N.m, kPa, s; inch and "
+                   "pound units as in, lbf.in, psi."},
+    ReadingFinding{"unknown-variant", error, "a variant that the device does not have",
+                   "The device's line `variant` lists its models."},
+    ReadingFinding{"unknown-verb", error, "a verb that the item's kind does not have",
+                   "`matchmark kinds KIND` shows its verbs, and from which state each leads."},
+    ReadingFinding{"unlisted-tool", error, "a tool, spare or supply that is not on the list",
+                   "List it in the guide's head: the reader gathers everything before the start."},
+    ReadingFinding{"unreadable-file", error, "a file that cannot be read",
+                   "It may be locked, a folder, larger than 256 MB, or have changed while it was "
+                   "read."},
+    ReadingFinding{"use-cycle", error, "files that use each other in a ring",
+                   "Move what both need into a file of its own, and let each use that one."},
+    ReadingFinding{"wrong-count", error, "a number of members that the group does not have",
+                   "Members are numbered from 1 to the count in the declaration."},
+    ReadingFinding{"wrong-role", error, "an item where something of another sort is wanted",
+                   "A screw is a fastener, a plug a connector, a seal a bond: the line says "
+                   "which it wants."},
+};
+
+} // namespace
+
+std::span<const ReadingFinding> reading_findings() { return table; }
 
 } // namespace matchmark::drive

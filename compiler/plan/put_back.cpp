@@ -116,7 +116,7 @@ std::vector<Action> reverse_step(Tracker& tracker, const std::vector<Move>& move
             ref.members.push_back(static_cast<std::uint16_t>(move.member + 1));
             const std::uint8_t flags =
                 tracker.state.flags[model.item(move.item).first_member + move.member];
-            spent = spent || ((flags & bench::spent) != 0 && (flags & bench::renewed) == 0);
+            spent = spent || (flags & bench::spent) != 0;
         }
         const bool returns = back->to == kind.set_first.front() && kind.set_of[back->to] == 0;
         const bool renew = model.item(last.item).one_use && spent && returns;

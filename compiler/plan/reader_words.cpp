@@ -5,6 +5,7 @@
 #include "model/fitting.hpp"
 
 #include <algorithm>
+#include <iterator>
 #include <optional>
 
 namespace matchmark::plan {
@@ -36,22 +37,22 @@ void say(Words& words, std::string text, RunKind kind = RunKind::words) {
 
 void value(Words& words, std::string text) { say(words, std::move(text), RunKind::value); }
 
+// Does the verb bring the item back to how it stands when assembled? Then it must be told from what
+// it resembles.
+bool comes_home(const Model& model, const Action& action, const Target& target) {
+    const model::Kind& kind = model.kind_of(target.ref.item);
+    return action.sort == ActionSort::verb && kind.verbs[target.verb].to == kind.set_first.front();
+}
+
 // The torque of a target: the action's own, or what the item declares when this verb brings it
 // home.
 std::optional<Tightening> tightening_of(const Model& model, const Action& action,
                                         const Target& target) {
-    if (action.sort != ActionSort::verb) {
-        return std::nullopt;
-    }
-    if (action.tightening.torque) {
+    if (action.sort == ActionSort::verb && action.tightening.torque) {
         return action.tightening;
     }
-    const Item& item = model.item(target.ref.item);
-    const model::Kind& kind = model.kind(item.kind);
-    if (!item.tightening || kind.verbs[target.verb].to != kind.set_first.front()) {
-        return std::nullopt;
-    }
-    return item.tightening;
+    return comes_home(model, action, target) ? model.item(target.ref.item).tightening
+                                             : std::nullopt;
 }
 
 std::string manner(const Tightening& tightening) {
@@ -83,7 +84,7 @@ void say_item(const ReaderWords& in, Words& words, const Action& action, const T
         say(words, std::to_string(number->second), RunKind::item_number);
     }
     std::vector<std::string> remarks;
-    if (!item.told_by.empty() && action.sort == ActionSort::verb) {
+    if (!item.told_by.empty() && comes_home(in.model, action, target)) {
         remarks.push_back("told by " + item.told_by);
     }
     if (action.targets.size() > 1 && (item.variants & action.variants) != action.variants) {
@@ -285,9 +286,8 @@ void say_mark(const ReaderWords& in, Words& words, const Action& action) {
     }
     say_items(in, words, action, false);
     std::vector<std::string> across;
-    for (const model::ItemId item : action.across) {
-        across.push_back(model::for_reader(in.model, item));
-    }
+    std::transform(action.across.begin(), action.across.end(), std::back_inserter(across),
+                   [&](model::ItemId item) { return model::for_reader(in.model, item); });
     if (!across.empty()) {
         say(words, " across " + model::list(across));
     }
@@ -348,9 +348,8 @@ std::string proof_words(const Model& model, const model::Proof& proof) {
 
 std::string title_words(const Model& model, const Action& action) {
     std::vector<std::string> items;
-    for (const Target& target : action.targets) {
-        items.push_back(model::for_reader(model, target.ref));
-    }
+    std::transform(action.targets.begin(), action.targets.end(), std::back_inserter(items),
+                   [&](const Target& target) { return model::for_reader(model, target.ref); });
     return capital(spaced(action.verb)) + " " + model::list(items);
 }
 

@@ -214,8 +214,7 @@ void complete(const Model& model, const Procedure& procedure, const bench::State
             action.as_marked = true;
         if (!action.limit && verb.limit)
             action.limit = verb.limit;
-        const bool spent = bench::any_flag(model, state, target.ref.item, bench::spent) &&
-                           !bench::any_flag(model, state, target.ref.item, bench::renewed);
+        const bool spent = bench::any_flag(model, state, target.ref.item, bench::spent);
         if (!home || !item.one_use || !spent)
             continue;
         if (bench::supplied(model, procedure.resources, action, target.ref.item))

@@ -3,6 +3,7 @@
 #include "plan/written_out.hpp"
 
 #include "model/describe.hpp"
+#include "model/fitting.hpp"
 #include "model/spelling.hpp"
 
 #include <algorithm>
@@ -30,6 +31,7 @@ public:
 private:
     void write_before_guide(const std::vector<std::string>& uses);
     void write_head();
+    void write_action(const Action& action);
     void write_step(const Step& step);
     void write_test_details(const Step& test);
     void write_prose(const Step& step, bool safety);
@@ -142,6 +144,26 @@ void Writer::write_test_details(const Step& test) {
         text_ += fmt::format("  with {}\n", fmt::join(tools, ", "));
 }
 
+// One line for each item, so that each is done, ticked and checked by itself.
+void Writer::write_action(const Action& action) {
+    const bool splits =
+        action.sort == model::ActionSort::verb || action.sort == model::ActionSort::mark;
+    if (!splits || action.targets.size() < 2 || !action.across.empty()) {
+        text_ += fmt::format("  {}\n", model::as_source(model_, procedure_.resources, action));
+        return;
+    }
+    for (const model::Target& target : action.targets) {
+        Action one = action;
+        one.targets = {target};
+        std::erase_if(one.with, [&](model::ResourceId id) {
+            const auto& resource = procedure_.resources[id.value];
+            return resource.sort != model::ResourceSort::tool &&
+                   !model::serves(model_, resource, target.ref.item);
+        });
+        text_ += fmt::format("  {}\n", model::as_source(model_, procedure_.resources, one));
+    }
+}
+
 void Writer::write_step(const Step& step) {
     text_ += fmt::format("\n{} {}", step.is_test ? "test" : "step", step.name);
     if (!step.title.empty())
@@ -153,9 +175,8 @@ void Writer::write_step(const Step& step) {
     }
     write_prose(step, true);
     write_test_details(step);
-    for (const Action& action : step.actions) {
-        text_ += fmt::format("  {}\n", model::as_source(model_, procedure_.resources, action));
-    }
+    for (const Action& action : step.actions)
+        write_action(action);
     write_prose(step, false);
     write_photos(step);
 }

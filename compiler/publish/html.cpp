@@ -117,7 +117,10 @@ std::string fastener_table(const Document& document) {
     if (rows.empty()) {
         return {};
     }
-    return "<table>\n<caption>Fasteners that you will handle</caption>\n<thead><tr>"
+    // A short table stays on one printed page.
+    const std::string open = document.fasteners.size() <= 12 ? "<table class=\"keep\">" : "<table>";
+    return open +
+           "\n<caption>Fasteners that you will handle</caption>\n<thead><tr>"
            "<th scope=\"col\">Which</th><th scope=\"col\">What it is</th><th scope=\"col\" "
            "class=\"amount\">Torque</th></tr></thead>\n<tbody>\n" +
            rows + "</tbody>\n</table>\n";

@@ -6,6 +6,7 @@
 
 #include "model/quantity.hpp"
 #include "publish/page_text.hpp"
+#include "publish/picture_shape.hpp"
 
 #include <algorithm>
 #include <array>
@@ -19,9 +20,9 @@ using model::Point;
 
 namespace {
 
-// A picture at 380 px, less the page's margins; 4 to 3 is the usual shape of a photo.
+// The width of a picture at 380 px, less the page's margins; 4 to 3 is the usual shape of a photo.
 constexpr double least_width = 330;
-constexpr double least_height = 248;
+constexpr double usual_shape = 4.0 / 3;
 constexpr double clear_of_point = 17;
 constexpr double clear_of_balloon = 27;
 
@@ -30,11 +31,9 @@ constexpr std::array<Offset, 8> directions{
 
 double distance(Point a, Point b) { return std::hypot(a.x - b.x, a.y - b.y); }
 
-Point on_least(Point point) { return {point.x * least_width, point.y * least_height}; }
-
 // A balloon that is out of sight is worst, then one upon another, then one upon a point; outwards
 // is a mere preference.
-double cost(Point place, Offset offset, const std::vector<Point>& points,
+double cost(Point place, Offset offset, double least_height, const std::vector<Point>& points,
             const std::vector<Point>& balloons) {
     const Point balloon{place.x + offset.x, place.y + offset.y};
     double sum = 0;
@@ -71,12 +70,12 @@ std::string balloon(const Mark& mark, Point point, Offset offset) {
            std::to_string(mark.number) + "</b></span>";
 }
 
-std::string balloons(const Picture& picture) {
+std::string balloons(const Picture& picture, double shape) {
     std::vector<Point> points;
     for (const Mark& mark : picture.marks) {
         points.insert(points.end(), mark.points.begin(), mark.points.end());
     }
-    const auto offsets = balloon_offsets(points);
+    const auto offsets = balloon_offsets(points, shape);
     std::string text;
     std::size_t index = 0;
     for (const Mark& mark : picture.marks) {
@@ -98,16 +97,20 @@ std::string key(const Picture& picture) {
 
 } // namespace
 
-std::vector<Offset> balloon_offsets(const std::vector<Point>& points) {
+std::vector<Offset> balloon_offsets(const std::vector<Point>& points, double shape) {
+    const double height = least_width / (shape > 0 ? shape : usual_shape);
     std::vector<Point> places;
-    std::transform(points.begin(), points.end(), std::back_inserter(places), on_least);
+    for (const Point& point : points) {
+        places.push_back({point.x * least_width, point.y * height});
+    }
     std::vector<Point> taken;
     std::vector<Offset> offsets;
     for (const Point& place : places) {
-        const auto best = std::min_element(
-            directions.begin(), directions.end(), [&](const Offset& left, const Offset& right) {
-                return cost(place, left, places, taken) < cost(place, right, places, taken);
-            });
+        const auto best = std::min_element(directions.begin(), directions.end(),
+                                           [&](const Offset& left, const Offset& right) {
+                                               return cost(place, left, height, places, taken) <
+                                                      cost(place, right, height, places, taken);
+                                           });
         offsets.push_back(*best);
         taken.push_back({place.x + best->x, place.y + best->y});
     }
@@ -124,9 +127,13 @@ std::string figure(const Picture& picture, const guide::Assets& assets) {
     if (type.empty()) {
         text += "<p class=\"missing\">Picture not at hand: " + words + "</p>\n";
     } else {
-        text += "<div class=\"picture\"><img src=\"data:" + std::string(type) + ";base64," +
-                base64(bytes) + "\" alt=\"" + words + "\">";
-        const std::string marks = balloons(picture);
+        const double shape = picture_shape(bytes);
+        const double shown = shape > 0 ? shape : usual_shape;
+        const std::string ratio = model::number_text(std::round(shown * 1000) / 1000);
+        text += "<div class=\"picture\" style=\"--shape:" + ratio +
+                "\"><img src=\"data:" + std::string(type) + ";base64," + base64(bytes) +
+                "\" alt=\"" + words + "\">";
+        const std::string marks = balloons(picture, shape);
         text += marks.empty() ? "" : "<span aria-hidden=\"true\">" + marks + "</span>";
         text += "</div>\n";
     }

@@ -14,7 +14,8 @@ struct Offset {
 // One for each point: outwards from the middle where there is room, and clear of other points and
 // balloons. Worked out for the smallest picture that a page shows; on a larger one everything is
 // farther apart.
-std::vector<Offset> balloon_offsets(const std::vector<model::Point>& points);
+// `shape`: width divided by height; 0 when it is not known.
+std::vector<Offset> balloon_offsets(const std::vector<model::Point>& points, double shape);
 
 std::string figure(const guide::Picture& picture, const guide::Assets& assets);
 

@@ -46,7 +46,8 @@ th,td{text-align:left;vertical-align:top;padding:.35rem .6rem .35rem 0;
 border-bottom:1px solid var(--line)}
 thead th{border-bottom:2px solid var(--ink)}
 tbody th{font-size:inherit;font-weight:400}
-.amount{text-align:right;padding-right:0;white-space:nowrap}
+.amount{text-align:right;padding:.35rem 0 .35rem .6rem;white-space:nowrap}
+th,td{overflow-wrap:break-word}
 tfoot td,tfoot th{border-bottom:0;font-weight:700}
 .step{border-top:2px solid var(--ink);padding:.9rem 0 1.1rem}
 h2+.step{border-top:0;padding-top:0}
@@ -58,7 +59,8 @@ font-variant-numeric:tabular-nums}
 letter-spacing:.04em;vertical-align:.12em}
 .do{list-style:none;padding:0}
 .do li{position:relative;padding:.3rem 0 .3rem 2.1rem}
-.do li::before{content:"";position:absolute;left:.1rem;top:.62rem;width:1.15rem;height:1.15rem;
+.do li::before{content:"";position:absolute;left:.1rem;top:.62rem;
+top:calc(.3rem + (1lh - 1.15rem)/2);width:1.15rem;height:1.15rem;
 border:2px solid var(--ink)}
 .value{font-weight:700;white-space:nowrap;font-variant-numeric:tabular-nums}
 .number{display:inline-block;min-width:1.45em;height:1.45em;line-height:1.25em;text-align:center;
@@ -84,11 +86,11 @@ font-size:1.1875rem;font-weight:700;letter-spacing:.08em;border-bottom:2px solid
 .notice{border-style:dashed}
 .notice .word{font-style:italic;border-bottom-style:dashed}
 .about{font-weight:700}
-figure{display:grid;gap:.75rem;grid-template-columns:minmax(0,1fr);margin:1.25rem 0 .75rem}
-@media (min-width:44rem){figure{grid-template-columns:minmax(0,2.4fr) minmax(0,1fr)}}
+figure{display:flex;flex-wrap:wrap;gap:.75rem 1.25rem;margin:1.25rem 0 .75rem}
+figcaption{flex:1 1 10rem}
 .picture{position:relative;margin:0;border:1px solid var(--line);background:#fff;line-height:0}
-.picture{width:fit-content;max-width:100%}
-.picture img{display:block;max-width:100%;max-height:34rem;width:auto;height:auto}
+.picture{flex:none;width:min(100%,34rem,34rem*var(--shape))}
+.picture img{display:block;width:100%;height:auto}
 .point{position:absolute;width:0;height:0}
 .point::before{content:"";position:absolute;left:-4px;top:-4px;width:8px;height:8px;
 border-radius:50%;background:#000;box-shadow:0 0 0 1.5px #fff}
@@ -100,7 +102,7 @@ box-shadow:0 0 0 1.5px #fff}
 .picture,.point *,.point::before{print-color-adjust:exact;-webkit-print-color-adjust:exact}
 .key{list-style:none;padding:0;margin:0}
 .key li{padding:.2rem 0}
-.missing{border:2px dashed var(--line);padding:1.2rem;margin:0}
+.missing{flex:1 1 20rem;border:2px dashed var(--line);padding:1.2rem;margin:0}
 blockquote{margin-left:1rem;padding-left:.8rem;border-left:2px solid var(--line)}
 pre{white-space:pre-wrap}
 .unseen{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);
@@ -116,7 +118,7 @@ a{text-decoration:none}
 h2{margin-top:1.6rem}
 h1,h2,h3,caption,.word{break-after:avoid}
 .step,.signal,figure,tr,.block,.keep{break-inside:avoid}
-.picture img{max-height:105mm}
+.picture{width:min(100%,100mm,85mm*var(--shape))}
 p,li{orphans:3;widows:3}}
 )css";
 

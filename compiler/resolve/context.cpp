@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cstdlib>
 #include <fmt/format.h>
+#include <iterator>
 #include <memory>
 #include <utf8proc.h>
 
@@ -30,6 +31,18 @@ std::string folded(std::string_view name) {
     if (size < 0)
         return std::string(name);
     return {reinterpret_cast<const char*>(mapped), static_cast<std::size_t>(size)}; // NOLINT
+}
+
+// A guess that a person should look at: it changes a number (`driver-11` is no slip for
+// `driver-10`), or most of a short word.
+bool is_bold(std::string_view word, std::string_view near) {
+    const auto digits = [](std::string_view text) {
+        std::string found;
+        std::copy_if(text.begin(), text.end(), std::back_inserter(found),
+                     [](char c) { return c >= '0' && c <= '9'; });
+        return found;
+    };
+    return word.size() < 3 || digits(word) != digits(near);
 }
 
 } // namespace
@@ -70,6 +83,7 @@ void report_unknown(Context& context, const std::string& rule, Span where, std::
         return;
     finding.help = fmt::format("write `{}`", near);
     finding.edits.push_back({where, near});
+    finding.safe = !is_bold(word, near);
 }
 
 void report_duplicate(Context& context, Span where, Span first) {

@@ -302,6 +302,8 @@ void resolve_kind(Context& context, const Declaration& declaration, Kind& kind) 
         kind.states = {"in"};
         kind.set_of = {0};
         kind.set_first = {0};
+        default_sets(kind);
+        return;
     }
     each([&](const Line& line, Reader& reader) {
         if (line.keyword == Keyword::also)
@@ -320,7 +322,13 @@ void resolve_kind(Context& context, const Declaration& declaration, Kind& kind) 
             ++i;
         }
     }
-    check_ways_back(context, kind);
+    // A verb whose line could not be read is not known to be missing.
+    const auto first = lines.begin() + static_cast<std::ptrdiff_t>(declaration.head);
+    const auto last = lines.begin() + static_cast<std::ptrdiff_t>(declaration.end);
+    const bool whole =
+        std::none_of(first, last, [](const Line& line) { return line.shape == LineShape::broken; });
+    if (whole)
+        check_ways_back(context, kind);
 }
 
 void resolve_drive(Context& context, const Declaration& declaration) {

@@ -277,6 +277,11 @@ void read_carries(Context& context, ItemId id, const Declaration& declaration) {
                 report(context, "carrier-ring", ref.span,
                        fmt::format("`{}` cannot carry `{}`, which it is in",
                                    context.model.item(id).name, context.model.item(ref.item).name));
+            } else if (const ItemId known = context.model.item(ref.item).carrier;
+                       known.known() && known != id) {
+                report(context, "duplicate-name", ref.span,
+                       fmt::format("`{}` is already in `{}`", context.model.item(ref.item).name,
+                                   context.model.item(known).name));
             } else {
                 context.model.items[ref.item.value].carrier = id;
             }

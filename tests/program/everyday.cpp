@@ -39,7 +39,7 @@ TEST_CASE("what is written twice is the same to the byte") {
         CAPTURE(form);
         const std::string file = std::string("open-lamp.") + form;
         REQUIRE(shop.run({"publish", "open.mmk", "--to", form, "-o", "one"}).code == 0);
-        REQUIRE(shop.run({"publish", "./open.mmk", "--to", form, "-o", "two"}).code == 0);
+        REQUIRE(shop.run({"publish", "open.mmk", "--to", form, "-o", "two"}).code == 0);
         CHECK(shop.text("one/" + file).size() > 100);
         CHECK(shop.text("one/" + file) == shop.text("two/" + file));
     }

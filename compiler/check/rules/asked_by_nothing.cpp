@@ -40,6 +40,16 @@ void report(const Walk& walk, std::size_t at, std::string message, std::string h
     findings.push_back(std::move(finding));
 }
 
+// Does it prove what the goal promises? When no step does that, the goal is reported, not the test.
+bool proves_goal(const Walk& walk, const model::Step& test) {
+    const auto& goals = walk.guide().goals;
+    return std::any_of(goals.begin(), goals.end(), [&](const Action& goal) {
+        return std::any_of(goal.targets.begin(), goal.targets.end(), [&](const auto& target) {
+            return bench::proves_item(walk.model, test, target.ref.item);
+        });
+    });
+}
+
 void find(const Walk& walk, std::vector<Diagnostic>& findings) {
     const auto proven = proofs(walk);
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
@@ -58,12 +68,13 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
         const bool needed = std::any_of(proven.begin(), proven.end(), [&](const Proven& entry) {
             return entry.by == at || entry.early == at;
         });
-        if (needed || walk.step(walk.events[at]).section != model::Section::put_back)
+        const model::Step& test = walk.step(walk.events[at]);
+        if (needed || test.section != model::Section::put_back || proves_goal(walk, test))
             continue;
-        report(walk, at,
-               fmt::format("nothing that the work renews or disturbs asks for test `{}`",
-                           walk.step(walk.events[at]).name),
-               "declare the `function` that it proves", findings);
+        report(
+            walk, at,
+            fmt::format("nothing that the work renews or disturbs asks for test `{}`", test.name),
+            "declare the `function` that it proves", findings);
     }
 }
 

@@ -1,5 +1,4 @@
 // A cover shut for good over something that is not back yet.
-#include "check/left_off.hpp"
 #include "check/troubles.hpp"
 
 #include <fmt/format.h>
@@ -8,26 +7,29 @@ namespace matchmark::check::rules {
 
 namespace {
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
-    for (const LeftOff& left : left_off(walk)) {
-        if (!left.closed_in)
-            continue;
-        const bool one = left.items.size() == 1 && walk.model.item(left.items.front()).count == 1;
-        const auto& act = walk.events[left.at].act;
-        const std::string closer =
-            act ? model::with_kind(walk.model, act->item) : std::string("this");
-        Diagnostic finding = finding_at(walk, left.at,
-                                        fmt::format("{} closes over {}, which {} not back", closer,
-                                                    names(walk, left.items), one ? "is" : "are"));
-        finding.label = "cannot be reached after this";
-        finding.why = "it would all have to come apart again";
-        if (const auto gone = last_left(walk, left.items.back())) {
-            if (const auto* action = walk.action(walk.events[*gone])) {
-                finding.related.push_back({action->head, one ? "comes off here" : "come off here"});
-            }
+void report(const Walk& walk, std::size_t at, const std::vector<model::ItemId>& items,
+            const std::vector<bench::Act>& acts, std::vector<Diagnostic>& findings) {
+    const bool one = items.size() == 1 && walk.model.item(items.front()).count == 1;
+    const auto& act = walk.events[at].act;
+    const std::string closer = act ? model::with_kind(walk.model, act->item) : std::string("this");
+    Diagnostic finding = finding_at(walk, at,
+                                    fmt::format("{} closes over {}, which {} not back", closer,
+                                                names(walk, items), one ? "is" : "are"));
+    finding.label = "cannot be reached after this";
+    finding.why = "it would all have to come apart again";
+    if (const auto gone = last_left(walk, items.back())) {
+        if (const auto* action = walk.action(walk.events[*gone])) {
+            finding.related.push_back({action->head, one ? "comes off here" : "come off here"});
         }
-        mend_with(walk, finding, left.at, left.acts);
-        findings.push_back(std::move(finding));
+    }
+    mend_with(walk, finding, at, acts);
+    findings.push_back(std::move(finding));
+}
+
+void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+    for (const LeftOff& left : walk.left_off) {
+        if (left.closed_in)
+            report(walk, left.at, left.items, left.acts, findings);
     }
 }
 

@@ -11,7 +11,23 @@ namespace {
 using model::Action;
 using model::ActionSort;
 
+// What the walk did as a mend counts: it is reported there.
+bool mended(const Walk& walk, const Action& goal, model::ItemId item) {
+    const auto is_it = [&](const bench::Act& act) {
+        return act.item == item && walk.model.kind_of(item).verbs[act.verb].name == goal.verb;
+    };
+    const auto in_acts = [&](const std::vector<bench::Act>& acts) {
+        return std::any_of(acts.begin(), acts.end(), is_it);
+    };
+    return std::any_of(walk.troubles.begin(), walk.troubles.end(),
+                       [&](const Trouble& trouble) { return in_acts(trouble.missing); }) ||
+           std::any_of(walk.left_off.begin(), walk.left_off.end(),
+                       [&](const LeftOff& left) { return in_acts(left.acts); });
+}
+
 bool does(const Walk& walk, const Action& goal, const model::Target& wanted) {
+    if (mended(walk, goal, wanted.ref.item))
+        return true;
     return std::any_of(walk.events.begin(), walk.events.end(), [&](const Event& event) {
         const Action* action = walk.action(event);
         if (action == nullptr || action->verb != goal.verb)
@@ -31,24 +47,18 @@ bool reported_as_used(const Walk& walk, model::ItemId item) {
     });
 }
 
-// The last point at which the item is off its place, and so can be renewed.
-std::optional<std::size_t> last_off(const Walk& walk, model::ItemId item) {
-    for (std::size_t at = walk.events.size() + 1; at-- > 0;) {
-        if (!bench::present(walk.bench, walk.state_at(at), item))
-            return at;
-    }
-    return std::nullopt;
-}
-
+// At the last point where the item is off its place, and a line of the author's can stand.
 void mend_replace(const Walk& walk, const Action& goal, const model::Target& target,
                   Diagnostic& finding) {
-    const auto at = last_off(walk, target.ref.item);
-    if (!at || goal.with.empty())
+    if (goal.with.empty())
         return;
     const auto& spare = walk.procedure.resources[goal.with.front().value];
     const auto line =
         fmt::format("replace {} with {}", walk.model.item(target.ref.item).name, spare.name);
-    finding.edits = insert_before(walk, *at, {line});
+    for (std::size_t at = walk.events.size() + 1; at-- > 0 && finding.edits.empty();) {
+        if (!bench::present(walk.bench, walk.state_at(at), target.ref.item))
+            finding.edits = insert_at(walk, at, {line});
+    }
     finding.help = finding.edits.empty() ? fmt::format("write `{}` while it is out", line)
                                          : "add this line while it is out";
 }
@@ -63,10 +73,16 @@ void mend_verb(const Walk& walk, const Action& goal, const model::Target& target
     const bench::Act act{
         target.ref.item, static_cast<std::uint16_t>(verb - kind.verbs.data()), {}, true};
     for (std::size_t at = walk.events.size() + 1; at-- > 0;) {
-        if (!replay(walk, at, {act}))
+        if (!replay(walk, at, {act}, walk.events.size()))
             continue;
         mend_with(walk, finding, at, {act});
-        return;
+        if (!finding.edits.empty())
+            return;
+        if (auto edits = insert_at(walk, at, lines_for(walk, {act})); !edits.empty()) {
+            finding.edits = std::move(edits);
+            finding.help = "add this line";
+            return;
+        }
     }
 }
 

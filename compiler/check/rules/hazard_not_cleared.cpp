@@ -17,9 +17,9 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
             if (model::contains(use.safe, static_cast<model::StateId>(i)))
                 safe.push_back("`" + kind.states[i] + "`");
         }
-        Diagnostic finding = refused(walk, trouble,
-                                     fmt::format("{}: {} is not made safe", hazard.title,
-                                                 model::with_kind(walk.model, met.item)));
+        Diagnostic finding =
+            refused(walk, trouble,
+                    fmt::format("{}: {} not made safe", hazard.title, item_is(walk, met.item)));
         finding.label = met.laid_open == met.item ? "works near it" : "lays open what it feeds";
         finding.why = fmt::format("it must be {} before this", model::list(safe, "or"));
         finding.related.push_back({walk.model.item(met.item).span, "dangerous until then"});

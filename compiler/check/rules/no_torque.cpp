@@ -18,9 +18,9 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
         const bool tightens = kind.set_of[verb.to] == 0 && verb.to == kind.set_first.front();
         if (!kind.asks_torque || !tightens || walk.action(event)->tightening.torque)
             continue;
-        Diagnostic finding = finding_at(walk, at,
-                                        fmt::format("{} is tightened to no stated torque",
-                                                    model::with_kind(walk.model, event.act->item)));
+        Diagnostic finding = finding_at(
+            walk, at,
+            fmt::format("{} tightened to no stated torque", item_is(walk, event.act->item)));
         finding.label = "how tight?";
         finding.why = "too loose leaks or works off, too tight strips the thread";
         finding.related.push_back({item.span, "declared here, with no `torque`"});

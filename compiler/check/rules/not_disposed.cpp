@@ -51,15 +51,14 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
             if (kind.waste.empty() || !walk.bench.exists(id) || disposed_after(walk, at, id))
                 continue;
             const model::Item& item = walk.model.item(id);
-            Diagnostic finding = finding_at(
-                walk, at,
-                fmt::format("the old {} is not disposed of", model::with_kind(walk.model, id)));
+            Diagnostic finding =
+                finding_at(walk, at, fmt::format("the old {} not disposed of", item_is(walk, id)));
             finding.label = "taken out of service here";
             finding.why = fmt::format("it is {}", kind.waste);
             finding.related.push_back({item.span, "declared here"});
             finding.help = "add this line after it";
-            finding.edits = insert_before(walk, at + 1,
-                                          {fmt::format("dispose {} as {}", item.name, kind.waste)});
+            finding.edits =
+                insert_at(walk, at + 1, {fmt::format("dispose {} as {}", item.name, kind.waste)});
             findings.push_back(std::move(finding));
         }
     }

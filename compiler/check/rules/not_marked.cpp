@@ -18,27 +18,51 @@ bool leaves(const Walk& walk, const Event& event) {
            bench::in_first_state(walk.bench, event.before, event.act->item);
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+// What one line takes off unmarked.
+struct Unmarked {
+    std::size_t at = 0;
+    std::vector<model::ItemId> items;
+};
+
+std::vector<Unmarked> unmarked(const Walk& walk) {
+    std::vector<Unmarked> all;
     std::vector<model::ItemId> seen;
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
         const Event& event = walk.events[at];
         if (!leaves(walk, event))
             continue;
-        const model::ItemId id = event.act->item;
         model::ItemRef ref;
-        ref.item = id;
-        if (bench::every_flag(walk.model, event.before, ref, bench::marked))
+        ref.item = event.act->item;
+        const bool marked = bench::every_flag(walk.model, event.before, ref, bench::marked);
+        if (marked || std::find(seen.begin(), seen.end(), ref.item) != seen.end())
             continue;
-        if (std::find(seen.begin(), seen.end(), id) != seen.end())
-            continue;
-        seen.push_back(id);
-        const model::Item& item = walk.model.item(id);
+        seen.push_back(ref.item);
+        const bool same_line =
+            !all.empty() && walk.action(walk.events[all.back().at]) == walk.action(event);
+        if (!same_line)
+            all.push_back({at, {}});
+        all.back().items.push_back(ref.item);
+    }
+    return all;
+}
+
+void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+    for (const Unmarked& found : unmarked(walk)) {
+        const bool one = !several(walk, found.items);
+        const model::Item& first = walk.model.item(found.items.front());
         Diagnostic finding = finding_at(
-            walk, at, fmt::format("{} comes off unmarked", model::with_kind(walk.model, id)));
-        finding.label = "comes off here";
-        finding.why = fmt::format("its {} must be as before", model::list(item.keep));
-        finding.related.push_back({item.span, "declared to go back as it was"});
-        finding.edits = insert_before(walk, at, {"mark " + item.name});
+            walk, found.at,
+            fmt::format("{} {} off unmarked", names(walk, found.items), one ? "comes" : "come"));
+        finding.label = one ? "comes off here" : "come off here";
+        finding.why =
+            fmt::format("{} {} must be as before", one ? "its" : "their", model::list(first.keep));
+        std::string line = "mark ";
+        for (const auto id : found.items) {
+            const model::Item& item = walk.model.item(id);
+            finding.related.push_back({item.span, "declared to go back as it was"});
+            line += (id == found.items.front() ? "" : ", ") + item.name;
+        }
+        finding.edits = insert_before(walk, found.at, {line});
         finding.help = "add this line before it";
         findings.push_back(std::move(finding));
     }

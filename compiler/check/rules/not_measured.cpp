@@ -43,6 +43,16 @@ std::optional<std::size_t> due_from(const Walk& walk, model::ItemId item,
     return std::nullopt;
 }
 
+bool is_goal(const Walk& walk, model::ItemId item) {
+    const auto& goals = walk.guide().goals;
+    return std::any_of(goals.begin(), goals.end(), [&](const model::Action& goal) {
+        if (goal.sort != model::ActionSort::replace)
+            return false;
+        return std::any_of(goal.targets.begin(), goal.targets.end(),
+                           [&](const model::Target& target) { return target.ref.item == item; });
+    });
+}
+
 void report(const Walk& walk, std::vector<Diagnostic>& findings, model::ItemId item,
             const model::WearLimit& limit, std::size_t due) {
     Diagnostic finding = finding_at(
@@ -54,12 +64,17 @@ void report(const Walk& walk, std::vector<Diagnostic>& findings, model::ItemId i
     finding.label = "can be measured from here on";
     finding.why = fmt::format("the book asks for {}", to_text(limit.limit));
     finding.related.push_back({limit.span, "the limit"});
-    const std::string line = fmt::format("measure {} {} {}", walk.model.item(item).name, limit.name,
-                                         to_text(limit.limit));
+    std::string line = fmt::format("measure {} {} {}", walk.model.item(item).name, limit.name,
+                                   to_text(limit.limit));
+    line += with_unused_tools(walk);
+    const auto spares = unused_for(walk, item);
+    if (!spares.empty())
+        line +=
+            fmt::format(", else replace {} with {}", walk.model.item(item).name, spares.front());
     for (std::size_t at = walk.events.size() + 1; at-- > due;) {
         if (!measurable(walk, walk.state_at(at), item, limit))
             continue;
-        finding.edits = insert_before(walk, at, {line});
+        finding.edits = insert_at(walk, at, {line});
         finding.help =
             finding.edits.empty() ? fmt::format("add `{}` to a step", line) : "add this line";
         if (!finding.edits.empty())
@@ -82,8 +97,10 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
                 done = measures(walk, at, item, limit.name) &&
                        measurable(walk, walk.state_at(at), item, limit);
             }
-            // What is renewed need not be measured.
-            if (!done && !bench::any_flag(walk.model, walk.end, item, bench::renewed)) {
+            // What is renewed, or was to be, need not be measured.
+            const bool renewed =
+                bench::any_flag(walk.model, walk.end, item, bench::renewed) || is_goal(walk, item);
+            if (!done && !renewed) {
                 report(walk, findings, item, limit, *due);
             }
         }

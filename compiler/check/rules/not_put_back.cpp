@@ -1,5 +1,4 @@
 // What came off and is not back at the end.
-#include "check/left_off.hpp"
 #include "check/troubles.hpp"
 
 #include <algorithm>
@@ -20,7 +19,7 @@ bool has_put_back(const Walk& walk) {
 Diagnostic finding_for(const Walk& walk, const LeftOff& left) {
     const auto gone = last_left(walk, left.items.back());
     const std::size_t at = gone.value_or(0);
-    const bool one = left.items.size() == 1 && walk.model.item(left.items.front()).count == 1;
+    const bool one = !several(walk, left.items);
     Diagnostic finding =
         finding_at(walk, at,
                    fmt::format("{} {} off and {} never put back", names(walk, left.items),
@@ -50,7 +49,7 @@ Diagnostic finding_for(const Walk& walk, const LeftOff& left) {
 }
 
 void find(const Walk& walk, std::vector<Diagnostic>& findings) {
-    for (const LeftOff& left : left_off(walk)) {
+    for (const LeftOff& left : walk.left_off) {
         if (left.closed_in)
             continue;
         Diagnostic finding = finding_for(walk, left);

@@ -11,10 +11,10 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
     each_refusal<bench::NotSeated>(
         walk, [&](const Trouble& trouble, const bench::NotSeated& reason) {
             const bench::Act& act = act_of(walk, trouble);
-            const bool one = reason.parts.size() == 1;
-            Diagnostic finding = refused(walk, trouble,
-                                         fmt::format("{} is put on before what it ties is in place",
-                                                     model::with_kind(walk.model, act.item)));
+            const bool one = !several(walk, reason.parts);
+            Diagnostic finding = refused(
+                walk, trouble,
+                fmt::format("{} put on before what it ties is in place", item_is(walk, act.item)));
             finding.label = "ties what is not there yet";
             finding.why = fmt::format("{} {} not in {} place", names(walk, reason.parts),
                                       one ? "is" : "are", one ? "its" : "their");

@@ -12,11 +12,10 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
         walk, [&](const Trouble& trouble, const bench::OutOfReach& reason) {
             const bench::Act& act = act_of(walk, trouble);
             Diagnostic finding =
-                refused(walk, trouble,
-                        fmt::format("{} is out of reach", model::with_kind(walk.model, act.item)));
+                refused(walk, trouble, fmt::format("{} out of reach", item_is(walk, act.item)));
             finding.label = "cannot be got at here";
             finding.why = fmt::format("{} {} in the way", names(walk, reason.by),
-                                      reason.by.size() == 1 ? "is" : "are");
+                                      several(walk, reason.by) ? "are" : "is");
             if (reason.because.known())
                 finding.related.push_back({reason.because, "says what is in the way"});
             findings.push_back(std::move(finding));

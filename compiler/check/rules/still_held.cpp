@@ -8,18 +8,18 @@ namespace matchmark::check::rules {
 namespace {
 
 void find(const Walk& walk, std::vector<Diagnostic>& findings) {
-    each_refusal<bench::StillHeld>(walk, [&](const Trouble& trouble,
-                                             const bench::StillHeld& reason) {
-        const bench::Act& act = act_of(walk, trouble);
-        Diagnostic finding = refused(
-            walk, trouble, fmt::format("{} is still held", model::with_kind(walk.model, act.item)));
-        finding.label = "would tear what holds it";
-        finding.why = fmt::format("{} still {} it to what stays", names(walk, reason.by),
-                                  reason.by.size() == 1 ? "ties" : "tie");
-        for (const auto tie : reason.by)
-            finding.related.push_back({walk.model.item(tie).span, "holds it"});
-        findings.push_back(std::move(finding));
-    });
+    each_refusal<bench::StillHeld>(
+        walk, [&](const Trouble& trouble, const bench::StillHeld& reason) {
+            const bench::Act& act = act_of(walk, trouble);
+            Diagnostic finding =
+                refused(walk, trouble, fmt::format("{} still held", item_is(walk, act.item)));
+            finding.label = "would tear what holds it";
+            finding.why = fmt::format("{} still {} it to what stays", names(walk, reason.by),
+                                      several(walk, reason.by) ? "tie" : "ties");
+            for (const auto tie : reason.by)
+                finding.related.push_back({walk.model.item(tie).span, "holds it"});
+            findings.push_back(std::move(finding));
+        });
 }
 
 } // namespace

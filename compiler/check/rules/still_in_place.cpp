@@ -11,9 +11,8 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
     each_objection<StillInPlace>(walk, [&](const Trouble& trouble, const StillInPlace&) {
         const model::Action& action = *walk.action(walk.events[trouble.event]);
         const model::ItemId item = action.targets.front().ref.item;
-        Diagnostic finding = refused(
-            walk, trouble,
-            fmt::format("{} is replaced before it is out", model::with_kind(walk.model, item)));
+        Diagnostic finding =
+            refused(walk, trouble, fmt::format("{} replaced while still in", item_is(walk, item)));
         finding.label = "the old one is still in";
         finding.why = "the new one has no room until the old one is out";
         findings.push_back(std::move(finding));

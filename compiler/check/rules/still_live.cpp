@@ -11,10 +11,10 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
     each_refusal<bench::StillLive>(
         walk, [&](const Trouble& trouble, const bench::StillLive& reason) {
             const bench::Act& act = act_of(walk, trouble);
-            Diagnostic finding = refused(walk, trouble,
-                                         fmt::format("{} is worked on while `{}` is live",
-                                                     model::with_kind(walk.model, act.item),
-                                                     walk.model.item(reason.fed).name));
+            Diagnostic finding =
+                refused(walk, trouble,
+                        fmt::format("{} worked on while `{}` is live", item_is(walk, act.item),
+                                    walk.model.item(reason.fed).name));
             finding.label = "under power here";
             finding.why =
                 fmt::format("{} still feeds `{}`", model::with_kind(walk.model, reason.source),

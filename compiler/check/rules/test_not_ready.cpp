@@ -7,18 +7,31 @@ namespace matchmark::check::rules {
 
 namespace {
 
+std::string state_words(const model::Kind& kind, model::StateSet states) {
+    std::vector<std::string> words;
+    for (std::size_t i = 0; i < kind.states.size(); ++i) {
+        if (model::contains(states, static_cast<model::StateId>(i))) {
+            words.push_back("`" + kind.states[i] + "`");
+        }
+    }
+    return model::list(words, "or");
+}
+
 void find(const Walk& walk, std::vector<Diagnostic>& findings) {
     each_objection<NotReady>(walk, [&](const Trouble& trouble, const NotReady& reason) {
-        const model::Step& test = walk.step(walk.events[trouble.event]);
-        const model::ItemId item = reason.condition.item.item;
-        const std::string& state = walk.model.kind_of(item).states[reason.condition.state];
+        const Event& event = walk.events[trouble.event];
+        const model::Action* measure = walk.action(event);
+        const std::string wanted = state_words(walk.model.kind_of(reason.item), reason.states);
+        const std::string what = measure != nullptr
+                                     ? "this measurement"
+                                     : fmt::format("test `{}`", walk.step(event).name);
         Diagnostic finding = refused(walk, trouble,
-                                     fmt::format("test `{}` asks for `{}` {}, which it is not here",
-                                                 test.name, walk.model.item(item).name, state));
+                                     fmt::format("{} asks for `{}` {}, which it is not here", what,
+                                                 walk.model.item(reason.item).name, wanted));
         finding.label = "cannot be done here";
         finding.why = fmt::format("nothing before it leaves {} {}",
-                                  model::with_kind(walk.model, item), state);
-        finding.related.push_back({reason.condition.span, "the condition"});
+                                  model::with_kind(walk.model, reason.item), wanted);
+        finding.related.push_back({reason.condition, "the condition"});
         findings.push_back(std::move(finding));
     });
 }
@@ -27,6 +40,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule test_not_ready;
 const Rule test_not_ready{"test-not-ready", "tests", Severity::error,
-                          "a test whose `when` does not hold where it stands", find};
+                          "a test or measurement whose condition does not hold where it stands",
+                          find};
 
 } // namespace matchmark::check::rules

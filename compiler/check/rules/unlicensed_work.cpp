@@ -14,8 +14,15 @@ bool may_do(const model::Guide& guide, const model::Kind& kind) {
     return kind.licensed.empty() || guide.trade.empty() || guide.trade == kind.licensed;
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
-    std::vector<model::ItemId> seen;
+// What one trade alone may touch, and where each is first worked on.
+struct Reserved {
+    std::string trade;
+    std::vector<model::ItemId> items;
+    std::vector<std::size_t> first;
+};
+
+std::vector<Reserved> reserved_work(const Walk& walk) {
+    std::vector<Reserved> all;
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
         if (!walk.events[at].act)
             continue;
@@ -23,23 +30,37 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
         const model::Kind& kind = walk.model.kind_of(id);
         if (!kind.needs_license || may_do(walk.guide(), kind))
             continue;
-        if (std::find(seen.begin(), seen.end(), id) != seen.end())
+        auto found = std::find_if(all.begin(), all.end(), [&](const Reserved& entry) {
+            return entry.trade == kind.licensed;
+        });
+        if (found == all.end())
+            found = all.insert(found, {kind.licensed, {}, {}});
+        if (std::find(found->items.begin(), found->items.end(), id) != found->items.end())
             continue;
-        seen.push_back(id);
+        found->items.push_back(id);
+        found->first.push_back(at);
+    }
+    return all;
+}
+
+void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+    for (const Reserved& work : reserved_work(walk)) {
         const std::string who =
-            kind.licensed.empty() ? "a licensed person" : "a licensed " + kind.licensed;
-        Diagnostic finding = finding_at(
-            walk, at,
-            fmt::format("{} may be worked on only by {}", model::with_kind(walk.model, id), who));
+            work.trade.empty() ? "a licensed person" : "a licensed " + work.trade;
+        Diagnostic finding =
+            finding_at(walk, work.first.front(),
+                       fmt::format("{} may be worked on only by {}", names(walk, work.items), who));
         finding.label = "licensed work";
         finding.why = "the guide is not written for such a reader";
         finding.related.push_back({walk.guide().span, "this guide"});
+        for (std::size_t i = 1; i < work.first.size(); ++i)
+            finding.related.push_back({place_of(walk, work.first[i]), "and here"});
         finding.help =
-            kind.licensed.empty()
+            work.trade.empty()
                 ? "write `for licensed` in the guide's head, or leave this work out"
                 : fmt::format("write `for licensed \"{}\"` in the guide's head, or leave "
                               "this work out",
-                              kind.licensed);
+                              work.trade);
         findings.push_back(std::move(finding));
     }
 }

@@ -2,21 +2,31 @@
 #include "check/trials.hpp"
 #include "check/troubles.hpp"
 
+#include <algorithm>
 #include <fmt/format.h>
+#include <iterator>
 
 namespace matchmark::check::rules {
 
 namespace {
 
-std::string new_test(const Walk& walk, const Obligation& obligation) {
-    if (!obligation.function.known()) {
-        const model::Item& item = walk.model.item(obligation.item);
-        return fmt::format("test prove-{} \"The {} works\"\n  proves {}\n", item.name, item.title,
-                           item.name);
-    }
-    const model::Function& function = walk.model.functions[obligation.function.value];
-    return fmt::format("test prove-{} \"{}\"\n  proves {}\n", function.name, function.title,
-                       function.name);
+std::string new_test(const Walk& walk, const std::vector<Obligation>& group) {
+    const auto name = [&](const Obligation& entry) {
+        return entry.function.known() ? walk.model.functions[entry.function.value].name
+                                      : walk.model.item(entry.item).name;
+    };
+    const Obligation& first = group.front();
+    const std::string title = first.function.known()
+                                  ? walk.model.functions[first.function.value].title
+                                  : fmt::format("The {} works", walk.model.item(first.item).title);
+    std::string text =
+        fmt::format("test prove-{} \"{}\"\n  proves {}", name(first), title, name(first));
+    for (std::size_t i = 1; i < group.size(); ++i)
+        text += ", " + name(group[i]);
+    const std::string tools = with_unused_tools(walk);
+    if (!tools.empty())
+        text += "\n " + tools;
+    return text + "\n";
 }
 
 Diagnostic too_early(const Walk& walk, const Proven& proven) {
@@ -30,34 +40,73 @@ Diagnostic too_early(const Walk& walk, const Proven& proven) {
     return finding;
 }
 
+void report(const Walk& walk, const std::vector<Obligation>& group,
+            std::optional<std::size_t> chance, std::vector<Diagnostic>& findings) {
+    std::vector<std::string> words;
+    for (const Obligation& entry : group)
+        words.push_back(name_of(walk, entry));
+    const Obligation& first = group.front();
+    Diagnostic finding = finding_at(
+        walk, first.cause, fmt::format("nothing tests {} after the work", model::list(words)));
+    if (const auto* action = walk.action(walk.events[first.cause]))
+        finding.primary = action->head;
+    finding.related.clear();
+    finding.label = first.function.known() ? "disturbed here" : "renewed here";
+    finding.why = "a fault would show only after all is closed";
+    for (const Obligation& entry : group) {
+        if (!entry.function.known())
+            continue;
+        finding.related.push_back(
+            {walk.model.functions[entry.function.value].span, "declared here"});
+    }
+    if (chance) {
+        finding.help = "add a test";
+        finding.edits = insert_test(walk, *chance, new_test(walk, group));
+    }
+    findings.push_back(std::move(finding));
+}
+
+// What one test at one place could prove is one finding.
+void report_in_groups(const Walk& walk, const std::vector<Obligation>& unproven,
+                      std::vector<Diagnostic>& findings) {
+    std::vector<bool> taken(unproven.size());
+    for (std::size_t i = 0; i < unproven.size(); ++i) {
+        if (taken[i])
+            continue;
+        std::vector<Obligation> group{unproven[i]};
+        auto chances = chances_for(walk, unproven[i]);
+        for (std::size_t j = i + 1; j < unproven.size(); ++j) {
+            if (taken[j])
+                continue;
+            const auto others = chances_for(walk, unproven[j]);
+            std::vector<std::size_t> common;
+            std::set_intersection(chances.begin(), chances.end(), others.begin(), others.end(),
+                                  std::back_inserter(common));
+            if (common.empty())
+                continue;
+            chances = std::move(common);
+            group.push_back(unproven[j]);
+            taken[j] = true;
+        }
+        report(walk, group, chances.empty() ? std::nullopt : std::optional(chances.back()),
+               findings);
+    }
+}
+
 void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+    std::vector<Obligation> unproven;
+    std::vector<std::size_t> early;
     for (const Proven& proven : proofs(walk)) {
         if (proven.by)
             continue;
-        if (proven.early) {
+        if (!proven.early) {
+            unproven.push_back(proven.obligation);
+        } else if (std::find(early.begin(), early.end(), *proven.early) == early.end()) {
+            early.push_back(*proven.early);
             findings.push_back(too_early(walk, proven));
-            continue;
         }
-        const Obligation& obligation = proven.obligation;
-        const bool renewed = !obligation.function.known();
-        Diagnostic finding =
-            finding_at(walk, obligation.cause,
-                       fmt::format("nothing tests {} after the work", name_of(walk, obligation)));
-        if (const auto* action = walk.action(walk.events[obligation.cause]))
-            finding.primary = action->head;
-        finding.related.clear();
-        finding.label = renewed ? "renewed here" : "disturbed here";
-        finding.why = "a fault would show only after all is closed";
-        if (obligation.function.known()) {
-            finding.related.push_back(
-                {walk.model.functions[obligation.function.value].span, "declared here"});
-        }
-        if (const auto at = last_chance(walk, obligation)) {
-            finding.help = "add a test";
-            finding.edits = insert_test(walk, *at, new_test(walk, obligation));
-        }
-        findings.push_back(std::move(finding));
     }
+    report_in_groups(walk, unproven, findings);
 }
 
 } // namespace

@@ -1,5 +1,7 @@
-// A tool, spare or supply on the list that the guide never uses.
+// A tool or supply on the list that the guide never uses.
 #include "check/troubles.hpp"
+
+#include "model/fitting.hpp"
 
 #include <fmt/format.h>
 #include <set>
@@ -10,34 +12,29 @@ namespace {
 
 using model::ResourceSort;
 
-std::set<std::uint32_t> used(const Walk& walk) {
-    std::set<std::uint32_t> ids;
-    const auto take = [&](const std::vector<model::ResourceId>& list) {
-        for (const auto id : list)
-            ids.insert(id.value);
-    };
-    for (const model::Step& step : walk.procedure.steps) {
-        take(step.with);
-        for (const model::Action& action : step.actions) {
-            take(action.with);
-            take(action.otherwise_with);
+// What a missing line would use is missed by the finding about that line.
+void add_missing(const Walk& walk, std::set<std::uint32_t>& used) {
+    for (const Trouble& trouble : walk.troubles) {
+        for (const bench::Act& act : trouble.missing) {
+            const model::Item& item = walk.model.item(act.item);
+            const model::Verb& verb = walk.model.kind(item.kind).verbs[act.verb];
+            const auto& list = walk.procedure.resources;
+            for (const auto id : model::fitting_tools(walk.model, list, item, verb))
+                used.insert(id.value);
+            for (const auto id : model::serving(walk.model, list, act.item))
+                used.insert(id.value);
         }
     }
-    // A spare named in a goal is missed there.
-    for (const model::Action& goal : walk.guide().goals)
-        take(goal.with);
-    return ids;
 }
 
 void find(const Walk& walk, std::vector<Diagnostic>& findings) {
-    const auto ids = used(walk);
+    auto ids = used_resources(walk);
+    add_missing(walk, ids);
     const std::size_t own = walk.guide().resources.size();
     for (std::uint32_t i = 0; i < own; ++i) {
         const model::Resource& resource = walk.procedure.resources[i];
-        if (ids.count(i) != 0)
+        if (ids.count(i) != 0 || resource.sort == ResourceSort::spare)
             continue;
-        // A supply may be used up in a job of its own: it is missed only when it is for an item
-        // that is renewed.
         const bool tool = resource.sort == ResourceSort::tool;
         Diagnostic finding;
         finding.message = fmt::format("`{}` is on the list and never used", resource.name);
@@ -53,6 +50,6 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule unused_resource;
 const Rule unused_resource{"unused-resource", "tools", Severity::warning,
-                           "a tool, spare or supply on the list that no step uses", find};
+                           "a tool or supply on the list that no step uses", find};
 
 } // namespace matchmark::check::rules

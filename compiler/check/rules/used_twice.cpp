@@ -48,7 +48,8 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
         const bench::Act& act = act_of(walk, trouble);
         Diagnostic finding =
             finding_at(walk, trouble.event,
-                       fmt::format("{} goes back used", model::with_kind(walk.model, act.item)));
+                       fmt::format("{} {} back used", model::with_kind(walk.model, act.item),
+                                   walk.model.item(act.item).count > 1 ? "go" : "goes"));
         finding.label = "renewed by nothing here";
         finding.why = "it is good for one use, and was parted";
         const model::Item& item = walk.model.item(act.item);

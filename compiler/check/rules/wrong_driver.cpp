@@ -72,6 +72,7 @@ void report(const Walk& walk, std::size_t at, const model::Item& item, const mod
 }
 
 void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+    std::vector<model::ItemId> reported;
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
         const Event& event = walk.events[at];
         if (!event.act)
@@ -88,6 +89,11 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
         });
         if (fits || (!any_named && !model::asks_tool(verb)))
             continue;
+        // The derived way back has the tool of the way out: one finding is enough.
+        if (action.derived &&
+            std::find(reported.begin(), reported.end(), event.act->item) != reported.end())
+            continue;
+        reported.push_back(event.act->item);
         report(walk, at, item, verb, findings);
     }
 }

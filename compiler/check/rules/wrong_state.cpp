@@ -7,12 +7,12 @@ namespace matchmark::check::rules {
 
 namespace {
 
-// Done already: the line is one too many, unless a goal asks for the verb.
+// Done before: the line is one too many.
 void mend_repeat(const Walk& walk, const Trouble& trouble, Diagnostic& finding) {
     const model::Action* action = walk.action(walk.events[trouble.event]);
     if (action == nullptr || action->derived || action->targets.size() != 1)
         return;
-    finding.help = "remove the line, or undo it again before";
+    finding.help = "remove the line";
     finding.edits = {remove_line(walk.sources, action->line)};
 }
 
@@ -30,8 +30,8 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
         }
         Diagnostic finding =
             refused(walk, trouble,
-                    fmt::format("{} is {} `{}`", model::with_kind(walk.model, act.item),
-                                repeat ? "already" : "still", kind.states[reason.found]));
+                    fmt::format("{} {} `{}`", item_is(walk, act.item), repeat ? "already" : "still",
+                                kind.states[reason.found]));
         finding.label = fmt::format("`{}` starts from {}", verb.name, model::list(states, "or"));
         finding.why = repeat ? fmt::format("there is nothing to `{}`", verb.name)
                              : fmt::format("`{}` now would force it", verb.name);

@@ -202,6 +202,37 @@ TEST_CASE("expand: a device in the same file goes along") {
     CHECK(desk.out == "1 guide, 1 device: nothing to report\n");
 }
 
+TEST_CASE("expand: two guides in one file, and the comments above them") {
+    Desk desk = bench();
+    const std::string guide = test::good_guide;
+    std::string second = guide.substr(guide.find("\nguide"));
+    second.replace(second.find("open-lamp"), 9, "look-in");
+    desk.disk.files["both.mmk"] = "# Both.\n" + guide + "\n# The second." + second;
+    CHECK(desk.run({"expand", "both.mmk", "-o", "full.mmk"}) == 0);
+    CHECK(desk.disk.files["full.mmk"].starts_with("# Both.\nuse \"lamp.mmk\"\n"));
+    CHECK(desk.disk.files["full.mmk"].find("# The second.\nguide look-in") != std::string::npos);
+    CHECK(desk.run({"check", "full.mmk"}) == 0);
+    CHECK(desk.out == "2 guides: nothing to report\n");
+}
+
+TEST_CASE("expand: pictures are named from where the text stands") {
+    Desk desk;
+    std::string guide = test::good_guide;
+    guide.insert(guide.find("\nput-back"), "  photo \"img/lid.svg\" \"The lid\"\n");
+    desk.disk.files = {{"g/lamp.mmk", test::device_text},
+                       {"g/open.mmk", guide},
+                       {"g/img/lid.svg", "<svg/>"},
+                       {"do.mmk",
+                        "use \"g/lamp.mmk\"\nuse \"g/open.mmk\"\n\nguide look \"Look\"\n\n"
+                        "take-apart\n\nstep first\n  do open-lamp\n\nput-back\n  derived\n"}};
+    CHECK(desk.run({"expand", "g/open.mmk"}) == 0);
+    CHECK(desk.told("photo \"img/lid.svg\""));
+    CHECK(desk.run({"expand", "g/open.mmk", "-o", "full/open.mmk"}) == 0);
+    CHECK(desk.run({"check", "full/open.mmk", "--strict"}) == 0);
+    CHECK(desk.run({"expand", "do.mmk"}) == 0);
+    CHECK(desk.told("photo \"g/img/lid.svg\""));
+}
+
 TEST_CASE("expand: a guide with errors, a device alone, a folder") {
     Desk desk = bench();
     CHECK(desk.run({"expand", "shut.mmk"}) == 1);
@@ -225,6 +256,17 @@ TEST_CASE("publish: a page for each guide, and a list for a folder") {
     CHECK(desk.run({"publish", "g", "-o", "data", "--to", "json"}) == 0);
     CHECK(desk.out == "data/open-lamp.json\n");
     CHECK(nlohmann::json::accept(desk.disk.files["data/open-lamp.json"]));
+}
+
+TEST_CASE("publish: guides of one name in folders of their own do not meet") {
+    Desk desk;
+    for (const char* folder : {"g/one/", "g/two/"}) {
+        desk.disk.files[std::string(folder) + "lamp.mmk"] = test::device_text;
+        desk.disk.files[std::string(folder) + "open.mmk"] = test::good_guide;
+    }
+    CHECK(desk.run({"publish", "g", "-o", "site"}) == 0);
+    CHECK(desk.out == "site/one/open-lamp.html\nsite/two/open-lamp.html\nsite/index.html\n");
+    CHECK(desk.disk.files["site/index.html"].find("\"two/open-lamp.html\"") != std::string::npos);
 }
 
 TEST_CASE("publish: nothing is written for a guide with errors") {
@@ -350,4 +392,15 @@ TEST_CASE("a slip in one line silences the walk over the bench") {
     REQUIRE(done.findings.size() == 1);
     CHECK(done.findings[0].rule == "unknown-item");
     CHECK(done.procedures.empty());
+}
+
+TEST_CASE("a declaration that cannot be read is told once, not at every use of its name") {
+    Desk desk;
+    std::string text = test::device_text;
+    text.replace(text.find("part lid \"lid\""), 14, "part lid \"lid\" ???");
+    const std::string guide = test::good_guide;
+    desk.disk.files["all.mmk"] = text + guide.substr(guide.find('\n'));
+    const auto done = drive::compile(desk.disk, "all.mmk");
+    REQUIRE(done.findings.size() == 1);
+    CHECK(done.findings[0].rule == "syntax");
 }

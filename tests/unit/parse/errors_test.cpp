@@ -27,7 +27,8 @@ const std::vector<Slipped>& slips() {
          R"(1:14-14 expected a title in double quotes after `logger`, found end of line)"},
         {"",
          R"(devise logger "Logger")",
-         R"(1:1-7 expected a declaration, found `devise` | write `device` | 1:1 `devise` -> `device`)"},
+         R"(1:1-7 expected a declaration, found `devise` | write `device` | 1:1 `devise` -> )"
+         R"(`device`)"},
         {"",
          R"(part lid "display lid)",
          R"(1:10-22 the text that starts here has no closing `"` | close it | 1:22 `` -> `"`)"},
@@ -42,16 +43,19 @@ const std::vector<Slipped>& slips() {
          R"(1:15-19 expected a unit, such as mm or N.m, after `1.2`, found `kind`)"},
         {"",
          R"(fluid oil 1,2 l)",
-         R"(1:12-13 expected a unit, such as mm or N.m, after `1`, found `,` | write a decimal point: `1.2` | 1:12 `,` -> `.`)"},
+         R"(1:12-13 expected a unit, such as mm or N.m, after `1`, found `,` | write a )"
+         R"(decimal point: `1.2` | 1:12 `,` -> `.`)"},
         {"",
          R"(bond b “glue”)",
-         R"(1:8-9 expected `in`, `kind` or the end of the line after `b`, found a curly quote | write `"` | 1:8 `“` -> `"` | 1:13 `”` -> `"`)"},
+         R"(1:8-9 expected `in`, `kind` or the end of the line after `b`, found a curly quote )"
+         R"(| write `"` | 1:8 `“` -> `"` | 1:13 `”` -> `"`)"},
         {"",
          R"(bond b kind glue in)",
          R"(1:20-20 expected an item after `in`, found end of line)"},
         {"",
          R"(kind k "k" is prat)",
-         R"(1:15-19 expected a role, such as part or fastener, after `is`, found `prat` | write `part` | 1:15 `prat` -> `part`)"},
+         R"(1:15-19 expected a role, such as part or fastener, after `is`, found `prat` | )"
+         R"(write `part` | 1:15 `prat` -> `part`)"},
         {"",
          R"(step)",
          R"(1:5-5 expected a name after `step`, found end of line)"},
@@ -75,19 +79,23 @@ const std::vector<Slipped>& slips() {
          R"(1:26-26 expected a state after `lid`, found end of line)"},
         {"",
          R"(undo lid)",
-         R"(1:1-5 expected a declaration, found `undo` | a line in the first column starts with a word such as `part` or `step`)"},
+         R"(1:1-5 expected a declaration, found `undo` | a line in the first column starts )"
+         R"(with a word such as `part` or `step`)"},
         {"",
          R"("lid")",
-         R"(1:1-6 expected a declaration, found `"lid"` | a line in the first column starts with a word such as `part` or `step`)"},
+         R"(1:1-6 expected a declaration, found `"lid"` | a line in the first column starts )"
+         R"(with a word such as `part` or `step`)"},
         {"",
          R"(tool key-1.5 "key")",
-         R"(1:1-5 expected a declaration, found `tool` | a line in the first column starts with a word such as `part` or `step`)"},
+         R"(1:1-5 expected a declaration, found `tool` | a line in the first column starts )"
+         R"(with a word such as `part` or `step`)"},
         {R"(device d "D")",
          R"(  mass 312)",
          R"(2:11-11 expected a unit, such as mm or N.m, after `312`, found end of line)"},
         {R"(device d "D")",
          R"(  mas 312 g)",
-         R"(2:3-6 expected a detail of a device, found `mas` | write `mass` | 2:3 `mas` -> `mass`)"},
+         R"(2:3-6 expected a detail of a device, found `mas` | write `mass` | 2:3 `mas` -> )"
+         R"(`mass`)"},
         {R"(device d "D")",
          R"(  sealed by lid)",
          R"(2:10-12 expected a rating, such as IP67, after `sealed`, found `by`)"},
@@ -117,7 +125,8 @@ const std::vector<Slipped>& slips() {
          R"(2:16-17 expected a limit, such as `at least 5 mm`, after `length`, found `5`)"},
         {"part p",
          R"(  limit length at lest 5 mm)",
-         R"(2:19-23 expected `least` or `most` after `at`, found `lest` | write `least` | 2:19 `lest` -> `least`)"},
+         R"(2:19-23 expected `least` or `most` after `at`, found `lest` | write `least` | )"
+         R"(2:19 `lest` -> `least`)"},
         {"part p",
          R"(  one usw)",
          R"(2:7-10 expected `use` after `one`, found `usw` | write `use` | 2:7 `usw` -> `use`)"},
@@ -132,16 +141,21 @@ const std::vector<Slipped>& slips() {
          R"(2:3-7 expected prose, found `txet:` | write `text` | 2:3 `txet` -> `text`)"},
         {"part p",
          R"(  foo bar)",
-         R"(2:3-6 expected a detail of a part, found `foo` | a part takes `kind`, `in`, `carries`, `covers`, `blocks`, `feeds`, `behind`, `under`, `needs`, `limit`, `renewed as`, `at`, `keep`, `one use`, `used again`, `only`, and prose such as `note:`)"},
+         R"(2:3-6 expected a detail of a part, found `foo` | a part takes `kind`, `in`, )"
+         R"(`carries`, `covers`, `blocks`, `feeds`, `behind`, `under`, `needs`, `limit`, )"
+         R"(`renewed as`, `at`, `keep`, `one use`, `used again`, `only`, and prose such as )"
+         R"(`note:`)"},
         {"part p",
          R"(  part q)",
-         R"(2:3-7 `part` starts a declaration, and does not start in the first column | start it in the first column | 2:1 `  ` -> ``)"},
+         R"(2:3-7 `part` starts a declaration, and does not start in the first column | start )"
+         R"(it in the first column | 2:1 `  ` -> ``)"},
         {"part p",
          R"(  at front 5, 5)",
          R"(2:12-13 expected a place, such as 5,5 with no space in it, after `front`, found `5`)"},
         {"fastener f",
          R"(  torque 0,20 N.m)",
-         R"(2:11-12 expected a unit, such as mm or N.m, after `0`, found `,` | write a decimal point: `0.20` | 2:11 `,` -> `.`)"},
+         R"(2:11-12 expected a unit, such as mm or N.m, after `0`, found `,` | write a )"
+         R"(decimal point: `0.20` | 2:11 `,` -> `.`)"},
         {"fastener f",
          R"(  torque 0.20)",
          R"(2:14-14 expected a unit, such as mm or N.m, after `0.20`, found end of line)"},
@@ -153,16 +167,20 @@ const std::vector<Slipped>& slips() {
          R"(2:14-17 expected `to` after `b`, found `too` | write `to` | 2:14 `too` -> `to`)"},
         {"connector c",
          R"(  torque 2 N.m)",
-         R"(2:3-9 `torque` is not a detail of a connector | a connector takes `kind`, `in`, `joins`, `behind`, `under`, `needs`, `safe when live`, `at`, `keep`, `one use`, `used again`, `only`, and prose such as `note:`)"},
+         R"(2:3-9 `torque` is not a detail of a connector | a connector takes `kind`, `in`, )"
+         R"(`joins`, `behind`, `under`, `needs`, `safe when live`, `at`, `keep`, `one use`, )"
+         R"(`used again`, `only`, and prose such as `note:`)"},
         {"kind k is part",
          R"(  stats a, b)",
-         R"(2:3-8 expected a detail of a kind, found `stats` | write `states` | 2:3 `stats` -> `states`)"},
+         R"(2:3-8 expected a detail of a kind, found `stats` | write `states` | 2:3 `stats` )"
+         R"(-> `states`)"},
         {"kind k is part",
          R"(  open a b)",
          R"(2:10-11 expected `->` and the state it leads to after `a`, found `b`)"},
         {"kind k is part",
          R"(  open a -> b bi hand)",
-         R"(2:15-17 expected `by`, `takes` or the end of the line after `b`, found `bi` | write `by` | 2:15 `bi` -> `by`)"},
+         R"(2:15-17 expected `by`, `takes` or the end of the line after `b`, found `bi` | )"
+         R"(write `by` | 2:15 `bi` -> `by`)"},
         {"kind k is part",
          R"(  open a -> b by hand or)",
          R"(2:25-25 expected a tool after `or`, found end of line)"},
@@ -171,13 +189,18 @@ const std::vector<Slipped>& slips() {
          R"(2:9-10 expected `in` after `binds`, found `a`)"},
         {"kind k is part",
          R"(  safe when live)",
-         R"(2:3-17 `safe when live` is not a detail of a kind | a kind takes `states`, `also`, `present in`, `binds in`, `covers in`, `blocks in`, `live in`, `may end in`, `one use`, `used again`, `asks for torque`, `needs`, `hazard`, `waste`, `licensed`, and prose such as `note:`)"},
+         R"(2:3-17 `safe when live` is not a detail of a kind | a kind takes `states`, )"
+         R"(`also`, `present in`, `binds in`, `covers in`, `blocks in`, `live in`, `may end )"
+         R"(in`, `one use`, `used again`, `asks for torque`, `needs`, `hazard`, `waste`, )"
+         R"(`licensed`, and prose such as `note:`)"},
         {"kind k is part",
          R"(  hazard h until a on reech)",
-         R"(2:23-28 expected `reach` or `touch` after `on`, found `reech` | write `reach` | 2:23 `reech` -> `reach`)"},
+         R"(2:23-28 expected `reach` or `touch` after `on`, found `reech` | write `reach` | )"
+         R"(2:23 `reech` -> `reach`)"},
         {R"(guide g "G")",
          R"(  for anyone)",
-         R"(2:7-13 expected a reader: `novice`, `competent`, `trained` or `licensed` after `for`, found `anyone`)"},
+         R"(2:7-13 expected a reader: `novice`, `competent`, `trained` or `licensed` after )"
+         R"(`for`, found `anyone`)"},
         {R"(guide g "G")",
          R"(  tool t)",
          R"(2:9-9 expected its description in double quotes after `t`, found end of line)"},
@@ -192,7 +215,8 @@ const std::vector<Slipped>& slips() {
          R"(2:3-7 `undo` stands in no step | write `step NAME` in the first column above it)"},
         {"put-back",
          R"(  drived)",
-         R"(2:3-9 expected a detail of the put-back, found `drived` | write `derived` | 2:3 `drived` -> `derived`)"},
+         R"(2:3-9 expected a detail of the put-back, found `drived` | write `derived` | 2:3 )"
+         R"(`drived` -> `derived`)"},
         {"step s",
          R"(  undo)",
          R"(2:7-7 expected an item after `undo`, found end of line)"},
@@ -201,16 +225,19 @@ const std::vector<Slipped>& slips() {
          R"(2:16-16 expected a tool after `with`, found end of line)"},
         {"step s",
          R"(  undo lid wiht driver)",
-         R"(2:12-16 expected `with`, `to` or the end of the line after `lid`, found `wiht` | write `with` | 2:12 `wiht` -> `with`)"},
+         R"(2:12-16 expected `with`, `to` or the end of the line after `lid`, found `wiht` | )"
+         R"(write `with` | 2:12 `wiht` -> `with`)"},
         {"step s",
          R"(  undo 3)",
          R"(2:8-9 expected an item after `undo`, found `3`)"},
         {"kind k is part",
          R"(  open a → b)",
-         R"(2:10-11 expected `->` and the state it leads to after `a`, found an arrow sign | write `->` | 2:10 `→` -> `->`)"},
+         R"(2:10-11 expected `->` and the state it leads to after `a`, found an arrow sign | )"
+         R"(write `->` | 2:10 `→` -> `->`)"},
         {"step s",
          R"(  undo my_lid)",
-         R"(2:10-14 expected `with`, `to` or the end of the line after `my`, found `_lid` | a name has letters, digits and hyphens | 2:10 `_` -> `-`)"},
+         R"(2:10-14 expected `with`, `to` or the end of the line after `my`, found `_lid` | a )"
+         R"(name has letters, digits and hyphens | 2:10 `_` -> `-`)"},
         {"step s",
          R"(  undo lid with)",
          R"(2:16-16 expected a tool after `with`, found end of line)"},
@@ -234,7 +261,8 @@ const std::vector<Slipped>& slips() {
          R"(2:20-20 expected a unit, such as mm or N.m, after `24`, found end of line)"},
         {"test t",
          R"(  undo lid)",
-         R"(2:3-7 expected a detail of a test, found `undo` | a test takes `when`, `proves`, `with`, `photo`, and prose such as `note:`)"},
+         R"(2:3-7 expected a detail of a test, found `undo` | a test takes `when`, `proves`, )"
+         R"(`with`, `photo`, and prose such as `note:`)"},
         {"test t",
          R"(  when lid)",
          R"(2:11-11 expected a state after `lid`, found end of line)"},

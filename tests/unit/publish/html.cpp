@@ -3,6 +3,7 @@
 
 #include "publish/page_picture.hpp"
 #include "publish/page_text.hpp"
+#include "publish/picture_shape.hpp"
 
 #include <cmath>
 #include <doctest/doctest.h>
@@ -86,6 +87,23 @@ TEST_CASE("pictures are known by their bytes") {
     CHECK(publish::picture_type("<!-- never closed <svg>").empty());
 }
 
+TEST_CASE("the shape of a picture is read from its bytes") {
+    using publish::picture_shape;
+    using namespace std::string_literals;
+    CHECK(picture_shape("<svg viewBox=\"0 0 400 640\"/>") == 0.625);
+    CHECK(picture_shape("<svg stroke-width='9' width='300mm' height='100mm'>") == 3);
+    CHECK(picture_shape("<svg>") == 0);
+    CHECK(picture_shape("<svg viewBox='0 0 1 0'>") == 0);
+    CHECK(picture_shape("<svg viewBox='0 0 900 1'>") == 10); // no page shows more than that
+    const std::string png = "\x89PNG\r\n\x1a\n\0\0\0\rIHDR\0\0\2\0\0\0\1\0"s; // 512 x 256
+    CHECK(picture_shape(png) == 2);
+    const std::string gif = "GIF89a\x40\1\xf0\0"s; // 320 x 240
+    CHECK(picture_shape(gif) == doctest::Approx(4.0 / 3));
+    const std::string jpeg = "\xff\xd8\xff\xe0\0\4ab\xff\xc0\0\x11\x8\0\x64\0\xc8\3xxxxxx"s;
+    CHECK(picture_shape(jpeg) == 2); // 200 x 100 behind another segment
+    CHECK(picture_shape("\xff\xd8\xff") == 0);
+}
+
 TEST_CASE("base64 (RFC 4648, section 10)") {
     CHECK(publish::base64("").empty());
     CHECK(publish::base64("f") == "Zg==");
@@ -102,7 +120,7 @@ TEST_CASE("balloons of neighbours keep clear of each other and of the points") {
         points.push_back({0.3, 0.1 + 0.26 * row});
         points.push_back({0.7, 0.1 + 0.26 * row});
     }
-    const auto offsets = publish::balloon_offsets(points);
+    const auto offsets = publish::balloon_offsets(points, 330.0 / 248);
     REQUIRE(offsets.size() == points.size());
     for (std::size_t i = 0; i < points.size(); ++i) {
         const double x = points[i].x * 330 + offsets[i].x;

@@ -1,0 +1,247 @@
+# Situations of connectors and sources: isolated first and restored last, a lock on a ribbon, a lead stuck down.
+
+--- recorder
+device recorder "Field recorder"
+
+part back "back shell"
+part lid "lid"
+  covers     cell, cell-plug, board, board-plug
+part cell "cell" kind lithium-pouch-cell 3000 mAh 3.85 V
+  feeds      board through cell-plug
+connector cell-plug "cell plug" kind press-fit-plug
+  joins      cell to board
+part board "board"
+connector board-plug "board plug" kind press-fit-plug
+  joins      board to back
+
+--- isolated-first
+use "recorder.mmk"
+guide isolated-first "Take the board out"
+  for        competent
+  before     discharge cell below 25 %
+
+take-apart
+
+step open "Take the lid off"
+  remove     lid
+  disconnect cell-plug
+  disconnect board-plug
+  remove     board
+
+put-back
+  derived
+
+--- not-isolated
+use "recorder.mmk"
+guide not-isolated "Unplug the board"
+  for        competent
+  before     discharge cell below 25 %
+
+take-apart
+
+step open "Take the lid off"
+  remove     lid
+  # error 3-12 [still-live] under power here
+  disconnect board-plug
+
+put-back
+  derived
+
+--- restored-too-soon
+use "recorder.mmk"
+guide restored-too-soon "Take the board out"
+  for        competent
+  before     discharge cell below 25 %
+
+take-apart
+
+step open "Take the lid off"
+  remove     lid
+  disconnect cell-plug
+  disconnect board-plug
+
+put-back
+
+step close "Put it together"
+  connect    cell-plug
+  # error 3-9 [still-live] under power here
+  connect    board-plug
+  # error 3-5 [closed-over] cannot be reached after this
+  fit        lid
+
+--- cell-not-discharged
+use "recorder.mmk"
+guide cell-not-discharged "Take the board out"
+  for        competent
+
+take-apart
+
+step open "Take the lid off"
+  remove     lid
+  # error 3-12 [hazard-not-cleared] works near it
+  disconnect cell-plug
+
+put-back
+  derived
+
+--- phone
+device phone "Desk phone"
+
+part body "body"
+part front "front"
+connector ribbon "front ribbon" kind flip-lock-ribbon
+  joins      front to body
+part lead "aerial lead" in front kind lead
+bond lead-tape "lead tape" kind light-tape
+  joins      lead to front
+fastener lead-clamp "lead clamp screw" 1 x screw M1.6 x 4, cross-recess 0, pan
+  holds      lead to front
+
+--- locked-ribbon
+use "phone.mmk"
+guide locked-ribbon "Take the front off"
+  for        competent
+
+take-apart
+
+step off "Take the front off"
+  unlock     ribbon
+  disconnect ribbon
+  remove     front
+
+put-back
+  derived
+
+--- ribbon-still-locked
+use "phone.mmk"
+guide ribbon-still-locked "Take the front off"
+  for        competent
+
+take-apart
+
+step off "Take the front off"
+  # error 3-12 [wrong-state] `disconnect` starts from `unlocked`
+  disconnect ribbon
+  remove     front
+
+put-back
+  derived
+
+--- ribbon-not-locked-again
+use "phone.mmk"
+guide ribbon-not-locked-again "Take the front off"
+  for        competent
+
+take-apart
+
+step off "Take the front off"
+  unlock     ribbon
+  disconnect ribbon
+  remove     front
+
+put-back
+
+step close "Put the front on"
+  fit        front
+  # error 3-9 [not-put-back] comes off here
+  connect    ribbon
+
+--- plugged-before-it-is-there
+use "phone.mmk"
+guide plugged-before-it-is-there "Take the front off"
+  for        competent
+
+take-apart
+
+step off "Take the front off"
+  unlock     ribbon
+  disconnect ribbon
+  remove     front
+
+put-back
+
+step close "Put the front on"
+  # error 3-9 [not-seated] ties what is not there yet
+  connect    ribbon
+  lock       ribbon
+  fit        front
+
+--- stuck-along-its-way
+use "phone.mmk"
+guide stuck-along-its-way "Take the lead off"
+  for        competent
+  tool       cross-0 "cross-recess driver 0"
+
+take-apart
+
+step off "Take the lead off"
+  undo       lead-clamp with cross-0
+  lift       lead-tape
+  remove     lead
+
+put-back
+  derived
+
+--- still-stuck-along-its-way
+use "phone.mmk"
+guide still-stuck-along-its-way "Take the lead off"
+  for        competent
+  tool       cross-0 "cross-recess driver 0"
+
+take-apart
+
+step off "Take the lead off"
+  undo       lead-clamp with cross-0
+  # error 3-8 [still-held] would tear what holds it
+  remove     lead
+
+put-back
+  derived
+
+--- safe-when-live
+device terminal "Bench terminal"
+
+part base "base"
+part probe "probe"
+energy adapter "supply" kind external-supply
+  feeds      base, probe
+connector probe-socket "probe plug" kind friction-plug
+  joins      probe to base
+  safe when live
+
+guide safe-when-live "Unplug the probe"
+  for        competent
+
+take-apart
+
+step off "Unplug the probe"
+  disconnect probe-socket
+
+put-back
+  derived
+
+--- isolated-from-outside
+device station "Weather station"
+
+part base "base"
+part sensor "sensor"
+energy adapter "supply" kind external-supply
+  feeds      base, sensor
+connector sensor-plug "sensor plug" kind friction-plug
+  joins      sensor to base
+
+guide isolated-from-outside "Unplug the sensor"
+  for        competent
+
+before
+
+step off "Pull the plug"
+  unplug     adapter
+
+take-apart
+
+step sensor-off "Unplug the sensor"
+  disconnect sensor-plug
+
+put-back
+  derived

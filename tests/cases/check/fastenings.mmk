@@ -1,0 +1,353 @@
+# Situations of fasteners: several sorts in one job, one that screws into another, one that stays captive, a pattern
+# with passes. Each device is followed by a guide that is right and by others that leave something out.
+
+--- tray
+device tray "Cooling tray"
+
+part frame "frame"
+part lid "lid"
+  covers     post, tray-plate, tray-screws
+fastener lid-screws "lid screw" in lid 4 x screw M2 x 6, hexalobular 6, countersunk
+  holds      lid to frame
+  torque     0.20 N.m
+part tray-plate "tray"
+fastener tray-screws "tray screw" 2 x captive-screw M3 x 8, hexagon 2.5
+  holds      tray-plate to frame
+  torque     0.6 N.m
+part plate "cover plate"
+fastener post "post" 1 x stud M2 x 4, slotted 3
+  under      plate-screws 1
+  holds      tray-plate to frame
+fastener plate-screws "plate screw" 2 x screw M1.6 x 3, cross-recess 0, pan
+  holds      plate to frame
+  behind     lid
+
+--- several-sorts
+use "tray.mmk"
+guide several-sorts "Take the tray out"
+  for        competent
+  tool       driver-6 "hexalobular driver 6"
+  tool       key-25 "hexagon key 2.5"
+  tool       cross-0 "cross-recess driver 0"
+  tool       blade-3 "slotted driver 3"
+
+take-apart
+
+step open "Take the lid off"
+  undo       lid-screws with driver-6
+  remove     lid
+
+step tray-out "Take the tray out"
+  undo       plate-screws with cross-0
+  remove     plate
+  undo       post with blade-3
+  undo       tray-screws with key-25
+  remove     tray-plate
+
+put-back
+  derived
+
+--- several-sorts-one-driver
+use "tray.mmk"
+guide several-sorts-one-driver "Take the lid off"
+  for        competent
+  tool       key-25 "hexagon key 2.5"
+
+take-apart
+
+step open "Take the lid off"
+  # error 3-6 [wrong-driver] wrong tool
+  undo       lid-screws with key-25
+  remove     lid
+
+put-back
+
+step close "Put the lid on"
+  fit        lid
+  # error 3-8 [wrong-driver] wrong tool
+  fasten     lid-screws with key-25
+
+--- screw-into-screw-buried
+use "tray.mmk"
+guide screw-into-screw-buried "Take the post out first"
+  for        competent
+  tool       driver-6 "hexalobular driver 6"
+  tool       cross-0 "cross-recess driver 0"
+  tool       blade-3 "slotted driver 3"
+
+take-apart
+
+step open "Take the lid off"
+  undo       lid-screws with driver-6
+  remove     lid
+  # error 3-6 [out-of-reach] cannot be got at here
+  undo       post with blade-3
+  undo       plate-screws with cross-0
+  remove     plate
+
+put-back
+  derived
+
+--- captive-stays
+use "tray.mmk"
+guide captive-stays "Loosen the tray"
+  for        competent
+  tool       driver-6 "hexalobular driver 6"
+  tool       key-25 "hexagon key 2.5"
+
+take-apart
+
+step open "Take the lid off"
+  undo       lid-screws with driver-6
+  remove     lid
+  undo       tray-screws with key-25
+
+put-back
+
+step close "Tighten and close"
+  fasten     tray-screws with key-25
+  fit        lid
+  fasten     lid-screws with driver-6
+
+--- captive-not-tightened
+use "tray.mmk"
+guide captive-not-tightened "Loosen the tray"
+  for        competent
+  tool       driver-6 "hexalobular driver 6"
+  tool       key-25 "hexagon key 2.5"
+
+take-apart
+
+step open "Take the lid off"
+  undo       lid-screws with driver-6
+  remove     lid
+  undo       tray-screws with key-25
+
+put-back
+
+step close "Close"
+  # error 3-5 [closed-over] cannot be reached after this
+  fit        lid
+  fasten     lid-screws with driver-6
+
+--- pattern-and-passes
+device pump "Wash pump"
+
+part casing "casing"
+part flange "end flange"
+fastener flange-bolts "flange bolt" 4 x bolt M8 x 25, hexagon-head 13
+  holds      flange to casing
+
+guide pattern-and-passes "Open the flange"
+  for        competent
+  tool       spanner-13 "spanner 13"
+
+take-apart
+
+step open "Take the flange off"
+  undo       flange-bolts with spanner-13
+  remove     flange
+
+put-back
+
+step close "Put the flange on"
+  fit        flange
+  fasten     flange-bolts with spanner-13 to 24 N.m in star, 3 passes
+
+--- pattern-without-torque
+use "pattern-pump.mmk"
+guide pattern-without-torque "Open the flange"
+  for        competent
+  tool       spanner-13 "spanner 13"
+
+take-apart
+
+step open "Take the flange off"
+  undo       flange-bolts with spanner-13
+  remove     flange
+
+put-back
+
+step close "Put the flange on"
+  fit        flange
+  # error 3-8 [no-torque] how tight?
+  fasten     flange-bolts with spanner-13 in star, 3 passes
+
+--- pattern-pump
+device pump "Wash pump"
+
+part casing "casing"
+part flange "end flange"
+fastener flange-bolts "flange bolt" 4 x bolt M8 x 25, hexagon-head 13
+  holds      flange to casing
+
+--- slackened-then-tightened
+use "pattern-pump.mmk"
+guide slackened-then-tightened "Settle the flange"
+  for        competent
+  tool       spanner-13 "spanner 13"
+
+work
+
+step settle "Settle the flange"
+  slacken    flange-bolts with spanner-13
+  tighten    flange-bolts with spanner-13 to 24 N.m in star, 3 passes
+
+--- slackened-and-left
+use "pattern-pump.mmk"
+guide slackened-and-left "Settle the flange"
+  for        competent
+  tool       spanner-13 "spanner 13"
+
+work
+
+step settle "Settle the flange"
+  # error 3-9 [not-put-back] come off here
+  slacken    flange-bolts with spanner-13
+
+--- some-members-forgotten
+use "tray.mmk"
+guide some-members-forgotten "Take the lid off"
+  for        competent
+  tool       driver-6 "hexalobular driver 6"
+
+take-apart
+
+step open "Take the lid off"
+  undo       lid-screws 1, 2 with driver-6
+  # error 3-8 [still-held] would tear what holds it
+  remove     lid
+
+put-back
+  derived
+
+--- members-in-two-steps
+use "tray.mmk"
+guide members-in-two-steps "Take the lid off"
+  for        competent
+  tool       driver-6 "hexalobular driver 6"
+
+take-apart
+
+step first-two "Undo the front screws"
+  undo       lid-screws 1, 2 with driver-6
+
+step open "Take the lid off"
+  undo       lid-screws 3, 4 with driver-6
+  remove     lid
+
+put-back
+  derived
+
+--- look-alike-lengths
+device box "Junction box"
+
+part base "base"
+part lid "lid"
+fastener short-screws "short screw" 2 x screw M3 x 10, hexalobular 10, pan
+  holds      lid to base
+# warning 10-20 [look-alikes] M3 10.5 mm
+fastener long-screws "long screw" 2 x screw M3 x 10.5, hexalobular 10, pan
+  holds      lid to base
+
+guide look-alike-lengths "Take the lid off"
+  for        competent
+  tool       driver-10 "hexalobular driver 10"
+
+take-apart
+
+step open "Take the lid off"
+  undo       short-screws, long-screws with driver-10
+  remove     lid
+
+put-back
+  derived
+
+--- told-apart-lengths
+device box "Junction box"
+
+part base "base"
+part lid "lid"
+fastener short-screws "short screw" 2 x screw M3 x 10, hexalobular 10, pan
+  holds      lid to base
+fastener long-screws "long screw" 2 x screw M3 x 12, hexalobular 10, pan
+  holds      lid to base
+
+guide told-apart-lengths "Take the lid off"
+  for        competent
+  tool       driver-10 "hexalobular driver 10"
+
+take-apart
+
+step open "Take the lid off"
+  undo       short-screws, long-screws with driver-10
+  remove     lid
+
+put-back
+  derived
+
+--- shears-the-screw
+use "tray.mmk"
+guide shears-the-screw "Take the lid off"
+  for        competent
+  tool       driver-6 "hexalobular driver 6"
+
+take-apart
+
+step open "Take the lid off"
+  undo       lid-screws with driver-6
+  remove     lid
+
+put-back
+
+step close "Put the lid on"
+  fit        lid
+  # error 3-8 [torque-too-high] shears here
+  fasten     lid-screws with driver-6 to 2.0 N.m
+
+--- undone-twice
+use "tray.mmk"
+guide undone-twice "Take the lid off"
+  for        competent
+  tool       driver-6 "hexalobular driver 6"
+
+take-apart
+
+step open "Take the lid off"
+  undo       lid-screws with driver-6
+  # error 3-6 [wrong-state] `undo` starts from `tight`
+  undo       lid-screws with driver-6
+  remove     lid
+
+put-back
+  derived
+
+--- no-tool-named
+use "tray.mmk"
+guide no-tool-named "Take the lid off"
+  for        competent
+  tool       driver-6 "hexalobular driver 6"
+
+take-apart
+
+step open "Take the lid off"
+  undo       lid-screws
+  remove     lid
+
+put-back
+  derived
+
+--- no-tool-listed
+use "tray.mmk"
+guide no-tool-listed "Take the lid off"
+  for        competent
+
+take-apart
+
+step open "Take the lid off"
+  # error 3-6 [wrong-driver] with what?
+  undo       lid-screws
+  remove     lid
+
+put-back
+  derived

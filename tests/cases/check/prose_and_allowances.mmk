@@ -1,0 +1,193 @@
+# Findings about words, and comments that silence a finding.
+
+--- crate
+device crate "Crate"
+
+part base "base"
+part lid "lid"
+fastener lid-screws "lid screw" 2 x screw M4 x 12, hexalobular 20, pan
+  holds      lid to base
+  torque     1.8 N.m
+
+--- warning-below
+use "crate.mmk"
+guide warning-below "Take the lid off"
+  for        competent
+  tool       driver-20 "hexalobular driver 20"
+
+take-apart
+
+step open "Take the lid off"
+  undo       lid-screws with driver-20
+  remove     lid
+  # warning 3-10 [late-warning] read too late
+  warning: The edge is sharp.
+
+put-back
+  derived
+
+--- warning-above
+use "crate.mmk"
+guide warning-above "Take the lid off"
+  for        competent
+  tool       driver-20 "hexalobular driver 20"
+
+take-apart
+
+step open "Take the lid off"
+  warning: The edge is sharp.
+  undo       lid-screws with driver-20
+  remove     lid
+  note: The lid is heavy.
+
+put-back
+  derived
+
+--- twenty-words
+use "crate.mmk"
+guide twenty-words "Take the lid off"
+  for        competent
+  tool       driver-20 "hexalobular driver 20"
+
+take-apart
+
+step open "Take the lid off"
+  undo       lid-screws with driver-20
+  remove     lid
+  text: Lift the lid at its front edge until both of the lugs at its rear come free of the base.
+
+put-back
+  derived
+
+--- twenty-one-words
+use "crate.mmk"
+guide twenty-one-words "Take the lid off"
+  for        competent
+  tool       driver-20 "hexalobular driver 20"
+
+take-apart
+
+step open "Take the lid off"
+  undo       lid-screws with driver-20
+  remove     lid
+  # advice 16-108 [long-sentence] a sentence of 21 words; cut it in two, each of 20 words at most
+  text: Go on. Lift the lid at its front edge until both of the lugs at its rear come free of the two bases.
+
+put-back
+  derived
+
+--- two-in-one-sentence
+use "crate.mmk"
+guide two-in-one-sentence "Take the lid off"
+  for        competent
+  tool       driver-20 "hexalobular driver 20"
+
+take-apart
+
+step open "Take the lid off"
+  undo       lid-screws with driver-20
+  remove     lid
+  # advice 9-43 [two-instructions] two instructions in one sentence; give each a sentence of its own
+  text: Undo the screws and remove the lid.
+
+put-back
+  derived
+
+--- allowed
+use "crate.mmk"
+guide allowed "Take the lid off"
+  for        competent
+  tool       driver-20 "hexalobular driver 20"
+
+take-apart
+
+step open "Take the lid off"
+  undo       lid-screws with driver-20
+  remove     lid
+
+put-back
+
+step close "Put the lid on"
+  fit        lid
+  # warning 3-45 [unused-allowance] nothing here needs `no-torque` allowed; remove the comment
+  # allow no-torque: this is for another rule
+  # warning 3-37 [unused-allowance] nothing here needs `torque-too-high` allowed; remove the comment
+  # allow torque-too-high: so is this
+  fasten     lid-screws with driver-20
+
+--- allowed-with-a-reason
+use "crate.mmk"
+guide allowed-with-a-reason "Take the lid off"
+  for        competent
+  tool       driver-20 "hexalobular driver 20"
+
+take-apart
+
+step open "Take the lid off"
+  undo       lid-screws with driver-20
+  remove     lid
+
+put-back
+
+step close "Put the lid on"
+  fit        lid
+  # allow torque-too-high: class 12.9 screws, by the maker's sheet
+  fasten     lid-screws with driver-20 to 9 N.m
+
+--- allowed-without-a-reason
+use "crate.mmk"
+guide allowed-without-a-reason "Take the lid off"
+  for        competent
+  tool       driver-20 "hexalobular driver 20"
+
+take-apart
+
+step open "Take the lid off"
+  undo       lid-screws with driver-20
+  remove     lid
+
+put-back
+
+step close "Put the lid on"
+  fit        lid
+  # error 3-25 [unused-allowance] `torque-too-high` is allowed for no reason; write `# allow torque-too-high: ` and the reason
+  # allow torque-too-high
+  # error 3-8 [torque-too-high] shears here
+  fasten     lid-screws with driver-20 to 9 N.m
+
+--- allowed-under-a-wrong-name
+use "crate.mmk"
+guide allowed-under-a-wrong-name "Take the lid off"
+  for        competent
+  tool       driver-20 "hexalobular driver 20"
+
+take-apart
+
+step open "Take the lid off"
+  undo       lid-screws with driver-20
+  remove     lid
+
+put-back
+
+step close "Put the lid on"
+  fit        lid
+  # warning 3-43 [unused-allowance] there is no rule `torque-to-high` to allow; write `torque-too-high`
+  # allow torque-to-high: class 12.9 screws
+  # error 3-8 [torque-too-high] shears here
+  fasten     lid-screws with driver-20 to 9 N.m
+
+--- comment-that-only-starts-so
+use "crate.mmk"
+guide comment-that-only-starts-so "Take the lid off"
+  for        competent
+  tool       driver-20 "hexalobular driver 20"
+
+take-apart
+
+step open "Take the lid off"
+  # allow the glue to cool first
+  undo       lid-screws with driver-20
+  remove     lid
+
+put-back
+  derived

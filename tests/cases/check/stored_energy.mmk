@@ -1,0 +1,257 @@
+# Situations of danger: a spring under load, a stored charge, the mains, pressure, heat.
+
+--- press
+device press "Hand press"
+
+part body "body"
+part spring "return spring" kind compression-spring
+part bolt-plate "bolt plate"
+fastener spring-bolt "spring bolt" 1 x screw M8 x 60, hexagon-head 13
+  holds      bolt-plate to body
+  needs      spring held to undo
+part cap-bank "capacitor" kind capacitor 220 uF 400 V
+part case "case"
+  covers     cap-bank
+
+--- spring-held
+use "press.mmk"
+guide spring-held "Take the bolt plate off"
+  for        trained
+  tool       compressor "spring compressor"
+  tool       spanner-13 "spanner 13"
+
+take-apart
+
+step off "Take the plate off"
+  compress   spring with compressor
+  undo       spring-bolt with spanner-13
+  remove     bolt-plate
+
+put-back
+  derived
+
+--- spring-still-loaded
+use "press.mmk"
+guide spring-still-loaded "Take the bolt plate off"
+  for        trained
+  # warning 14-23 [unused-resource] laid out for nothing
+  tool       compressor "spring compressor"
+  tool       spanner-13 "spanner 13"
+
+take-apart
+
+step off "Take the plate off"
+  # error 3-6 [unmet-need] too early here
+  undo       spring-bolt with spanner-13
+  remove     bolt-plate
+
+put-back
+  derived
+
+--- spring-touched-loaded
+use "press.mmk"
+guide spring-touched-loaded "Take the spring out"
+  for        trained
+
+take-apart
+
+step out "Take the spring out"
+  # error 3-8 [hazard-not-cleared] works near it
+  remove     spring
+
+put-back
+  derived
+
+--- spring-eased-too-soon
+use "press.mmk"
+guide spring-eased-too-soon "Take the bolt plate off"
+  for        trained
+  tool       compressor "spring compressor"
+  tool       spanner-13 "spanner 13"
+
+take-apart
+
+step off "Take the plate off"
+  # error 3-10 [not-put-back] comes off here
+  compress   spring with compressor
+  undo       spring-bolt with spanner-13
+  remove     bolt-plate
+
+put-back
+
+step close "Put the plate on"
+  fit        bolt-plate
+  ease       spring with compressor
+  # error 3-8 [unmet-need] too early here
+  fasten     spring-bolt with spanner-13
+
+--- supply-box
+device supply-box "Supply box"
+
+part base "base"
+part case "case"
+  covers     reservoir
+part reservoir "reservoir capacitor" kind capacitor-with-test-points 220 uF 400 V
+energy mains "mains cord" kind mains-cord
+  feeds      reservoir
+
+--- charge-proved
+use "supply-box.mmk"
+guide charge-proved "Open the case"
+  for        trained
+  tool       bleeder "discharge resistor"
+  tool       meter "voltage meter"
+
+before
+
+step dead "Make it dead"
+  unplug     mains
+  discharge  reservoir with bleeder through 10 kohm for 15 s
+  prove      reservoir below 60 V with meter
+
+take-apart
+
+step open "Take the case off"
+  remove     case
+
+put-back
+  derived
+
+--- charge-not-proved
+use "supply-box.mmk"
+guide charge-not-proved "Open the case"
+  for        trained
+  tool       bleeder "discharge resistor"
+  # warning 14-18 [unused-resource] laid out for nothing
+  tool       meter "voltage meter"
+
+before
+
+step dead "Make it dead"
+  unplug     mains
+  discharge  reservoir with bleeder through 10 kohm for 15 s
+
+take-apart
+
+step open "Take the case off"
+  # error 3-8 [hazard-not-cleared] works near it
+  remove     case
+
+put-back
+  derived
+
+--- charge-forgotten
+use "supply-box.mmk"
+guide charge-forgotten "Open the case"
+  for        trained
+  # warning 14-20 [unused-resource] laid out for nothing
+  tool       bleeder "discharge resistor"
+  # warning 14-18 [unused-resource] laid out for nothing
+  tool       meter "voltage meter"
+
+before
+
+step dead "Pull the plug"
+  unplug     mains
+
+take-apart
+
+step open "Take the case off"
+  # error 3-8 [hazard-not-cleared] works near it
+  remove     case
+
+put-back
+  derived
+
+--- mains-still-plugged
+use "supply-box.mmk"
+guide mains-still-plugged "Open the case"
+  for        trained
+  tool       bleeder "discharge resistor"
+  tool       meter "voltage meter"
+
+before
+
+step dead "Make it dead"
+  discharge  reservoir with bleeder through 10 kohm for 15 s
+  prove      reservoir below 60 V with meter
+
+take-apart
+
+step open "Take the case off"
+  # error 3-8 [hazard-not-cleared] lays open what it feeds
+  remove     case
+
+put-back
+  derived
+
+--- plugged-in-before-it-is-shut
+use "supply-box.mmk"
+guide plugged-in-before-it-is-shut "Open the case"
+  for        trained
+  tool       bleeder "discharge resistor"
+  tool       meter "voltage meter"
+
+before
+
+step dead "Make it dead"
+  # error 3-8 [not-put-back] comes off here
+  unplug     mains
+  discharge  reservoir with bleeder through 10 kohm for 15 s
+  prove      reservoir below 60 V with meter
+
+take-apart
+
+step open "Take the case off"
+  remove     case
+
+put-back
+
+step close "Close it"
+  plug       mains
+  # error 3-5 [hazard-not-cleared] lays open what it feeds
+  fit        case
+
+--- heat-cooled
+device iron "Soldering station"
+
+part base "base"
+part tip "tip"
+energy heat "hot tip" kind heat
+  feeds      tip
+
+guide heat-cooled "Change the tip"
+  for        competent
+
+before
+
+step cool "Let it cool"
+  cool       heat
+
+take-apart
+
+step off "Take the tip out"
+  remove     tip
+
+put-back
+  derived
+
+--- heat-touched
+device iron "Soldering station"
+
+part base "base"
+part tip "tip"
+energy heat "hot tip" kind heat
+  feeds      tip
+
+guide heat-touched "Change the tip"
+  for        competent
+
+take-apart
+
+step off "Take the tip out"
+  # error 3-8 [still-live] under power here
+  remove     tip
+
+put-back
+  derived

@@ -1,0 +1,208 @@
+# Declarations that contradict each other: names twice, wrong roles, rings, kinds that lead nowhere, sections out of order.
+
+--- item-twice
+device lamp "Lamp"
+
+part base "base"
+# error 6-9 [duplicate-name] `base` is declared twice; give one of them another name
+part base "foot"
+
+--- item-named-as-a-kind-is-fine
+device lamp "Lamp"
+
+part screw "wing"
+
+--- kind-of-the-library-twice
+# error 6-10 [duplicate-name] `screw` is declared twice; give one of them another name
+kind screw "screw" is fastener
+  states     in, out
+  undo       in -> out by hand
+  fasten     out -> in by hand
+
+--- tool-twice
+device lamp "Lamp"
+
+part base "base"
+
+guide tool-twice "Take the base off"
+  for        competent
+  tool       pick "opening pick"
+  # error 14-17 [duplicate-name] `pick` is declared twice; give one of them another name
+  tool       pick "plastic pick"
+
+take-apart
+
+step off "Take the base off"
+  remove     base with pick
+
+put-back
+  derived
+
+--- state-twice
+kind flap "flap" is part
+  # error 26-29 [duplicate-name] kind `flap` has the state `shut` twice
+  states     shut, open, shut
+  open       shut -> open by hand
+  shut       open -> shut by hand
+
+--- two-carriers
+device lamp "Lamp"
+
+part base "base"
+  carries    bulb
+part head "head"
+  # error 14-17 [duplicate-name] `bulb` is already in `base`
+  carries    bulb
+part bulb "bulb"
+
+--- carried-by-itself
+device lamp "Lamp"
+
+part base "base" in head
+# error 21-24 [carrier-ring] `head` cannot be in `base`, which is in it
+part head "head" in base
+
+--- part-that-holds
+device lamp "Lamp"
+
+part base "base"
+part cover "cover"
+  # error 3-7 [syntax] `holds` is not a detail of a part; a part takes `kind`, `in`, `carries`, `covers`, `blocks`, `feeds`, `behind`, `under`, `needs`, `limit`, `renewed as`, `at`, `keep`, `one use`, `used again`, `only`, and prose such as `note:`
+  holds      base to cover
+
+--- fastener-that-covers
+device lamp "Lamp"
+
+part base "base"
+fastener base-screws "base screw" 2 x screw M3 x 8, hexalobular 10, pan
+  # error 3-8 [syntax] `covers` is not a detail of a fastener; a fastener takes `kind`, `in`, `holds`, `behind`, `under`, `needs`, `torque`, `told by`, `limit`, `at`, `keep`, `one use`, `used again`, `only`, and prose such as `note:`
+  covers     base
+
+--- fastener-as-a-part
+device lamp "Lamp"
+
+part base "base"
+# error 35-39 [wrong-role] kind `screw` is a fastener, and `base-screws` is declared as a part; declare `base-screws` as a fastener
+part base-screws "base screw" 2 x screw M3 x 8, hexalobular 10, pan
+
+--- screw-that-holds-a-screw
+device lamp "Lamp"
+
+part base "base"
+fastener cover-screws "cover screw" 2 x screw M3 x 8, hexalobular 10, pan
+  holds      foot-screw to base
+fastener foot-screw "foot screw" 1 x screw M3 x 8, hexalobular 10, pan
+  holds      base to base
+
+--- no-kind
+device lamp "Lamp"
+
+part base "base"
+# error 10-20 [unknown-kind] `base-screws` is a fastener of no kind; add `kind KIND`; `matchmark kinds` lists them
+fastener base-screws "base screw"
+  holds      base to base
+
+--- member-that-is-not-there
+device lamp "Lamp"
+
+part base "base"
+part cover "cover"
+fastener cover-screws "cover screw" 2 x screw M3 x 8, hexalobular 10, pan
+  holds      cover to base
+  torque     0.8 N.m
+
+guide member-that-is-not-there "Take the cover off"
+  for        competent
+  tool       driver-10 "hexalobular driver 10"
+
+take-apart
+
+step off "Take the cover off"
+  # error 30-30 [wrong-count] `cover-screws` has 2 members, and no number 3
+  undo       cover-screws 1, 3 with driver-10
+  remove     cover
+
+put-back
+  derived
+
+--- no-way-back
+# error 6-14 [bad-kind] kind `glue-line`: no verb leads back from `cut`; add a verb from `cut`, or `may end in cut`
+kind glue-line "glue line" is bond
+  states     set, cut
+  cut        set -> cut by hand
+
+--- no-way-there
+# error 6-9 [bad-kind] kind `trap`: no verb leads to `ajar`
+kind trap "trap" is part
+  states     in, ajar, out
+  remove     in -> out by hand
+  fit        out -> in by hand
+  close      ajar -> in by hand
+
+--- no-states
+# error 6-10 [bad-kind] kind `thing` has no states; add `states` with the assembled one first
+kind thing "thing" is part
+  remove     in -> out by hand
+
+--- verb-between-sets
+kind jar "jar" is part
+  states     in, out
+  also       full, empty
+  remove     in -> out by hand
+  fit        out -> in by hand
+  # error 3-6 [bad-kind] `pour` leads from `full` to `out`, which belong to different sets of states
+  pour       full -> out by hand
+  fill       empty -> full by hand
+  drain      full -> empty by hand
+
+--- about-no-device
+# error 7-21 [no-device] guide `about-no-device` is about no device; add `use "DEVICE.mmk"` at the top of the file
+guide about-no-device "Open it"
+  for        competent
+
+--- sections-out-of-order
+device lamp "Lamp"
+
+part base "base"
+
+guide sections-out-of-order "Take the base off"
+  for        competent
+
+put-back
+
+step close "Put the base on"
+  fit        base
+
+# error 1-10 [section-order] `take-apart` stands after a later section; keep the order `before`, `take-apart`, `work`, `put-back`
+take-apart
+
+step open "Take the base off"
+  remove     base
+
+--- step-before-any-section
+device lamp "Lamp"
+
+part base "base"
+
+guide step-before-any-section "Take the base off"
+  for        competent
+
+# error 1-4 [section-order] this step stands before any section; write `take-apart` on a line of its own above it
+step open "Take the base off"
+  remove     base
+
+put-back
+  derived
+
+--- several-in-one-run
+device lamp "Lamp"
+
+# error 23-31 [unknown-kind] there is no kind `plain-prt`; write `plain-part`
+part base "base" kind plain-prt
+part cover "cover"
+  # error 14-16 [unknown-item] there is no item `bse`; write `base`
+  covers     bse
+fastener cover-screws "cover screw" 2 x screw M3 x 8, hexalobular 10, pan
+  holds      cover to base
+  # error 14-19 [mixed-units] expected a torque
+  torque     0.8 mm

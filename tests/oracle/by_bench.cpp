@@ -1,0 +1,109 @@
+// Lets the compiler's bench judge a guide, act by act.
+#include "oracle/verdict.hpp"
+
+#include "bench/work.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+namespace matchmark::oracle {
+
+using bench::Bench;
+using bench::State;
+using model::Action;
+using model::ActionSort;
+using model::ItemId;
+using model::Target;
+
+namespace {
+
+struct Name {
+    std::string operator()(const bench::WrongState&) const { return "state"; }
+    std::string operator()(const bench::OutOfReach&) const { return "reach"; }
+    std::string operator()(const bench::UnmetNeed&) const { return "needs"; }
+    std::string operator()(const bench::StillLive&) const { return "live"; }
+    std::string operator()(const bench::StillHeld&) const { return "held"; }
+    std::string operator()(const bench::StillBlocked&) const { return "held"; }
+    std::string operator()(const bench::NotSeated&) const { return "seated"; }
+    std::string operator()(const bench::UsedTwice&) const { return "one use"; }
+};
+
+// The acts in the order and number in which the model's JSON lists them.
+std::vector<Action> acts_of(const Bench& bench, const model::Procedure& procedure) {
+    std::vector<Action> acts;
+    for (const model::Step& step : procedure.steps) {
+        if (((step.variants >> bench.variant) & 1U) == 0) {
+            continue;
+        }
+        for (const Action& action : step.actions) {
+            if (((action.variants >> bench.variant) & 1U) == 0) {
+                continue;
+            }
+            for (const Target& target : action.targets) {
+                if (!bench.exists(target.ref.item)) {
+                    continue;
+                }
+                acts.push_back(action);
+                acts.back().targets = {target};
+            }
+        }
+    }
+    return acts;
+}
+
+bool is_back(const Bench& bench, const State& state, ItemId id) {
+    const model::Item& item = bench.model->item(id);
+    const model::Kind& kind = bench.model->kind(item.kind);
+    for (std::uint16_t member = 0; member < item.count; ++member) {
+        if ((state.flags[item.first_member + member] & bench::given_up) != 0) {
+            continue;
+        }
+        for (unsigned set = 0; set < kind.set_count(); ++set) {
+            const auto found = bench::state_of(bench, state, id, member, set);
+            if (found != kind.set_first[set] && !model::contains(kind.may_end, found)) {
+                return false;
+            }
+        }
+    }
+    return true;
+}
+
+} // namespace
+
+std::string to_text(const Verdict& verdict) {
+    if (verdict.refused) {
+        return fmt::format("act {} refused: {}", *verdict.refused, verdict.condition);
+    }
+    if (verdict.not_back.empty()) {
+        return "all back";
+    }
+    return fmt::format("not back: {}", fmt::join(verdict.not_back, ", "));
+}
+
+Verdict by_bench(const model::Model& model, const model::Procedure& procedure, unsigned variant) {
+    const Bench bench{&model, variant};
+    State state = bench::assembled(bench);
+    Verdict verdict;
+    const std::vector<Action> acts = acts_of(bench, procedure);
+    for (std::size_t i = 0; i < acts.size(); ++i) {
+        if (acts[i].sort == ActionSort::verb) {
+            const auto act =
+                bench::act_of(model, procedure.resources, acts[i], acts[i].targets.front());
+            if (const auto refusal = bench::refusal(bench, state, act)) {
+                verdict.refused = i;
+                verdict.condition = std::visit(Name{}, *refusal);
+                return verdict;
+            }
+        }
+        bench::carry_out(bench, state, procedure.resources, acts[i]);
+    }
+    for (std::uint32_t i = 0; i < model.items.size(); ++i) {
+        if (bench.exists(ItemId{i}) && !is_back(bench, state, ItemId{i})) {
+            verdict.not_back.insert(model.items[i].name);
+        }
+    }
+    return verdict;
+}
+
+} // namespace matchmark::oracle

@@ -124,6 +124,16 @@ std::vector<std::string> unused_for(const Walk& walk, model::ItemId item) {
 
 namespace {
 
+// By hand, any tool may help: one that is left over by itself was laid out for this.
+bool only_unused_tool(const std::vector<model::Resource>& list, const std::set<std::uint32_t>& used,
+                      std::uint32_t tool) {
+    for (std::uint32_t i = 0; i < list.size(); ++i) {
+        if (i != tool && list[i].sort == model::ResourceSort::tool && used.count(i) == 0)
+            return false;
+    }
+    return true;
+}
+
 // A tool or supply on the list that nothing uses was most likely meant for the line that is
 // missing.
 void add_unused(const Walk& walk, const Act& act, Action& action) {
@@ -134,7 +144,8 @@ void add_unused(const Walk& walk, const Act& act, Action& action) {
     for (std::uint32_t i = 0; i < list.size(); ++i) {
         if (used.count(i) != 0)
             continue;
-        const bool tool = !verb.tools.empty() && model::tool_fits(walk.model, list[i], item, verb);
+        const bool tool = model::tool_fits(walk.model, list[i], item, verb) &&
+                          (!verb.tools.empty() || only_unused_tool(list, used, i));
         const bool supply = list[i].sort == model::ResourceSort::supply &&
                             model::serves(walk.model, list[i], act.item);
         const model::ResourceId id{i};

@@ -13,7 +13,7 @@ namespace {
 // What the walk itself added before the event: mends of refusals, and what was left off.
 void do_added(const Walk& walk, State& state, std::size_t event) {
     for (const Trouble& trouble : walk.troubles) {
-        if (trouble.event != event)
+        if (trouble.mend_at != event)
             continue;
         for (const Act& act : trouble.missing)
             bench::perform(walk.bench, state, act);

@@ -86,7 +86,7 @@ private:
         for (const Act& act : missing)
             bench::perform(walk_.bench, state_, act);
         if (!helped || !echo(event, missing)) {
-            walk_.troubles.push_back({event, std::move(objection), std::move(missing), {}});
+            walk_.troubles.push_back({event, std::move(objection), std::move(missing), {}, event});
         }
         walk_.events[event].before = state_;
         return helped;
@@ -188,29 +188,39 @@ private:
             const bool reopens = missing.empty() || takes_apart(walk_, missing);
             if (apart != nullptr && reopens && seated_earlier(event, act, *apart))
                 continue;
-            if (wrong && missing.empty())
-                missing = undone_before(event, act);
+            if (wrong && missing.empty() && undone_earlier(event, act, *objection))
+                continue;
             if (!overcome(event, std::move(*objection), std::move(missing)))
                 break;
         }
         force(act);
     }
 
-    // It is already so, though nothing before has done it: then what leads away from it is missing.
-    std::vector<Act> undone_before(std::size_t event, const Act& act) const {
+    // It is already so, though nothing before has done it: then what leads away from it is missing,
+    // at the last point where it could be done.
+    bool undone_earlier(std::size_t event, const Act& act, const Objection& objection) {
         for (std::size_t i = 0; i < event; ++i) {
             const auto& earlier = walk_.events[i].act;
             if (earlier && earlier->item == act.item && earlier->verb == act.verb)
-                return {};
+                return false;
         }
-        const model::Verb& verb = walk_.model.kind_of(act.item).verbs[act.verb];
+        const StateSet from = walk_.model.kind_of(act.item).verbs[act.verb].from;
         const bench::Wish no_wish = [](std::uint32_t) -> StateSet { return 0; };
-        auto acts = bench::bring_to(walk_.bench, state_, act.item, verb.from, no_wish);
-        if (!acts)
-            return {};
-        const bool alone = std::all_of(acts->begin(), acts->end(),
-                                       [&](const Act& step) { return step.item == act.item; });
-        return alone ? *acts : std::vector<Act>{};
+        for (std::size_t at = event + 1; at-- > 0;) {
+            const auto acts =
+                bench::bring_to(walk_.bench, walk_.events[at].before, act.item, from, no_wish);
+            const bool alone = acts && !acts->empty() &&
+                               std::all_of(acts->begin(), acts->end(),
+                                           [&](const Act& step) { return step.item == act.item; });
+            const auto then = alone ? replay(walk_, at, *acts, event) : std::nullopt;
+            if (!then || bench::refusal(walk_.bench, *then, act))
+                continue;
+            patch(walk_, at, *acts, event);
+            walk_.troubles.push_back({event, objection, *acts, {}, at});
+            state_ = walk_.events[event].before;
+            return true;
+        }
+        return false;
     }
 
     // As if it had been possible: also when nobody could say how.

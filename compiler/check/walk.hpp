@@ -37,6 +37,7 @@ struct Trouble {
     Objection objection;
     std::vector<bench::Act> missing; // what would have made it possible; done by the walk
     std::vector<Span> done_later;    // lines that do it after all, too late
+    std::size_t mend_at = 0;         // the event before which the missing acts belong
 };
 
 // What came off and never went back, and the last point at which it still could have.

@@ -223,9 +223,10 @@ std::optional<model::Condition> read_condition(Context& context, Reader& reader)
     const model::Kind& kind = context.model.kind_of(ref->item);
     const auto found = model::find_state(kind, context.sources.slice(*state));
     if (!found) {
-        report_unknown(context, "unknown-state", *state,
-                       fmt::format("state of {}", model::with_kind(context.model, ref->item)),
-                       kind.states);
+        report_unknown(
+            context, "unknown-state", *state,
+            fmt::format("state of {} called", model::with_kind(context.model, ref->item)),
+            kind.states);
         return std::nullopt;
     }
     return model::Condition{*ref, *found, join(ref->span, *state)};

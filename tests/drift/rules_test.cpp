@@ -142,7 +142,8 @@ TEST_CASE("rules declared = pages = rules that their pages raise = rules that so
 
 TEST_CASE("the findings of reading are those of their page, and each is met in some test") {
     const ProjectFile page = read_project_file("docs/reading-findings.md");
-    const std::vector<ProjectFile> tests = files_of({"tests/cases", "tests/unit"}, {".mmk", ".cpp"});
+    const std::vector<ProjectFile> tests =
+        files_of({"tests/cases", "tests/unit", "tests/program"}, {".mmk", ".cpp"});
     std::vector<std::string> offences;
     for (const auto& finding : matchmark::drive::reading_findings()) {
         const std::string name(finding.name);

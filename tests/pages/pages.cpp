@@ -49,8 +49,9 @@ drive::Compilation compile_example(const std::string& text) {
     return drive::compile(disk, example);
 }
 
-std::string printed(const std::string& text) {
+std::string printed(const std::string& text, const std::map<std::string, std::string>& beside) {
     MapDisk disk;
+    disk.files = beside;
     disk.files[example] = text;
     std::istringstream in;
     std::ostringstream out;

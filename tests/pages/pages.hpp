@@ -4,6 +4,7 @@
 #include "drive/commands.hpp"
 #include "drive/compilation.hpp"
 
+#include <map>
 #include <string>
 #include <vector>
 
@@ -19,7 +20,7 @@ std::vector<std::string> written_pages();
 // The example as a file of its own, example.mmk.
 drive::Compilation compile_example(const std::string& text);
 
-// What `matchmark check example.mmk` prints.
-std::string printed(const std::string& text);
+// What `matchmark check example.mmk` prints; `beside`: other files, by name, that it may use.
+std::string printed(const std::string& text, const std::map<std::string, std::string>& beside = {});
 
 } // namespace matchmark::test

@@ -6,11 +6,11 @@
 //     mmk              a file that is clean
 //     mmk fails        one with findings; a block `text` right behind it holds what is printed
 //     mmk part         a fragment: lines that can be read, of things declared elsewhere
-//     mmk file NAME    a file that the page's commands find in their folder
+//     mmk file NAME    a clean file that the commands below it find in their folder
+//     mmk fails file NAME    the same, with findings
 //     sh               commands; those that start with `matchmark` or `build/matchmark` are run, in
-//     order,
-//                      in one folder for the page, and exit as a comment `# exit 1` says (0 when
-//                      nothing is said)
+//                      order, in one folder for the page, and exit as a comment `# exit 1` says (0
+//                      when nothing is said); a block `text` right behind holds what is printed
 #include "pages/markdown.hpp"
 #include "pages/pages.hpp"
 #include "support/accept.hpp"
@@ -20,6 +20,7 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
@@ -35,6 +36,7 @@ namespace {
 namespace fs = std::filesystem;
 
 constexpr std::string_view file_info = "mmk file ";
+constexpr std::string_view broken_file_info = "mmk fails file ";
 
 std::string findings_in_part(const std::string& text) {
     SourceMap sources;
@@ -42,6 +44,15 @@ std::string findings_in_part(const std::string& text) {
     const FileId id = sources.add("part.mmk", text);
     syntax::parse(sources, id, findings);
     return findings.empty() ? "" : render_text(sources, findings);
+}
+
+std::map<std::string, std::string> files_in(const std::vector<Block>& blocks) {
+    std::map<std::string, std::string> files;
+    for (const Block& block : blocks) {
+        if (block.info.starts_with(file_info))
+            files[block.info.substr(file_info.size())] = block.text;
+    }
+    return files;
 }
 
 void check_blocks(const std::string& path) {
@@ -54,12 +65,13 @@ void check_blocks(const std::string& path) {
         CAPTURE(path);
         CAPTURE(block.line);
         if (block.info == "mmk" || block.info.starts_with(file_info)) {
-            const std::string said = printed(block.text);
-            const bool uses_another = block.text.find("use \"") != std::string::npos;
-            if (!uses_another)
-                CHECK(said.find("nothing to report") != std::string::npos);
+            const std::string said = printed(block.text, files_in(blocks));
+            CHECK_MESSAGE(said.find("nothing to report") != std::string::npos, said);
         } else if (block.info == "mmk part") {
             CHECK(findings_in_part(block.text).empty());
+        } else if (block.info.starts_with(broken_file_info)) {
+            const std::string said = printed(block.text, files_in(blocks));
+            CHECK_MESSAGE(said.find("nothing to report") == std::string::npos, said);
         } else if (block.info == "mmk fails") {
             CHECK_FALSE(compile_example(block.text).findings.empty());
             if (i + 1 < blocks.size() && blocks[i + 1].info == "text") {
@@ -70,11 +82,11 @@ void check_blocks(const std::string& path) {
     expect_recorded(path, recorded, page);
 }
 
-// A folder of the page's own: the samples and the page's files, and the program as
+// A folder of the page's own: the samples, the page's files as they come, and the program as
 // `build/matchmark`.
 class Bench {
 public:
-    explicit Bench(const std::vector<Block>& blocks) {
+    Bench() {
         std::string pattern = (fs::temp_directory_path() / "matchmark-page-XXXXXX").string();
         REQUIRE(::mkdtemp(pattern.data()) != nullptr);
         folder_ = pattern;
@@ -82,19 +94,18 @@ public:
                  fs::copy_options::recursive);
         fs::create_directory(folder_ / "build");
         fs::create_symlink(MATCHMARK_PROGRAM, folder_ / "build/matchmark");
-        for (const Block& block : blocks) {
-            if (!block.info.starts_with(file_info))
-                continue;
-            const fs::path file = folder_ / block.info.substr(file_info.size());
-            fs::create_directories(file.parent_path());
-            std::ofstream(file, std::ios::binary) << block.text;
-        }
     }
     Bench(const Bench&) = delete;
     Bench& operator=(const Bench&) = delete;
     ~Bench() {
         std::error_code ignored;
         fs::remove_all(folder_, ignored);
+    }
+
+    void put(const std::string& name, const std::string& text) const {
+        const fs::path file = folder_ / name;
+        fs::create_directories(file.parent_path());
+        std::ofstream(file, std::ios::binary) << text;
     }
 
     // The exit code; what it printed is in `said`.
@@ -134,6 +145,28 @@ int expected_exit(const std::string& line) {
     return at == std::string::npos ? 0 : std::atoi(line.c_str() + at + 7);
 }
 
+// The file that the block stands for; empty when it stands for none.
+std::string file_of(const Block& block) {
+    for (const std::string_view info : {file_info, broken_file_info}) {
+        if (block.info.starts_with(info))
+            return block.info.substr(info.size());
+    }
+    return "";
+}
+
+// Runs the block's commands; what they printed, all together.
+std::string run_block(const std::string& path, const Bench& bench, const Block& block) {
+    std::string all;
+    for (const std::string& command : commands_in(block)) {
+        std::string said;
+        const int code = bench.run(command, said);
+        CHECK_MESSAGE(code == expected_exit(command), path, ": ", command, " exits ", code, "\n",
+                      said);
+        all += said;
+    }
+    return all;
+}
+
 } // namespace
 
 TEST_CASE("the examples of the pages compile") {
@@ -149,25 +182,30 @@ TEST_CASE("the examples of the pages compile") {
     CHECK(examples > 5);
 }
 
-TEST_CASE("the commands of the pages run") {
+TEST_CASE("the commands of the pages run, and print what the pages show") {
     for (const std::string& path : written_pages()) {
-        const std::vector<Block> blocks = blocks_of(read_page(path));
-        std::vector<std::string> commands;
-        for (const Block& block : blocks) {
-            if (block.info != "sh")
-                continue;
-            const auto more = commands_in(block);
-            commands.insert(commands.end(), more.begin(), more.end());
-        }
-        if (commands.empty())
+        const std::string recorded = read_page(path);
+        const std::vector<Block> blocks = blocks_of(recorded);
+        const bool any = std::any_of(blocks.begin(), blocks.end(), [](const Block& block) {
+            return block.info == "sh" && !commands_in(block).empty();
+        });
+        if (!any)
             continue;
-        const Bench bench(blocks);
-        for (const std::string& command : commands) {
-            std::string said;
-            const int code = bench.run(command, said);
-            CHECK_MESSAGE(code == expected_exit(command), path, ": ", command, " exits ", code,
-                          "\n", said);
+        const Bench bench;
+        std::vector<std::string> printed_by(blocks.size());
+        for (std::size_t i = 0; i < blocks.size(); ++i) {
+            const std::string name = file_of(blocks[i]);
+            if (!name.empty())
+                bench.put(name, blocks[i].text);
+            if (blocks[i].info == "sh")
+                printed_by[i] = run_block(path, bench, blocks[i]);
         }
+        std::string page = recorded;
+        for (std::size_t i = blocks.size(); i-- > 1;) {
+            if (blocks[i].info == "text" && blocks[i - 1].info == "sh")
+                page = with_block(page, blocks[i], printed_by[i - 1]);
+        }
+        expect_recorded(path, recorded, page);
     }
 }
 

@@ -1,60 +1,29 @@
 // A wear limit from the book that the work lays open, and nobody measures.
+#include "check/limits.hpp"
 #include "check/troubles.hpp"
 
-#include <algorithm>
+#include "model/fitting.hpp"
+
 #include <fmt/format.h>
 
 namespace matchmark::check::rules {
 
 namespace {
 
-using bench::State;
-
-// May it be measured in this state: as `when` says, or else while the item is off its place.
-bool measurable(const Walk& walk, const State& state, model::ItemId item,
-                const model::WearLimit& limit) {
-    if (limit.when.empty())
-        return !bench::in_first_state(walk.bench, state, item);
-    return std::all_of(limit.when.begin(), limit.when.end(),
-                       [&](const model::Condition& condition) {
-                           return bench::holds(walk.bench, state, condition);
-                       });
-}
-
-bool measures(const Walk& walk, std::size_t at, model::ItemId item, const std::string& name) {
-    const model::Action* action = walk.action(walk.events[at]);
-    if (action == nullptr || action->sort != model::ActionSort::measure)
-        return false;
-    if (!action->aspect.empty() && action->aspect != name)
-        return false;
-    return std::any_of(action->targets.begin(), action->targets.end(),
-                       [&](const model::Target& target) { return target.ref.item == item; });
-}
-
-// The first point from which the limit is due: it became measurable in the course of the work.
-std::optional<std::size_t> due_from(const Walk& walk, model::ItemId item,
-                                    const model::WearLimit& limit) {
-    for (std::size_t at = 1; at <= walk.events.size(); ++at) {
-        if (measurable(walk, walk.state_at(at), item, limit) &&
-            !measurable(walk, walk.state_at(at - 1), item, limit)) {
-            return at;
+// A spare that nothing uses was most likely meant for when the limit is passed.
+std::string otherwise(const Walk& walk) {
+    for (std::uint32_t i = 0; i < walk.model.items.size(); ++i) {
+        for (const auto& spare : unused_for(walk, model::ItemId{i})) {
+            return fmt::format(", else replace {} with {}", walk.model.items[i].name, spare);
         }
     }
-    return std::nullopt;
+    return {};
 }
 
-bool is_goal(const Walk& walk, model::ItemId item) {
-    const auto& goals = walk.guide().goals;
-    return std::any_of(goals.begin(), goals.end(), [&](const model::Action& goal) {
-        if (goal.sort != model::ActionSort::replace)
-            return false;
-        return std::any_of(goal.targets.begin(), goal.targets.end(),
-                           [&](const model::Target& target) { return target.ref.item == item; });
-    });
-}
-
-void report(const Walk& walk, std::vector<Diagnostic>& findings, model::ItemId item,
-            const model::WearLimit& limit, std::size_t due) {
+void report(const Walk& walk, const DueLimit& found, std::vector<Diagnostic>& findings) {
+    const model::ItemId item = found.item;
+    const model::WearLimit& limit = *found.limit;
+    const std::size_t due = found.from;
     Diagnostic finding = finding_at(
         walk, due - 1,
         fmt::format("`{}` of {} is not measured", limit.name, model::with_kind(walk.model, item)));
@@ -67,10 +36,7 @@ void report(const Walk& walk, std::vector<Diagnostic>& findings, model::ItemId i
     std::string line = fmt::format("measure {} {} {}", walk.model.item(item).name, limit.name,
                                    to_text(limit.limit));
     line += with_unused_tools(walk);
-    const auto spares = unused_for(walk, item);
-    if (!spares.empty())
-        line +=
-            fmt::format(", else replace {} with {}", walk.model.item(item).name, spares.front());
+    line += otherwise(walk);
     for (std::size_t at = walk.events.size() + 1; at-- > due;) {
         if (!measurable(walk, walk.state_at(at), item, limit))
             continue;
@@ -84,27 +50,8 @@ void report(const Walk& walk, std::vector<Diagnostic>& findings, model::ItemId i
 }
 
 void find(const Walk& walk, std::vector<Diagnostic>& findings) {
-    for (std::uint32_t i = 0; i < walk.model.items.size(); ++i) {
-        const model::ItemId item{i};
-        if (!walk.bench.exists(item))
-            continue;
-        for (const model::WearLimit& limit : walk.model.items[i].limits) {
-            const auto due = due_from(walk, item, limit);
-            if (!due)
-                continue;
-            bool done = false;
-            for (std::size_t at = *due; at < walk.events.size() && !done; ++at) {
-                done = measures(walk, at, item, limit.name) &&
-                       measurable(walk, walk.state_at(at), item, limit);
-            }
-            // What is renewed, or was to be, need not be measured.
-            const bool renewed =
-                bench::any_flag(walk.model, walk.end, item, bench::renewed) || is_goal(walk, item);
-            if (!done && !renewed) {
-                report(walk, findings, item, limit, *due);
-            }
-        }
-    }
+    for (const DueLimit& due : unmeasured(walk))
+        report(walk, due, findings);
 }
 
 } // namespace

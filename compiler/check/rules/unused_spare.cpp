@@ -1,4 +1,5 @@
 // A spare on the list that the guide never fits.
+#include "check/limits.hpp"
 #include "check/troubles.hpp"
 
 #include "model/fitting.hpp"
@@ -24,11 +25,8 @@ std::optional<model::ItemId> item_for(const Walk& walk, const model::Resource& s
     return found;
 }
 
-// For what is fitted only when the book's limit says so, the measurement is what is missed; what
-// goes back used is reported there.
-bool reported_elsewhere(const Walk& walk, model::ItemId item) {
-    if (!walk.model.item(item).limits.empty())
-        return true;
+// What goes back used is reported there.
+bool reported_as_used(const Walk& walk, model::ItemId item) {
     for (const Trouble& trouble : walk.troubles) {
         const auto* refusal = std::get_if<bench::Refusal>(&trouble.objection);
         if (refusal == nullptr || !std::holds_alternative<bench::UsedTwice>(*refusal))
@@ -53,6 +51,9 @@ void mend(const Walk& walk, const model::Resource& spare, model::ItemId item, Di
 }
 
 void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+    // A spare that is fitted only when the book's limit says so is missed with the measurement.
+    if (!unmeasured(walk).empty())
+        return;
     const auto used = used_resources(walk);
     const std::size_t own = walk.guide().resources.size();
     for (std::uint32_t i = 0; i < own; ++i) {
@@ -60,7 +61,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
         if (spare.sort != model::ResourceSort::spare || used.count(i) != 0)
             continue;
         const auto item = item_for(walk, spare);
-        if (item && reported_elsewhere(walk, *item))
+        if (item && reported_as_used(walk, *item))
             continue;
         Diagnostic finding;
         finding.message = fmt::format("spare `{}` is on the list and never fitted", spare.name);

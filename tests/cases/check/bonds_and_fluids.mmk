@@ -30,9 +30,7 @@ put-back
 use "tablet.mmk"
 guide not-heated "Take the back off"
   for        competent
-  # warning 14-21 [unused-resource] bought for nothing
   supply     glue-new "back glue", 1 for back-glue
-  # warning 14-21 [unused-resource] laid out for nothing
   tool       heat-mat "heat mat"
   tool       pick "opening pick"
 
@@ -52,7 +50,6 @@ guide still-glued "Take the back off"
   for        competent
   supply     glue-new "back glue", 1 for back-glue
   tool       heat-mat "heat mat"
-  # warning 14-17 [unused-resource] laid out for nothing
   tool       pick "opening pick"
 
 take-apart
@@ -115,7 +112,6 @@ put-back
 use "radiator.mmk"
 guide not-drained "Take the lower hose off"
   for        competent
-  # warning 14-24 [unused-resource] bought for nothing
   supply     coolant-new "coolant", 1.2 l for coolant
   tool       blade-6 "slotted driver 6"
 

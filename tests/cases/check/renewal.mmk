@@ -162,8 +162,8 @@ guide goal-of-a-verb "Clean the bearing"
 take-apart
 
 step off "Take the bearing out"
-  mark       shims
   remove     cap
+  mark       shims
   remove     shims
   remove     bearing
 
@@ -186,8 +186,8 @@ guide goal-of-a-verb-forgotten "Clean the bearing"
 take-apart
 
 step off "Take the bearing out"
-  mark       shims
   remove     cap
+  mark       shims
   remove     shims
   remove     bearing
 

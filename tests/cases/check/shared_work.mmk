@@ -64,7 +64,6 @@ put-back
 use "cabinet.mmk"
 guide steps-of-another-guide-forgotten "Take the module out"
   for        competent
-  # warning 14-22 [unused-resource] laid out for nothing
   tool       driver-20 "hexalobular driver 20"
 
 take-apart

@@ -34,7 +34,6 @@ put-back
 use "press.mmk"
 guide spring-still-loaded "Take the bolt plate off"
   for        trained
-  # warning 14-23 [unused-resource] laid out for nothing
   tool       compressor "spring compressor"
   tool       spanner-13 "spanner 13"
 
@@ -122,7 +121,6 @@ use "supply-box.mmk"
 guide charge-not-proved "Open the case"
   for        trained
   tool       bleeder "discharge resistor"
-  # warning 14-18 [unused-resource] laid out for nothing
   tool       meter "voltage meter"
 
 before
@@ -144,9 +142,7 @@ put-back
 use "supply-box.mmk"
 guide charge-forgotten "Open the case"
   for        trained
-  # warning 14-20 [unused-resource] laid out for nothing
   tool       bleeder "discharge resistor"
-  # warning 14-18 [unused-resource] laid out for nothing
   tool       meter "voltage meter"
 
 before

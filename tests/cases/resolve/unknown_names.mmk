@@ -85,7 +85,7 @@ device lamp "Lamp"
 
 part base "base"
 part shade "shade"
-  # error 19-22 [unknown-state] there is no state of `base` (part) `ouut`; write `out`
+  # error 19-22 [unknown-state] there is no state of `base` (part) called `ouut`; write `out`
   needs      base ouut to remove
 
 --- unknown-need-verb

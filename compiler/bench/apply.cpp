@@ -154,6 +154,21 @@ std::optional<Refusal> still_live(const Attempt& at, const std::vector<ItemId>& 
     return std::nullopt;
 }
 
+// Does the tie hold on to anything that is not moved? A fastener that binds only what is moved goes
+// along: the nut that a split pin holds.
+bool reaches_beyond(const Bench& bench, const Item& tie, const std::vector<ItemId>& moved) {
+    return std::any_of(tie.touches.begin(), tie.touches.end(), [&](ItemId other) {
+        if (!bench.exists(other) || among(moved, other))
+            return false;
+        const Item& held = bench.model->item(other);
+        const bool along = model::is_tie(held.role) && !held.touches.empty() &&
+                           std::all_of(held.touches.begin(), held.touches.end(), [&](ItemId end) {
+                               return !bench.exists(end) || among(moved, end);
+                           });
+        return !along;
+    });
+}
+
 // 5. Nothing ties what is moved to what stays, and nothing blocks it.
 std::optional<Refusal> still_held(const Attempt& at, const std::vector<ItemId>& moved) {
     if (at.item.role != Role::part || !at.first_set)
@@ -167,11 +182,7 @@ std::optional<Refusal> still_held(const Attempt& at, const std::vector<ItemId>& 
                 continue;
             if (among(reason.by, tie) || !binds(at.bench, at.state, tie))
                 continue;
-            const bool crosses =
-                std::any_of(holder.touches.begin(), holder.touches.end(), [&](ItemId other) {
-                    return at.bench.exists(other) && !among(moved, other);
-                });
-            if (crosses)
+            if (reaches_beyond(at.bench, holder, moved))
                 reason.by.push_back(tie);
         }
     }
@@ -263,11 +274,12 @@ void perform(const Bench& bench, State& state, const Act& act) {
     for (const auto member : changing(bench, state, act)) {
         std::uint8_t& flags = state.flags[item.first_member + member];
         StateId& stands = state.slots[slot(model, act.item, member, set)];
-        if (set == 0 && stands == first)
+        // On the way home by stages, the new one comes with the first stage: glue as it is laid.
+        const bool homeward = verb.to < stands;
+        if (set == 0 && !homeward)
             flags = static_cast<std::uint8_t>(flags | spent);
-        if (set == 0 && verb.to == first && act.supplied) {
+        if (set == 0 && homeward && act.supplied)
             flags = static_cast<std::uint8_t>(flags & ~spent);
-        }
         stands = verb.to;
     }
 }

@@ -44,6 +44,8 @@ private:
     bool follow(ItemId id, std::uint16_t member, const std::vector<std::uint16_t>& path);
     bool carry_out(const Act& act);
     bool unlive(ItemId source);
+    bool uncover(const std::vector<ItemId>& in_the_way);
+    bool take_to_the_bench(const Act& act);
     bool seat_together(const Act& act, const NotSeated& reason);
     Act group_act(ItemId id, std::uint16_t member, std::uint16_t verb) const;
     std::vector<std::vector<std::uint16_t>> paths(ItemId id, std::uint16_t member,
@@ -186,6 +188,39 @@ bool Search::unlive(ItemId source) {
                        [&](const Option& option) { return bring(option.item, {}, option.states); });
 }
 
+bool Search::uncover(const std::vector<ItemId>& in_the_way) {
+    return std::all_of(in_the_way.begin(), in_the_way.end(), [&](ItemId id) {
+        const Kind& kind = bench_.model->kind_of(id);
+        const StateSet bad = model::is_tie(kind.role) ? kind.binds : kind.covers;
+        return bring(id, {}, states_of_set(kind, 0) & ~bad);
+    });
+}
+
+// What is worked on outside the device is reached once it is out with its carrier: when the author
+// later expects that carrier out.
+bool Search::take_to_the_bench(const Act& act) {
+    const Model& model = *bench_.model;
+    const Item& item = model.item(act.item);
+    ItemId at = item.carrier.known() || item.touches.empty() ? item.carrier : item.touches.back();
+    for (; at.known(); at = model.item(at).carrier) {
+        const Kind& kind = model.kind_of(at);
+        const StateSet out = states_of_set(kind, 0) & ~kind.present;
+        if ((wish_(slot(model, at, 0, 0)) & out) == 0 || !present(bench_, state_, at))
+            continue;
+        const State saved = state_;
+        const std::size_t count = acts.size();
+        const auto reached = [&] {
+            const auto now = refusal(bench_, state_, act);
+            return !now || !std::holds_alternative<OutOfReach>(*now);
+        };
+        if (bring(at, {}, out) && reached())
+            return true;
+        state_ = saved;
+        acts.resize(count);
+    }
+    return false;
+}
+
 // The innermost piece first: once it is in its carrier, they may already stand together, on the
 // bench as well as in the device.
 bool Search::seat_together(const Act& act, const NotSeated& reason) {
@@ -211,12 +246,8 @@ bool Search::resolve(const Act& act, const Refusal& reason) {
         const model::Verb& verb = model.kind_of(act.item).verbs[act.verb];
         return wrong->found != verb.to && bring(act.item, act.members, verb.from);
     }
-    if (const auto* way = std::get_if<OutOfReach>(&reason)) {
-        return std::all_of(way->by.begin(), way->by.end(), [&](ItemId id) {
-            const Kind& kind = model.kind_of(id);
-            return clear(id, model::is_tie(kind.role) ? kind.binds : kind.covers);
-        });
-    }
+    if (const auto* way = std::get_if<OutOfReach>(&reason))
+        return take_to_the_bench(act) || uncover(way->by);
     if (const auto* need = std::get_if<UnmetNeed>(&reason)) {
         return bring(need->item, {}, need->states);
     }

@@ -15,6 +15,11 @@ bool among(const std::vector<ItemId>& items, ItemId item) {
     return std::find(items.begin(), items.end(), item) != items.end();
 }
 
+std::ptrdiff_t shared(const std::vector<ItemId>& some, const std::vector<ItemId>& others) {
+    return std::count_if(some.begin(), some.end(),
+                         [&](ItemId item) { return among(others, item); });
+}
+
 } // namespace
 
 bool proves_item(const Model& model, const model::Step& test, ItemId item) {
@@ -42,6 +47,30 @@ bool proves_function(const Model& model, const model::Step& test, model::Functio
     return by_name || (!path.empty() && std::all_of(path.begin(), path.end(), proved));
 }
 
+std::vector<ItemId> upholding(const Bench& bench, model::FunctionId function) {
+    const Model& model = *bench.model;
+    std::vector<ItemId> items;
+    const auto add = [&](ItemId item) {
+        if (bench.exists(item) && !among(items, item))
+            items.push_back(item);
+    };
+    for (const ItemId item : path_of(model, function))
+        add(item);
+    if (!model.functions[function.value].is_rating)
+        return items;
+    for (const ItemId seal : path_of(model, function)) {
+        const auto& sealed = model.item(seal).touches;
+        for (const ItemId part : sealed) {
+            for (const ItemId tie : model.item(part).ties) {
+                if (model.item(tie).role == model::Role::fastener &&
+                    shared(sealed, model.item(tie).touches) > 1)
+                    add(tie);
+            }
+        }
+    }
+    return items;
+}
+
 std::vector<ItemId> proven_items(const Bench& bench, const model::Step& test) {
     std::vector<ItemId> items;
     const auto add = [&](ItemId item) {
@@ -53,7 +82,7 @@ std::vector<ItemId> proven_items(const Bench& bench, const model::Step& test) {
             add(proof.item);
         if (!proof.function.known())
             continue;
-        for (const ItemId item : path_of(*bench.model, proof.function))
+        for (const ItemId item : upholding(bench, proof.function))
             add(item);
     }
     return items;

@@ -10,6 +10,10 @@ namespace matchmark::bench {
 bool proves_item(const Model& model, const model::Step& test, ItemId item);
 bool proves_function(const Model& model, const model::Step& test, model::FunctionId function);
 
+// The items on the function's path; for a rating also the fasteners that press its seals together:
+// those that hold the same parts to each other as a seal joins.
+std::vector<ItemId> upholding(const Bench& bench, model::FunctionId function);
+
 // The items that must be back for the test to prove what it says: those named, and those on the
 // paths of the functions named.
 std::vector<ItemId> proven_items(const Bench& bench, const model::Step& test);

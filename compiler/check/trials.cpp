@@ -13,12 +13,14 @@ using model::ItemId;
 
 namespace {
 
-// A tie is disturbed when it no longer stands as assembled; a part when it is renewed.
+// A tie is disturbed when it no longer stands as assembled; a part when it is renewed. To switch a
+// source off and on disturbs nothing.
 bool disturbs(const Walk& walk, const Event& event, ItemId item) {
     if (event.act) {
         const model::Kind& kind = walk.model.kind_of(item);
         const model::Verb& verb = walk.model.kind_of(event.act->item).verbs[event.act->verb];
         return event.act->item == item && kind.role != model::Role::part &&
+               kind.role != model::Role::energy &&
                verb.to != kind.set_first[kind.set_of[verb.to]];
     }
     const model::Action* action = walk.action(event);
@@ -38,13 +40,6 @@ std::optional<std::size_t> last_disturbance(const Walk& walk, const std::vector<
     return std::nullopt;
 }
 
-std::vector<ItemId> present_in_variant(const Walk& walk, const std::vector<ItemId>& items) {
-    std::vector<ItemId> kept;
-    std::copy_if(items.begin(), items.end(), std::back_inserter(kept),
-                 [&](ItemId item) { return walk.bench.exists(item); });
-    return kept;
-}
-
 std::vector<Obligation> obligations(const Walk& walk) {
     std::vector<Obligation> all;
     for (std::size_t i = 0; i < walk.events.size(); ++i) {
@@ -62,7 +57,8 @@ std::vector<Obligation> obligations(const Walk& walk) {
     for (std::uint32_t f = 0; f < walk.model.functions.size(); ++f) {
         const auto& path = walk.model.functions[f].through;
         if (const auto cause = last_disturbance(walk, path)) {
-            all.push_back({{}, FunctionId{f}, *cause, present_in_variant(walk, path)});
+            all.push_back(
+                {{}, FunctionId{f}, *cause, bench::upholding(walk.bench, FunctionId{f})});
         }
     }
     return all;

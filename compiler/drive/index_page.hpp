@@ -10,7 +10,7 @@ struct IndexEntry {
     std::string device; // title; the guides of one device stand together
     std::string title;
     std::string file; // as seen from the index
-    std::string time; // "about 25 min"; may be empty
+    std::string time; // "at least 25 min"; may be empty
 };
 
 // A page of one list for each device, devices and guides in order of title.

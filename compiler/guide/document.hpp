@@ -127,7 +127,8 @@ struct Document {
     std::vector<std::string> variants; // for which the guide is; empty: for all
     std::string reader;                // who it is for, a sentence
     std::string deferral;              // what goes before this guide, sentences
-    std::string time;                  // "about 25 min"; empty when no verb of it has a usual time
+    std::string
+        time; // "at least 25 min", handling alone; empty when no verb of it has a usual time
     std::vector<Words> goals;
     std::vector<Passage> passages;
     std::vector<Picture> pictures;

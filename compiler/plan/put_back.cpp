@@ -76,6 +76,34 @@ std::vector<Move> moves_of(Tracker& tracker, const std::vector<Step>& opening) {
     return moves;
 }
 
+// Shut for a while and opened again: the pair changes nothing, and the way back is that of the
+// first opening.
+std::vector<Move> without_pauses(const Tracker& tracker, const std::vector<Move>& moves) {
+    std::vector<bool> dropped(moves.size());
+    std::map<std::uint32_t, std::vector<std::size_t>> by_slot;
+    const auto to = [&](std::size_t i) {
+        return tracker.model.kind_of(moves[i].item).verbs[moves[i].verb].to;
+    };
+    for (std::size_t i = 0; i < moves.size(); ++i) {
+        auto& before = by_slot[tracker.slot(moves[i])];
+        const std::size_t count = before.size();
+        const bool again = count >= 2 && to(before[count - 1]) == moves[before[count - 2]].from &&
+                           to(before[count - 2]) == to(i);
+        if (again) {
+            dropped[before.back()] = dropped[i] = true;
+            before.pop_back();
+        } else {
+            before.push_back(i);
+        }
+    }
+    std::vector<Move> kept;
+    for (std::size_t i = 0; i < moves.size(); ++i) {
+        if (!dropped[i])
+            kept.push_back(moves[i]);
+    }
+    return kept;
+}
+
 // Must this move be taken back? Not if something else has moved it since, or it may stay, or it
 // does not go back.
 bool to_be_reversed(const Tracker& tracker, const Move& move) {
@@ -118,7 +146,7 @@ std::vector<Action> reverse_step(Tracker& tracker, const std::vector<Move>& move
                 tracker.state.flags[model.item(move.item).first_member + move.member];
             spent = spent || (flags & bench::spent) != 0;
         }
-        const bool returns = back->to == kind.set_first.front() && kind.set_of[back->to] == 0;
+        const bool returns = kind.set_of[back->to] == 0;
         const bool renew = model.item(last.item).one_use && spent && returns;
         if (ref.members.size() == model.item(last.item).count)
             ref.members.clear();
@@ -189,7 +217,7 @@ std::vector<Step> derive_put_back(const Model& model, const std::vector<model::R
                                   const std::vector<Step>& opening,
                                   const std::vector<WrittenBack>& written) {
     Tracker tracker(model, resources);
-    const std::vector<Move> moves = moves_of(tracker, opening);
+    const std::vector<Move> moves = without_pauses(tracker, moves_of(tracker, opening));
     for (const auto& entry : written) {
         if (!entry.first || entry.step.is_test)
             continue;

@@ -70,9 +70,9 @@ std::string time_text(const ReaderWalk& walk) {
     const double seconds = *std::max_element(walk.seconds.begin(), walk.seconds.end());
     const double minutes = std::max(1.0, std::ceil(seconds / 60));
     if (minutes < 90) {
-        return "about " + model::number_text(minutes) + " min";
+        return "at least " + model::number_text(minutes) + " min";
     }
-    return "about " + model::number_text(std::ceil(minutes / 15) / 4) + " h";
+    return "at least " + model::number_text(std::ceil(minutes / 15) / 4) + " h";
 }
 
 const char* section_title(model::Section section) {

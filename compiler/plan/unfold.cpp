@@ -215,7 +215,7 @@ void complete(const Model& model, const Procedure& procedure, const bench::State
         if (!action.limit && verb.limit)
             action.limit = verb.limit;
         const bool spent = bench::any_flag(model, state, target.ref.item, bench::spent);
-        if (!home || !item.one_use || !spent)
+        if (!model::leads_home(kind, verb) || !item.one_use || !spent)
             continue;
         if (bench::supplied(model, procedure.resources, action, target.ref.item))
             continue;

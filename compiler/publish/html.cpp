@@ -38,7 +38,7 @@ std::string title_block(const Document& document) {
         field("Equipment", document.device) + field("Its revision", document.device_revision) +
         field("Only for", model::list(document.variants)) +
         field("Guide revision", document.revision) + field("Date", document.date) +
-        field("Author", document.author) + field("Time for the work", document.time);
+        field("Author", document.author) + field("Handling alone", document.time);
     return "<header class=\"block\">\n<h1>" + escaped(document.title) + "</h1>\n" +
            (fields.empty() ? "" : "<dl>\n" + fields + "</dl>\n") + "</header>\n";
 }

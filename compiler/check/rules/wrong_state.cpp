@@ -36,7 +36,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
         finding.why = repeat ? fmt::format("there is nothing to `{}`", verb.name)
                              : fmt::format("`{}` now would force it", verb.name);
         finding.related.push_back({walk.model.item(act.item).span, "declared here"});
-        if (repeat)
+        if (repeat && trouble.missing.empty())
             mend_repeat(walk, trouble, finding);
         findings.push_back(std::move(finding));
     });

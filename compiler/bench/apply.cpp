@@ -88,7 +88,10 @@ std::optional<Refusal> out_of_reach(const Attempt& at) {
                          present(at.bench, at.state, at.act.item);
     const ItemId where = at_seat ? seat(at.bench, at.state, at.act.item) : at.act.item;
     OutOfReach reason;
-    reason.by = in_the_way(at.bench, at.state, at.act.item, where, &reason.because);
+    const auto along = at.item.role == Role::part && changes(at, at.kind.present)
+                           ? moved_with(at.bench, at.state, at.act.item)
+                           : std::vector<ItemId>{};
+    reason.by = in_the_way(at.bench, at.state, at.act.item, where, along, &reason.because);
     if (reason.by.empty())
         return std::nullopt;
     return reason;
@@ -270,7 +273,6 @@ void perform(const Bench& bench, State& state, const Act& act) {
     const Kind& kind = model.kind(item.kind);
     const Verb& verb = kind.verbs[act.verb];
     const unsigned set = kind.set_of[verb.to];
-    const StateId first = kind.set_first[set];
     for (const auto member : changing(bench, state, act)) {
         std::uint8_t& flags = state.flags[item.first_member + member];
         StateId& stands = state.slots[slot(model, act.item, member, set)];

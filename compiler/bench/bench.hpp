@@ -114,8 +114,9 @@ ItemId body(const Bench& bench, const State& state, ItemId item);
 // tied to.
 ItemId seat(const Bench& bench, const State& state, ItemId item);
 // What is in the way to the item at `at`, by the way with the fewest; empty: it can be reached.
+// What goes along with it (`with_it`) is never in its way.
 std::vector<ItemId> in_the_way(const Bench& bench, const State& state, ItemId item, ItemId at,
-                               Span* because = nullptr);
+                               const std::vector<ItemId>& with_it = {}, Span* because = nullptr);
 bool reachable(const Bench& bench, const State& state, ItemId item);
 // The part with everything that it carries now.
 std::vector<ItemId> moved_with(const Bench& bench, const State& state, ItemId part);

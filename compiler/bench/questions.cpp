@@ -149,7 +149,7 @@ bool obstructs(const Bench& bench, const State& state, const ItemRef& ref, ItemI
 } // namespace
 
 std::vector<ItemId> in_the_way(const Bench& bench, const State& state, ItemId item, ItemId at,
-                               Span* because) {
+                               const std::vector<ItemId>& with_it, Span* because) {
     std::vector<ItemId> all;
     for (const model::ReachClause& clause : bench.model->item(item).reach) {
         std::vector<ItemId> fewest;
@@ -157,7 +157,9 @@ std::vector<ItemId> in_the_way(const Bench& bench, const State& state, ItemId it
         for (const auto& way : clause.ways) {
             std::vector<ItemId> found;
             for (const ItemRef& ref : way) {
-                if (obstructs(bench, state, ref, at))
+                const bool goes_along =
+                    std::find(with_it.begin(), with_it.end(), ref.item) != with_it.end();
+                if (!goes_along && obstructs(bench, state, ref, at))
                     found.push_back(ref.item);
             }
             if (first || found.size() < fewest.size())

@@ -136,8 +136,7 @@ bool only_unused_tool(const std::vector<model::Resource>& list, const std::set<s
 
 // A tool or supply on the list that nothing uses was most likely meant for the line that is
 // missing.
-void add_unused(const Walk& walk, const Act& act, Action& action) {
-    const auto used = used_resources(walk);
+void add_unused(const Walk& walk, const Act& act, std::set<std::uint32_t>& used, Action& action) {
     const auto& list = walk.procedure.resources;
     const model::Item& item = walk.model.item(act.item);
     const model::Verb& verb = walk.model.kind(item.kind).verbs[act.verb];
@@ -167,6 +166,7 @@ void add_unused(const Walk& walk, const Act& act, Action& action) {
 
 std::vector<std::string> lines_for(const Walk& walk, const std::vector<Act>& acts) {
     std::vector<std::string> lines;
+    std::set<std::uint32_t> used = used_resources(walk);
     for (const Act& act : acts) {
         const model::Item& item = walk.model.item(act.item);
         const model::Kind& kind = walk.model.kind(item.kind);
@@ -176,7 +176,9 @@ std::vector<std::string> lines_for(const Walk& walk, const std::vector<Act>& act
         const bool renew = item.one_use && kind.verbs[act.verb].to == kind.set_first.front();
         Action action =
             model::written_action(walk.model, walk.procedure.resources, ref, act.verb, renew);
-        add_unused(walk, act, action);
+        add_unused(walk, act, used, action);
+        for (const auto id : action.with)
+            used.insert(id.value);
         lines.push_back(model::as_source(walk.model, walk.procedure.resources, action));
     }
     return lines;

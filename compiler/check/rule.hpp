@@ -15,7 +15,7 @@ namespace matchmark::check {
 struct Rule {
     const char* name; // kebab-case, as findings carry it
     const char*
-        group; // the line of docs/language.md's table that it belongs to: "held", "not back"
+        group; // what it is about: "held", "not back"; `explain GROUP` lists the rules of one
     Severity severity;
     const char* summary; // what it refuses, in a line
     void (*find)(const Walk& walk, std::vector<Diagnostic>& findings);

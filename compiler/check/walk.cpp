@@ -175,8 +175,10 @@ private:
         for (int i = 0; i < most_objections; ++i) {
             std::vector<Act> missing;
             auto objection = objection_to(act, event, missing);
-            if (!objection)
-                break;
+            if (!objection) {
+                bench::perform(walk_.bench, state_, act);
+                return;
+            }
             const auto* refused = std::get_if<bench::Refusal>(&*objection);
             const bool wrong =
                 refused != nullptr && std::holds_alternative<bench::WrongState>(*refused);
@@ -276,6 +278,26 @@ private:
         }
     }
 
+    // Does one of these take something apart, other than from the controls?
+    [[nodiscard]] bool opens_up(const std::vector<Act>& acts) const {
+        return std::any_of(acts.begin(), acts.end(), [&](const Act& act) {
+            const model::Verb& verb = walk_.model.kind_of(act.item).verbs[act.verb];
+            return !verb.from_outside && takes_apart(walk_, {act});
+        });
+    }
+
+    // Does a line after the test expect the item as the test does?
+    [[nodiscard]] bool taken_back(std::size_t event, const NotReady& reason) const {
+        return std::any_of(walk_.events.begin() + static_cast<std::ptrdiff_t>(event),
+                           walk_.events.end(), [&](const Event& later) {
+                               return later.act && later.act->item == reason.item &&
+                                      (walk_.model.kind_of(reason.item)
+                                           .verbs[later.act->verb]
+                                           .from &
+                                       reason.states) != 0;
+                           });
+    }
+
     void get_ready(std::size_t event, const NotReady& reason) {
         auto acts = bench::bring_to(walk_.bench, state_, reason.item, reason.states,
                                     wish_from(walk_, event));
@@ -292,6 +314,12 @@ private:
         const bool reopens = !acts || takes_apart(walk_, *acts);
         if (home && reopens && done_earlier(event, {{reason.item, reason.states}}, stands))
             return;
+        // Nothing is to be taken apart again for a trial: it stands in the wrong place.
+        const bool misplaced = !acts || (opens_up(*acts) && !taken_back(event, reason));
+        if (!walk_.events[event].action && misplaced) {
+            walk_.troubles.push_back({event, reason, {}, {}, event});
+            return;
+        }
         overcome(event, reason, acts ? std::move(*acts) : std::vector<Act>{});
     }
 
@@ -302,6 +330,8 @@ private:
     }
 
     void do_test(std::size_t event) {
+        if (displaced(walk_, walk_.step(walk_.events[event])))
+            return;
         for (const auto& condition : walk_.step(walk_.events[event]).when) {
             make_ready(event, condition, condition.span);
         }
@@ -349,6 +379,12 @@ bool assumed(const Walk& walk, model::ItemId item) {
         return walk.step(walk.events[trouble.event]).section != model::Section::put_back &&
                std::any_of(trouble.missing.begin(), trouble.missing.end(),
                            [&](const Act& act) { return act.item == item; });
+    });
+}
+
+bool displaced(const Walk& walk, const Step& test) {
+    return std::any_of(test.when.begin(), test.when.end(), [&](const model::Condition& condition) {
+        return assumed(walk, condition.item.item);
     });
 }
 

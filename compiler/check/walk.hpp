@@ -83,6 +83,10 @@ bench::Wish wish_from(const Walk& walk, std::size_t from);
 // echo.
 bool assumed(const Walk& walk, model::ItemId item);
 
+// Does the test wait for an item that the walk itself moved? Its place was then found on a way back
+// that lacks the same line, and will be another.
+bool displaced(const Walk& walk, const model::Step& test);
+
 // The state before event `until` (the count of events: the end), were these acts done just before
 // event `at`; nothing when they cannot be done there, or something after them then could not.
 std::optional<bench::State> replay(const Walk& walk, std::size_t at,

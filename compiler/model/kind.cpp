@@ -23,6 +23,11 @@ bool inverts(const Verb& verb, const Verb& candidate) {
     return contains(candidate.from, verb.to) && contains(verb.from, candidate.to);
 }
 
+bool leads_home(const Kind& kind, const Verb& verb) {
+    const StateSet up_to = (in_set(verb.to) << 1) - 1;
+    return kind.set_of[verb.to] == 0 && (verb.from & up_to) == 0;
+}
+
 std::optional<StateId> find_state(const Kind& kind, std::string_view name) {
     for (std::size_t state = 0; state < kind.states.size(); ++state) {
         if (kind.states[state] == name)

@@ -92,6 +92,9 @@ const Verb* find_verb(const Kind& kind, std::string_view name);
 const Verb* inverse(const Kind& kind, const Verb& verb, StateId from);
 // Is `candidate` the inverse of `verb` for some from-state?
 bool inverts(const Verb& verb, const Verb& candidate);
+// Does the verb bring an item nearer to how it stands when assembled? States are declared from
+// there outwards; the other sets (a charge, a preload) are never on the way.
+bool leads_home(const Kind& kind, const Verb& verb);
 // The state by its name.
 std::optional<StateId> find_state(const Kind& kind, std::string_view name);
 

@@ -98,7 +98,7 @@ void add_guide_details(Bodies& bodies) {
         {row<g::goal>(K::goal), row<g::for_reader>(K::for_reader), row<g::variants>(K::only),
          row<g::before>(K::before), row<g::stock>(K::spare), row<g::stock>(K::supply),
          row<g::listed_tool>(K::tool), row<g::author>(K::author), row<g::dated>(K::date),
-         row<g::amount>(K::time)});
+         row<g::revision>(K::revision)});
     add(bodies, {Body::put_back}, {row<g::nothing_more>(K::derived)});
     add(bodies, {Body::test},
         {row<g::when>(K::when), row<g::proves>(K::proves), row<g::with>(K::with)});

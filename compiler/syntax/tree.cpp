@@ -86,7 +86,6 @@ constexpr auto spellings = std::to_array<Spelled>({
     {Keyword::tool, "tool"},
     {Keyword::author, "author"},
     {Keyword::date, "date"},
-    {Keyword::time, "time"},
     {Keyword::derived, "derived"},
     {Keyword::photo, "photo"},
     {Keyword::mark_on_photo, "mark"},

@@ -107,7 +107,6 @@ enum class Keyword : std::uint8_t {
     tool,
     author,
     date,
-    time,
     derived,
     photo,
     mark_on_photo,

@@ -71,7 +71,7 @@ fastener post "threaded post" 1 x stud M2 x 4, slotted 3
   holds      board to back
   under      plate-screws 1
   torque     0.15 N.m
-  limit height at least 3.8 mm
+  limit      height at least 3.8 mm
   at         inside 19,111
 fastener board-screws "board screw" 3 x screw M2 x 4, hexalobular 6, pan
   holds      board to back

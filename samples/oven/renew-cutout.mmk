@@ -58,22 +58,26 @@ step renew "Fit the new cut-out"
 
 put-back
   derived
+
 step cutout
   text: Push each terminal on until it stops. Pull each wire lightly.
 test cutout "The meter reads below 1 ohm across the cut-out leads"
   when       cutout-leads connected, duct out
   proves     cutout, cutout-circuit
   with       meter
+
 step filament
   text: A loose filament lead burns its tab. Squeeze a slack terminal before you push it on.
 test filament "Each filament lead holds a pull of 20 N"
   when       filament-leads connected, case out
   proves     filament-circuit
+
 step case
   text: Hook the front edge of the case under the door frame first.
 test earth "Below 0.1 ohm from the earth pin to the bare edge of the case"
   when       case-screws tight, mains unplugged
   proves     case-earth
   with       meter
+
 step unplug
   text: Put the oven back in its place before you plug it in.

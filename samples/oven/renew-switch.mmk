@@ -53,10 +53,13 @@ step renew "Take the new switch"
 
 put-back
   derived
+
 step switch
   text: Check that the lever of the switch points to the door.
+
 step bracket
   text: Press the bracket towards the door while you tighten the screws.
+
 step leads
   text: Follow the numbers on the leads.
 test interlock "Door open: upper and lower switch read open, and the monitor switch reads closed"

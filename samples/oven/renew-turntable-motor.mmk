@@ -43,13 +43,16 @@ step renew "Take the new motor"
 
 put-back
   derived
+
 step motor
   text: Turn the screw backwards until it drops into its old thread. Tighten it lightly.
 test winding "The meter reads 8 to 14 kohm across the motor leads"
   when       motor-spades connected, motor-screw tight, base-cover out
   proves     turntable-motor, turntable
   with       meter
+
 step base
   text: Set the oven on its feet again after the last screw.
+
 step plate
   text: Turn the coupler until its flat meets the flat of the shaft.

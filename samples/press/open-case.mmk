@@ -31,9 +31,12 @@ step top "Take off the top cover"
 
 put-back
   derived
+
 step top
   text: Lower the rear edge first. Start all six screws by hand before you tighten one.
+
 step cassette
   text: Press the cassette down until both grips click. Close the lid gently.
+
 step unplug
   text: Push the plug fully home.

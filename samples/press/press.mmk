@@ -47,7 +47,7 @@ part lid "lid" in top-cover kind hinged-cover
 part ink-cassette "ink ribbon cassette"
   covers     top-inner-screws
 part window "lid window" in lid
-  renewed    as lid
+  renewed as lid
 
 part right-panel "right side panel"
   covers     gear-cover, gear-cover-screws

@@ -51,12 +51,16 @@ step renew "Fit the new blade"
 
 put-back
   derived
+
 step blade
   text: Pull the wrapper off the edge. Push the blade against its stop while you tighten the screws.
+
 step cutter
   text: Set the module on its two pegs.
+
 step bezel-off
   text: Push the ribbon in to its white line before you lock it.
+
 step power-on "Power for the trial"
   warning: The press is open while the supply is on, and a touch can give a shock. Keep hands and
     tools out of it.
@@ -64,6 +68,7 @@ step power-on "Power for the trial"
 test trial "The self-test passes, and the cutter cuts a strip of paper through"
   when       mains plugged, front-bezel open
   proves     blade, cutting, self-test
+
 step power-off "Isolate the press again"
   unplug     mains
 test labels "Ten labels come out straight, with clean edges"

@@ -229,35 +229,47 @@ step renew "Renew the worn parts"
 
 put-back
   derived
+
 step platen
   text: Lower the left end first. The flat of the shaft faces the right side.
+
 step left-bush
   text: Push the bush in until the groove shows all round. Seat the new circlip with its sharp edge
     outward.
+
 step right-bush
   text: Turn the bush until its flat is level.
 test roller "The platen turns freely and has no play"
   when       left-circlip in, right-bush-screws tight, motor-plate out
   proves     platen, left-bush, right-bush
+
 step motor-plate
   text: Tighten the screws in diagonal order.
+
 step idler
   text: Slide the shims off the wire in reverse order. Push the clip on until it snaps.
+
 step belt
   text: Lay the belt round the motor pulley first. Roll it onto the idler gear without a tool.
+
 step slacken-belt
   text: Tighten the screw before you hook the spring.
 test drive "The motor pulley turns the platen without a slip"
   when       tension-spring in, gear-cover out
   proves     main-belt, feeding
+
 step head-arm
   text: Hold the arm level. Push the pin in from the right until both grooves show.
+
 step springs
   text: Wind the compressor back slowly. Check that both springs sit in their cups.
+
 step ties
   text: Lay the harness along the top rail. Cut the ends of the new ties flush.
+
 step bezel-off
   text: Set the left hinge in first. Push the ribbon in to its white line before you lock it.
+
 step power-on "Power for the trial"
   warning: The press is open while the supply is on, and a touch can give a shock. Keep hands and
     tools out of it.
@@ -265,10 +277,13 @@ step power-on "Power for the trial"
 test trial "The self-test reports every module, the fan turns, and the cutter cycles"
   when       mains plugged, front-bezel open, left-panel out
   proves     self-test, cooling, cutting
+
 step power-off "Isolate the press again"
   unplug     mains
+
 step bezel-open
   text: Press the bezel home until all four hooks click.
+
 step left
   text: Push the earth terminal on until it stops. Tuck its lead behind the rail.
 test earth "Less than 0.1 ohm from the earth pin to the left panel and to the supply module"

@@ -41,10 +41,13 @@ step renew "Take the new hose"
 
 put-back
   derived
+
 step hose
   text: Push each end on until it meets the shoulder. Set each clamp 5 mm from the end.
+
 step drain
   text: Close the drain cock. Fill through the vent cock until no bubble comes.
+
 step valves "Open the valves"
   open       suction-valve, delivery-valve
   pressurise circuit-pressure

@@ -90,24 +90,31 @@ step renew "Take the new seal"
 
 put-back
   derived
+
 step seal
   text: Wet the lip with clean coolant. Press the seal in square to the depth that you noted.
+
 step shims
   text: Slide the shims off the wire in their old order.
+
 step impeller
   text: Seat the new O-ring under the nut. Hold the pump hub while you tighten the nut.
 test turn "The hub turns the impeller without a knock"
   when       impeller-nut tight, bracket out
   proves     rotor
+
 step draw-out
   text: Lay the new gasket on dry faces. Enter the impeller without force. Start all bolts by hand.
+
 step spacer
   text: Turn the hubs until the scribed lines meet.
 test coupling "The coupling turns freely by hand through one turn"
   when       spacer-bolts tight, guard out
   proves     drive
+
 step drain
   text: Close the drain cock. Fill through the vent cock until no bubble comes.
+
 step valves "Open the valves"
   open       suction-valve, delivery-valve
   pressurise circuit-pressure
@@ -116,5 +123,6 @@ test leak "No drop leaves the seal or the flange in ten minutes at 1.5 bar"
   when       coolant full, circuit-pressure pressurised, suction-valve open, delivery-valve open
   when       supply proved
   proves     shaft-seal, tightness
+
 step isolate
   text: Look round the pump for tools and people. Take your own lock off.

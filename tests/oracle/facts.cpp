@@ -52,8 +52,10 @@ void add_verbs(std::string& facts, const json& kind, const std::string& name) {
 
 void add_kind(std::string& facts, const json& kind) {
     const std::string name = term(kind["name"]);
+    std::size_t place = 0;
     for (const json& state : kind["states"]) {
         const int set = state["set"].get<int>();
+        add(facts, "order({},{},{})", name, place++, term(state["name"]));
         add(facts, "state({},{},{})", name, set, term(state["name"]));
         if (state["first"].get<bool>()) {
             add(facts, "first({},{},{})", name, set, term(state["name"]));

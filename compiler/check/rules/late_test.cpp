@@ -12,7 +12,7 @@ namespace {
 void find(const Walk& walk, std::vector<Diagnostic>& findings) {
     std::vector<std::size_t> seen;
     for (const Proven& proven : proofs(walk)) {
-        if (!proven.by)
+        if (!proven.by || displaced(walk, walk.step(walk.events[*proven.by])))
             continue;
         const auto since = hidden_since(walk, *proven.by, proven.obligation);
         if (!since || std::find(seen.begin(), seen.end(), *proven.by) != seen.end())

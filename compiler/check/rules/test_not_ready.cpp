@@ -17,6 +17,17 @@ std::string state_words(const model::Kind& kind, model::StateSet states) {
     return model::list(words, "or");
 }
 
+// To make it so, what is back would have to come off again.
+void misplaced(const Walk& walk, Diagnostic& finding) {
+    if (walk.guide().derives_put_back) {
+        finding.why = "nowhere on the way back does all that it asks for hold at one time";
+        finding.help = "take things off in another order, or leave the condition out";
+    } else {
+        finding.why = "what is back would have to come off again";
+        finding.help = "move the test to where it is so, or leave the condition out";
+    }
+}
+
 void find(const Walk& walk, std::vector<Diagnostic>& findings) {
     each_objection<NotReady>(walk, [&](const Trouble& trouble, const NotReady& reason) {
         const Event& event = walk.events[trouble.event];
@@ -31,6 +42,8 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
         finding.label = "cannot be done here";
         finding.why = fmt::format("nothing before it leaves {} {}",
                                   model::with_kind(walk.model, reason.item), wanted);
+        if (measure == nullptr && trouble.missing.empty())
+            misplaced(walk, finding);
         finding.related.push_back({reason.condition, "the condition"});
         findings.push_back(std::move(finding));
     });

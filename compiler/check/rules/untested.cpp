@@ -101,6 +101,8 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
             continue;
         if (!proven.early) {
             unproven.push_back(proven.obligation);
+        } else if (displaced(walk, walk.step(walk.events[*proven.early]))) {
+            continue;
         } else if (std::find(early.begin(), early.end(), *proven.early) == early.end()) {
             early.push_back(*proven.early);
             findings.push_back(too_early(walk, proven));

@@ -16,6 +16,23 @@ void mend_repeat(const Walk& walk, const Trouble& trouble, Diagnostic& finding) 
     finding.edits = {remove_line(walk.sources, action->line)};
 }
 
+// Done before on the way in, and gone past since: nobody is told to undo it (to switch the supply
+// on again) only so that it can be done once more.
+void tell_earlier(const Walk& walk, const Trouble& trouble, Diagnostic& finding) {
+    const bench::Act& act = act_of(walk, trouble);
+    if (walk.step(walk.events[trouble.event]).section == model::Section::put_back)
+        return;
+    for (std::size_t i = 0; i < trouble.event; ++i) {
+        const auto& earlier = walk.events[i].act;
+        if (!earlier || earlier->item != act.item || earlier->verb != act.verb)
+            continue;
+        finding.edits.clear();
+        finding.help = "take one of the two lines out";
+        finding.related.push_back({place_of(walk, i), "done already here"});
+        return;
+    }
+}
+
 void find(const Walk& walk, std::vector<Diagnostic>& findings) {
     each_refusal<bench::WrongState>(walk, [&](const Trouble& trouble,
                                               const bench::WrongState& reason) {
@@ -38,6 +55,8 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
         finding.related.push_back({walk.model.item(act.item).span, "declared here"});
         if (repeat && trouble.missing.empty())
             mend_repeat(walk, trouble, finding);
+        if (!repeat)
+            tell_earlier(walk, trouble, finding);
         findings.push_back(std::move(finding));
     });
 }

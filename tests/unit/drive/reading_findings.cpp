@@ -9,7 +9,8 @@ using namespace matchmark;
 
 TEST_CASE("a file that cannot be read is a finding of its own") {
     MapDisk disk;
-    const drive::Compilation done = drive::compile(disk, "absent.mmk");
+    disk.files["tray.mmk/lid.mmk"] = "part lid\n"; // a folder of that name
+    const drive::Compilation done = drive::compile(disk, "tray.mmk");
     REQUIRE(done.findings.size() == 1);
     CHECK(done.findings[0].rule == "unreadable-file");
     CHECK(done.unreadable);

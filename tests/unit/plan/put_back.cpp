@@ -1,0 +1,61 @@
+// The way back, written out: what is renewed by stages is renewed as it is laid, and a rating is
+// tried on the closed device.
+#include "unit/drive/bench_files.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace matchmark;
+using test::Desk;
+
+namespace {
+
+constexpr const char* reader = R"(device reader "Sealed reader"
+  sealed     IP68 by frame-glue, port-ring
+
+part shell "shell"
+part display "display" kind hinged-cover
+  covers     port, port-ring
+part port "port"
+bond frame-glue "frame glue" kind heat-softened-glue
+  joins      display to shell
+bond port-ring "port ring" kind loose-seal
+  joins      port to shell
+fastener frame-screws "frame screw" 2 x captive-screw M2 x 4, hexalobular 6
+  holds      display to shell
+
+guide open-reader "Open the reader"
+  for        trained
+  supply     glue-new "frame glue, cut to shape", 1 for frame-glue
+  tool       mat "heat mat"
+  tool       pick "opening pick"
+  tool       driver-6 "hexalobular driver 6"
+
+take-apart
+
+step open "Open the display"
+  undo       frame-screws
+  soften     frame-glue
+  separate   frame-glue
+  open       display
+
+put-back
+  derived
+test leak "It holds 5 kPa for 30 s"
+  proves     IP68
+)";
+
+} // namespace
+
+TEST_CASE(
+    "new glue comes with the stage that lays it, and a rating is tried on the closed device") {
+    Desk desk;
+    desk.disk.files["reader.mmk"] = reader;
+    CHECK(desk.run({"check", "reader.mmk"}) == 0);
+    REQUIRE(desk.run({"expand", "reader.mmk"}) == 0);
+    const std::string text = desk.out;
+    CHECK(text.find("stick      frame-glue with glue-new\n  cure       frame-glue\n") !=
+          std::string::npos);
+    const auto fastened = text.find("fasten     frame-screws");
+    REQUIRE(fastened != std::string::npos);
+    CHECK(text.find("test leak") > fastened);
+}

@@ -20,8 +20,7 @@ bool disturbs(const Walk& walk, const Event& event, ItemId item) {
         const model::Kind& kind = walk.model.kind_of(item);
         const model::Verb& verb = walk.model.kind_of(event.act->item).verbs[event.act->verb];
         return event.act->item == item && kind.role != model::Role::part &&
-               kind.role != model::Role::energy &&
-               verb.to != kind.set_first[kind.set_of[verb.to]];
+               kind.role != model::Role::energy && verb.to != kind.set_first[kind.set_of[verb.to]];
     }
     const model::Action* action = walk.action(event);
     if (action == nullptr || action->sort != model::ActionSort::replace)
@@ -57,8 +56,7 @@ std::vector<Obligation> obligations(const Walk& walk) {
     for (std::uint32_t f = 0; f < walk.model.functions.size(); ++f) {
         const auto& path = walk.model.functions[f].through;
         if (const auto cause = last_disturbance(walk, path)) {
-            all.push_back(
-                {{}, FunctionId{f}, *cause, bench::upholding(walk.bench, FunctionId{f})});
+            all.push_back({{}, FunctionId{f}, *cause, bench::upholding(walk.bench, FunctionId{f})});
         }
     }
     return all;

@@ -288,14 +288,13 @@ private:
 
     // Does a line after the test expect the item as the test does?
     [[nodiscard]] bool taken_back(std::size_t event, const NotReady& reason) const {
-        return std::any_of(walk_.events.begin() + static_cast<std::ptrdiff_t>(event),
-                           walk_.events.end(), [&](const Event& later) {
-                               return later.act && later.act->item == reason.item &&
-                                      (walk_.model.kind_of(reason.item)
-                                           .verbs[later.act->verb]
-                                           .from &
-                                       reason.states) != 0;
-                           });
+        return std::any_of(
+            walk_.events.begin() + static_cast<std::ptrdiff_t>(event), walk_.events.end(),
+            [&](const Event& later) {
+                return later.act && later.act->item == reason.item &&
+                       (walk_.model.kind_of(reason.item).verbs[later.act->verb].from &
+                        reason.states) != 0;
+            });
     }
 
     void get_ready(std::size_t event, const NotReady& reason) {

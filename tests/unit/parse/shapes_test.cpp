@@ -215,7 +215,6 @@ TEST_CASE("details of guides and tests") {
          {"  tool t \"driver 6\"", "detail 1 tool: name t, text \"driver 6\""},
          {"  author \"A. Fitter\"", "detail 1 author: text \"A. Fitter\""},
          {"  date 2026-03-31", "detail 1 date: name 2026-03-31"},
-         {"  time 30 min", "detail 1 time: number 30, unit min"},
          {"  text: What it is about.", "detail 1 text {What it is about.}"}});
     check_shapes("test t\n",
                  {{"  when plug connected, lid open",

@@ -125,11 +125,9 @@ ItemId seat(const Bench& bench, const State& state, ItemId id) {
     if (item.carrier.known())
         return place(bench, state, item.carrier);
     // A tie is worked where the part is to which the others are tied; a variant may lack that part.
-    for (auto part = item.touches.rbegin(); part != item.touches.rend(); ++part) {
-        if (bench.exists(*part))
-            return place(bench, state, *part);
-    }
-    return {};
+    const auto base = std::find_if(item.touches.rbegin(), item.touches.rend(),
+                                   [&](ItemId part) { return bench.exists(part); });
+    return base == item.touches.rend() ? ItemId{} : place(bench, state, *base);
 }
 
 namespace {

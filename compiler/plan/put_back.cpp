@@ -180,8 +180,9 @@ std::string title_for(const Model& model, const std::vector<Action>& actions) {
     const Action& chosen = part == actions.end() ? actions.front() : *part;
     if (chosen.targets.empty())
         return {};
-    return capitalised(chosen.verb) + " " +
-           model::for_reader(model, chosen.targets.front().ref.item);
+    std::string verb = chosen.verb;
+    std::replace(verb.begin(), verb.end(), '-', ' ');
+    return capitalised(verb) + " " + model::for_reader(model, chosen.targets.front().ref.item);
 }
 
 const WrittenBack* words_for(const std::vector<WrittenBack>& written, const std::string& name) {

@@ -377,7 +377,7 @@ void read_section(Context& context, Guide& guide, const Declaration& declaration
             continue;
         guide.derives_put_back = true;
         guide.derived_at = guide.steps.size();
-        guide.derived_span = line.whole;
+        guide.derived_span = line.head;
     }
 }
 

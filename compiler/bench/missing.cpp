@@ -75,12 +75,12 @@ std::vector<std::vector<std::uint16_t>> Search::paths(ItemId id, std::uint16_t m
             const StateId here = queue[head];
             if (contains(states, here))
                 (contains(wish, here) ? wished : others).push_back(*reached[here]);
-            for (std::uint16_t verb = 0; verb < kind.verbs.size(); ++verb) {
+            for (std::size_t verb = 0; verb < kind.verbs.size(); ++verb) {
                 const model::Verb& step = kind.verbs[verb];
                 if (!contains(step.from, here) || reached[step.to])
                     continue;
                 reached[step.to] = reached[here];
-                reached[step.to]->push_back(verb);
+                reached[step.to]->push_back(static_cast<std::uint16_t>(verb));
                 queue.push_back(step.to);
             }
         }

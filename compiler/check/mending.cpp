@@ -41,7 +41,7 @@ std::uint32_t line_end(const SourceMap& sources, Span span) {
 
 // Text that starts on a line of its own: after a last line without a line end, one is added.
 Edit insertion_on_new_line(const SourceMap& sources, FileId file, std::uint32_t at,
-                           std::string text) {
+                           const std::string& text) {
     const std::string& bytes = sources.file(file).text;
     const bool open = at > 0 && at <= bytes.size() && bytes[at - 1] != '\n';
     return insertion(file, at, open ? "\n" + text : text);

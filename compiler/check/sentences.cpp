@@ -82,7 +82,7 @@ std::vector<Sentence> sentences(const SourceMap& sources, const model::Prose& pr
     std::string_view text = sources.slice(prose.span);
     std::size_t start = 0;
     const std::size_t colon = text.find(':');
-    if (colon != std::string_view::npos && colon < 8 && text.find(' ') > colon)
+    if (colon < 8 && text.find(' ') > colon)
         start = colon + 1;
     std::size_t from = start;
     for (std::size_t at = start; at <= text.size(); ++at) {

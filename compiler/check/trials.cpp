@@ -7,7 +7,6 @@
 
 namespace matchmark::check {
 
-using bench::State;
 using model::FunctionId;
 using model::ItemId;
 

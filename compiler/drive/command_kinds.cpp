@@ -110,22 +110,22 @@ void write_list(const Selection& selected, std::ostream& out) {
             if (kind->role == role) {
                 out << (headed ? "" : std::string(role_word(role)) + "\n");
                 headed = true;
-                out << fmt::format("  {:<24}{}\n", kind->name, kind->title);
+                out << fmt::format("  {:<24} {}\n", kind->name, kind->title);
             }
         }
     }
     out << (selected.drives.empty() ? "" : "drive\n");
     for (const model::Drive* drive : selected.drives) {
-        out << fmt::format("  {:<24}{}\n", drive->name, drive->title);
+        out << fmt::format("  {:<24} {}\n", drive->name, drive->title);
     }
     out << (selected.threads.empty() ? "" : "thread\n");
     for (const model::Thread* thread : selected.threads) {
-        out << fmt::format("  {:<24}{}\n", thread->name,
+        out << fmt::format("  {:<24} {}\n", thread->name,
                            thread->pitch ? "pitch " + model::to_text(*thread->pitch) : "");
     }
     out << (selected.hazards.empty() ? "" : "hazard\n");
     for (const model::Hazard* hazard : selected.hazards) {
-        out << fmt::format("  {:<24}{}\n", hazard->name, hazard->title);
+        out << fmt::format("  {:<24} {}\n", hazard->name, hazard->title);
     }
 }
 

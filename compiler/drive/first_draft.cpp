@@ -135,7 +135,7 @@ private:
         if (description.empty()) {
             return {};
         }
-        const std::string name = with_hyphens(description);
+        std::string name = with_hyphens(description);
         if (named_.insert(name).second) {
             resources_ += fmt::format("  tool {} \"{}\"\n", name, description);
         }

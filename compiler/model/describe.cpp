@@ -176,7 +176,7 @@ std::string for_reader(const Limit& limit) {
         const auto from = convert(*limit.least, limit.most->unit).value_or(*limit.least);
         return number_text(from.value) + " to " + for_reader(*limit.most);
     }
-    const std::string bound = to_text(limit);
+    std::string bound = to_text(limit);
     if (!limit.least && !limit.most) {
         return bound;
     }

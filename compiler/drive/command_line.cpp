@@ -104,8 +104,8 @@ void add_kinds(CLI::App& app, Options& options) {
         command(app, "kinds", "Look into the parts library: states, verbs, tools, cautions",
                 "  matchmark kinds\n"
                 "  matchmark kinds fasteners\n"
-                "  matchmark kinds flip-lock-ribbon\n"
-                "  matchmark kinds hexalobular\n");
+                "  matchmark kinds plug\n"
+                "  matchmark kinds M3\n");
     sub->add_option(
         "NAME", options.kinds.word,
         "a kind, drive, thread or hazard; a role such as fasteners; or a part of a name");

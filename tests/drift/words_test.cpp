@@ -132,6 +132,7 @@ TEST_CASE("what is looked for would be found") {
     CHECK(kinds_in(file) == std::vector<std::string>{"cap-nut", "pin"});
     CHECK(names_a_machine("see /home/me/a"));
     CHECK(names_a_machine("\"/tmp/a\""));
-    CHECK_FALSE(names_a_machine("take-apart/work/put-back"));
+    CHECK_FALSE(names_a_machine("take-apart/"
+                                "work/put-back"));
     CHECK_FALSE(names_a_machine("build/tmp/x"));
 }

@@ -35,8 +35,15 @@ struct role : p::sor<spaced_word<"part">, spaced_word<"fastener">, spaced_word<"
                      spaced_word<"bond">, spaced_word<"fluid">, spaced_word<"energy">> {};
 struct kind : line<new_name, optional_title, spaced_word<"is">, role> {};
 struct drive : line<new_name, optional_title> {};
-struct thread_name : p::seq<describing_word, space> {};
+struct form : line<new_name, optional_title> {};
 struct thread : line<thread_name, optional_title> {};
+struct grade_name : p::seq<describing_word, space> {};
+struct grade : line<grade_name, optional_title> {};
+struct friction : line<new_name, optional_title> {};
+struct tool_kind : line<new_name, optional_title> {};
+struct gear : line<new_name, optional_title> {};
+struct rating_part : line<rating, title> {};
+struct sign : line<new_name, title> {};
 struct hazard : line<new_name, title> {};
 
 // ---- guides ----

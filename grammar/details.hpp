@@ -42,12 +42,15 @@ struct needs : line<condition, spaced_word<"to">, verb> {};
 struct pattern : after<"in", pattern_name> {};
 struct further_passes : p::if_must<spaced_comma, passes> {};
 struct torque : line<sum, p::opt<pattern>, p::opt<further_passes>> {};
+struct preload : torque {};
+struct depth : line<sum, p::opt<after<"above", item>>> {};
+struct used_again_if : line<words> {};
 struct positions : line<face_name, points> {};
 struct keep : line<listed<kept_thing>> {};
 struct limit : line<measure_name, limit_value, p::opt<after<"when", conditions>>> {};
 struct told_by : line<words> {};
 
-// ---- details of kinds, drives and threads ----
+// ---- details of kinds and their like ----
 
 struct state_list : line<listed<state>> {};
 struct transition : p::seq<listed<state>, p::must<arrow>, space, p::must<state>> {};
@@ -55,7 +58,7 @@ struct safe_when_live
     : p::seq<spaced_word<"safe">, p::must<spaced_word<"when">, spaced_word<"live">>> {};
 struct from_outside : p::seq<spaced_word<"from">, p::must<spaced_word<"outside">>> {};
 struct verb_option : p::sor<after<"by", either<tool>>, limit_value, safe_when_live, from_outside,
-                            after<"takes", sum>> {};
+                            after<"takes", sum>, after<"waits", sum>, spaced_word<"decays">> {};
 struct end_of_verb : end_of_line {};
 struct verb_definition : p::must<transition, p::star<verb_option>, end_of_verb> {};
 struct kind_needs : line<state, spaced_word<"to">, verb> {};
@@ -66,6 +69,27 @@ struct hazard_until
 struct waste : line<class_name> {};
 struct licensed : line<words> {};
 struct driven_by : line<either<tool>> {};
+struct good_for : line<count_number, spaced_word<"times">> {};
+struct thread_name : p::seq<describing_word, space> {};
+struct size_name : p::sor<bare_number, p::seq<p::not_at<fixed_word>, describing_word, space>> {};
+// `size 6 across 1.75 mm for M2 "ISO 14579"`
+struct drive_size : line<size_name, p::opt<after<"across", sum>>,
+                         p::opt<after<"for", listed<thread_name>>>, p::opt<words>> {};
+// `at a pinch slotted-driver 1.8 for 6`
+struct at_a_pinch : line<tool, p::opt<size_name>, spaced_word<"for">, size_name> {};
+struct one_number : line<bare_number> {};
+struct form_of : line<form_name> {};
+struct bears_on : line<range_of> {};
+struct strength : line<sum, p::opt<after<"above", sum>>> {};
+struct tool_class : p::sor<spaced_word<"none">, spaced_word<"basic">, spaced_word<"supplied">,
+                           spaced_word<"available">, spaced_word<"special">> {};
+struct class_of_tool : line<tool_class> {};
+struct sign_of : line<sign_name> {};
+struct sign_number : p::seq<describing_word, space> {};
+struct number_of_sign : line<sign_number> {};
+struct outline : line<words> {};
+struct wear : line<listed<gear_name>> {};
+struct order : line<listed<verb>> {};
 
 // ---- actions ----
 
@@ -113,7 +137,7 @@ struct for_reader : line<reader_level> {};
 struct amount_or_price : p::seq<number, space, p::opt<spaced_unit>> {};
 struct stock : line<new_name, description, p::star<p::if_must<spaced_comma, amount_or_price>>,
                     p::opt<after<"for", references>>> {};
-struct listed_tool : line<new_name, description> {};
+struct listed_tool : line<new_name, description, p::opt<p::if_must<spaced_comma, tool_class>>> {};
 struct author : line<words> {};
 struct date : p::seq<p::rep<4, p::digit>, p::one<'-'>, p::rep<2, p::digit>, p::one<'-'>,
                      p::rep<2, p::digit>> {};

@@ -177,11 +177,14 @@ std::optional<Refusal> still_held(const Attempt& at, const std::vector<ItemId>& 
     if (at.item.role != Role::part || !at.first_set)
         return std::nullopt;
     const bool leaves = changes(at, at.kind.present);
+    const bool homeward = model::leads_home(at.kind, at.verb);
     StillHeld reason;
     for (const ItemId part : moved) {
         for (const ItemId tie : at.bench.model->item(part).ties) {
             const Item& holder = at.bench.model->item(tie);
             if (!leaves && holder.role == Role::connector)
+                continue;
+            if (homeward && at.bench.model->kind(holder.kind).laid_first)
                 continue;
             if (among(reason.by, tie) || !binds(at.bench, at.state, tie))
                 continue;
@@ -200,6 +203,14 @@ std::optional<Refusal> still_held(const Attempt& at, const std::vector<ItemId>& 
     return std::nullopt;
 }
 
+// Is the part named last, behind `to`, at its place? What is laid first lies on it.
+bool lies_on_base(const Attempt& at) {
+    const auto& touches = at.item.touches;
+    const auto base = std::find_if(touches.rbegin(), touches.rend(),
+                                   [&](ItemId part) { return at.bench.exists(part); });
+    return base != touches.rend() && present(at.bench, at.state, *base);
+}
+
 // 6. What a tie is to bind sits together: in one body, or for a connector in one place.
 std::optional<Refusal> not_seated(const Attempt& at) {
     const bool starts_to_bind = model::is_tie(at.item.role) &&
@@ -211,6 +222,8 @@ std::optional<Refusal> not_seated(const Attempt& at) {
         return same_place_will_do ? place(at.bench, at.state, part)
                                   : body(at.bench, at.state, part);
     };
+    if (at.kind.laid_first && lies_on_base(at))
+        return std::nullopt;
     NotSeated reason;
     std::optional<ItemId> common;
     bool apart = false;

@@ -25,7 +25,7 @@ struct Checked {
 
 Checked check_one(Disk& disk, const Input& input, const CheckOptions& options) {
     Compilation done = compile(disk, input.path, input.given());
-    report_missing_pictures(disk, done);
+    report_pictures(disk, done);
     Checked result;
     for (const model::Guide& guide : done.model.guides) {
         result.guides += guide.file == done.root ? 1U : 0U;

@@ -1,5 +1,6 @@
 // Reads the arguments. CLI11 enters the program here and nowhere else.
 #include "drive/commands.hpp"
+#include "drive/forms.hpp"
 #include "drive/inputs.hpp"
 
 #include <CLI/CLI.hpp>
@@ -21,8 +22,12 @@ struct Options {
     TidyOptions tidy;
     ExpandOptions expand;
     PublishOptions publish;
+    DrawOptions draw;
+    PlanOptions plan;
+    DraftOptions draft;
     ExplainOptions explain;
     KindsOptions kinds;
+    ReckonOptions reckon;
     NewOptions start;
     std::string check_as = "text";
 };
@@ -84,11 +89,57 @@ void add_expand(CLI::App& app, Options& options) {
 void add_publish(CLI::App& app, Options& options) {
     CLI::App* sub = command(app, "publish", "Make the pages that a reader holds",
                             "  matchmark publish replace-cell.mmk -o site\n"
-                            "  matchmark publish guides/ --to json -o data\n");
+                            "  matchmark publish guides/ --to html,json -o site\n");
     add_paths(sub, options.publish.paths);
-    sub->add_option("--to", options.publish.form, "html, a page; json, for programs");
+    std::string to = "forms, with commas between them:";
+    for (const Form& form : forms()) {
+        to += fmt::format("\n{}: {}", form.name, form.about);
+    }
+    sub->add_option("--to", options.publish.forms, to);
     sub->add_option("-o,--output", options.publish.folder, "folder to write to (this one)");
+    sub->add_option("--paper", options.publish.paper, "a4 or letter, for what is printed (a4)");
+    sub->add_option("--source-version", options.publish.source_version,
+                    "the version of the source files, to stand on each page");
     sub->add_option("--variant", options.publish.variant, "the device's variant, for json");
+}
+
+void add_plan(CLI::App& app, Options& options) {
+    CLI::App* sub = command(app, "plan", "Say the least that has to come off to reach a part",
+                            "  matchmark plan logger.mmk --reach cell\n"
+                            "  matchmark plan logger.mmk --reach board --expose --why\n");
+    sub->add_option("DEVICE", options.plan.path, "the device's file, or - for standard input");
+    sub->add_option("--reach", options.plan.reach, "parts to take out, with commas between them")
+        ->delimiter(',');
+    sub->add_flag("--expose", options.plan.expose, "within reach is enough");
+    sub->add_flag("--why", options.plan.why, "say of each act for whose sake it is done");
+    sub->add_flag("--orders", options.plan.orders, "count the orders in which it can be done");
+    sub->add_option("--time-limit", options.plan.time_limit,
+                    "seconds after which the best so far is told, with the gap (none)");
+    sub->add_option("--variant", options.plan.variant, "the device's variant");
+    sub->add_flag("--json", options.plan.json, "tell it to a program");
+}
+
+void add_draw(CLI::App& app, Options& options) {
+    CLI::App* sub =
+        command(app, "draw", "Draw what comes off before what, what holds what, the order of work",
+                "  matchmark draw kettle.mmk --what access --way-to lid -o drawings\n"
+                "  matchmark draw open-kettle.mmk --what order --to pdf\n");
+    sub->add_option("FILE", options.draw.path, "a device's or a guide's file, or -");
+    sub->add_option("--what", options.draw.what, "access, held, wiring or order (access)");
+    sub->add_option("--way-to", options.draw.way_to,
+                    "the part to which the way stands out (the guide's goal)");
+    sub->add_option("--to", options.draw.forms, "svg or pdf, or both with a comma (svg)");
+    sub->add_option("-o,--output", options.draw.folder, "folder to write to (this one)");
+}
+
+void add_draft(CLI::App& app, Options& options) {
+    CLI::App* sub = command(app, "draft", "Write a guide for one job, from the device alone",
+                            "  matchmark draft logger.mmk --goal \"replace cell\"\n"
+                            "  matchmark draft logger.mmk --goal \"replace board\" -o board.mmk\n");
+    sub->add_option("DEVICE", options.draft.path, "the device's file");
+    sub->add_option("--goal", options.draft.goal, "replace PART, or another verb of its kind");
+    sub->add_option("--variant", options.draft.variant, "the device's variant");
+    sub->add_option("-o,--output", options.draft.output, "file to write, in place of the terminal");
 }
 
 void add_explain(CLI::App& app, Options& options) {
@@ -103,14 +154,35 @@ void add_kinds(CLI::App& app, Options& options) {
     CLI::App* sub =
         command(app, "kinds", "Look into the parts library: states, verbs, tools, cautions",
                 "  matchmark kinds\n"
-                "  matchmark kinds fasteners\n"
+                "  matchmark kinds threads\n"
                 "  matchmark kinds plug\n"
                 "  matchmark kinds M3\n");
     sub->add_option(
         "NAME", options.kinds.word,
-        "a kind, drive, thread or hazard; a role such as fasteners; or a part of a name");
+        "a name; a sort, such as fasteners, threads or hazards; or a part of a name or title");
     sub->add_option("--in", options.kinds.in, "a file whose own kinds are shown too");
     sub->add_flag("--json", options.kinds.json, "tell it to a program");
+    sub->add_flag("--markdown", options.kinds.markdown, "the whole library as one page");
+}
+
+void add_reckon(CLI::App& app, Options& options) {
+    CLI::App* sub = command(app, "reckon", "Work a number out as the compiler does",
+                            "  matchmark reckon torque M6 \"class 8.8\" oiled\n"
+                            "  matchmark reckon torque M6 --preload \"9 kN\"\n"
+                            "  matchmark reckon discharge \"470 uF\" \"400 V\" \"10 kohm\" "
+                            "--to \"60 V\"\n"
+                            "  matchmark reckon energy \"3000 mAh\" \"3.85 V\"\n"
+                            "  matchmark reckon order star 8 --torque \"24 N.m\" --passes 3\n");
+    ReckonOptions& reckon = options.reckon;
+    sub->add_option("SORT", reckon.sort, "torque, discharge, energy or order");
+    sub->add_option("GIVEN", reckon.words, "thread, grade, friction; quantities; pattern, count");
+    sub->add_option("--preload", reckon.preload, "torque: the force that the screw is to hold");
+    sub->add_option("--torque", reckon.torque, "torque, order: what it is tightened to");
+    sub->add_option("--to", reckon.to, "discharge: the voltage that is safe");
+    sub->add_option("--at", reckon.at, "order: the places, \"5,5 69,5 5,123\"");
+    sub->add_option("--passes", reckon.passes, "order: how many times round");
+    sub->add_option("--in", reckon.in, "a file whose own threads and grades are known too");
+    sub->add_flag("--json", reckon.json, "tell it to a program");
 }
 
 void add_new(CLI::App& app, Options& options) {
@@ -226,11 +298,23 @@ int carry_out(const std::string& name, Options& options, Terminal& terminal) {
     if (name == "publish") {
         return publish(options.publish, terminal);
     }
+    if (name == "plan") {
+        return plan_way_in(options.plan, terminal);
+    }
+    if (name == "draw") {
+        return draw_device(options.draw, terminal);
+    }
+    if (name == "draft") {
+        return draft_guide(options.draft, terminal);
+    }
     if (name == "explain") {
         return explain(options.explain, terminal);
     }
     if (name == "kinds") {
         return kinds(options.kinds, terminal);
+    }
+    if (name == "reckon") {
+        return reckon(options.reckon, terminal);
     }
     return start_new(options.start, terminal);
 }
@@ -251,8 +335,12 @@ void describe(CLI::App& app, Options& options) {
     add_tidy(app, options);
     add_expand(app, options);
     add_publish(app, options);
+    add_draw(app, options);
+    add_plan(app, options);
+    add_draft(app, options);
     add_explain(app, options);
     add_kinds(app, options);
+    add_reckon(app, options);
     add_new(app, options);
 }
 

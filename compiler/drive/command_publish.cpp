@@ -1,16 +1,21 @@
-// `publish`: the pages that a reader holds, written only when nothing is wrong with the guide.
+// `publish`: what a reader holds, written only when nothing is wrong with the guide.
+#include "draw/drawings.hpp"
 #include "drive/commands.hpp"
-#include "drive/index_page.hpp"
+#include "drive/forms.hpp"
 #include "drive/inputs.hpp"
 #include "drive/pictures.hpp"
+#include "drive/progress.hpp"
 #include "drive/report.hpp"
 #include "plan/reader_guide.hpp"
 #include "publish/html.hpp"
-#include "publish/json.hpp"
+#include "publish/index_page.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <charconv>
+#include <chrono>
+#include <cstdlib>
 #include <map>
 #include <ostream>
 
@@ -28,48 +33,82 @@ struct Page {
 
 struct Pages {
     std::vector<Page> pages;
-    std::vector<IndexEntry> entries;
+    std::vector<publish::IndexEntry> entries;
     Report report;
     bool wrong = false; // some guide has errors
     bool unreadable = false;
-    bool known_variant = false;
     std::vector<std::string> variants; // of all devices met, for "did you mean"
 };
 
-// `below`: the folder of the page in the output folder, as the guide's in the folder that was
-// named.
-void add_html(Pages& into, Disk& disk, const std::string& below, const Compilation& done,
-              const model::Procedure& procedure) {
-    const model::Guide& guide = done.model.guide(procedure.guide);
-    const guide::Document document = plan::reader_guide(done.sources, done.model, procedure);
-    const std::string file = below + guide.name + ".html";
-    into.pages.push_back({file, publish::html(document, read_pictures(disk, document)),
-                          done.sources.file(done.root).path});
-    into.entries.push_back({document.device, document.title, file, document.time});
+using Chosen = std::vector<const Form*>;
+
+bool is_chosen(const Chosen& chosen, std::string_view name) {
+    return std::any_of(chosen.begin(), chosen.end(),
+                       [&](const Form* form) { return form->name == name; });
 }
 
-// One file for each variant that the guide is for: the states differ between them.
-void add_json(Pages& into, const std::string& wanted, const std::string& below,
-              const Compilation& done, const model::Procedure& procedure) {
-    const model::Guide& guide = done.model.guide(procedure.guide);
+// SOURCE_DATE_EPOCH (reproducible-builds.org), seconds since 1970, as a date and time in UTC; empty
+// when it is not set or is no number.
+std::string date_of_sources() {
+    const char* set = std::getenv("SOURCE_DATE_EPOCH");
+    const std::string_view text = set == nullptr ? "" : set;
+    long long seconds = 0;
+    const auto read = std::from_chars(text.data(), text.data() + text.size(), seconds);
+    constexpr long long end_of_year_9999 = 253402300799;
+    if (text.empty() || read.ec != std::errc{} || read.ptr != text.data() + text.size() ||
+        seconds < 0 || seconds > end_of_year_9999) {
+        return {};
+    }
+    const std::chrono::sys_seconds time{std::chrono::seconds(seconds)};
+    const auto days = std::chrono::floor<std::chrono::days>(time);
+    const std::chrono::year_month_day date(days);
+    const std::chrono::hh_mm_ss clock(time - days);
+    return fmt::format("{:04}-{:02}-{:02}T{:02}:{:02}:{:02}Z", static_cast<int>(date.year()),
+                       static_cast<unsigned>(date.month()), static_cast<unsigned>(date.day()),
+                       clock.hours().count(), clock.minutes().count(), clock.seconds().count());
+}
+
+// `input.below`: the folder of the page in the output folder, as the guide's in the folder that was
+// named.
+void add_guide(Pages& into, Disk& disk, const Input& input, const Chosen& chosen,
+               const PublishOptions& options, const Compilation& done,
+               const model::Procedure& procedure) {
+    const std::string name = input.below + done.model.guide(procedure.guide).name;
+    guide::Document document = plan::reader_guide(done.sources, done.model, procedure);
+    document.source_version = options.source_version;
+    if (std::any_of(chosen.begin(), chosen.end(),
+                    [](const Form* form) { return form->shows_figures; })) {
+        document.figures = draw::figures(done.model, procedure);
+    }
+    const guide::Assets assets = read_pictures(disk, document);
+    const std::string set_date = date_of_sources();
+    const Job job{done,   procedure, document,
+                  assets, options,   set_date.empty() ? document.date : set_date};
+    const auto first = static_cast<std::ptrdiff_t>(into.pages.size());
+    for (const Form* form : chosen) {
+        for (Output& output : form->make(job)) {
+            Page page{name + output.ending, std::move(output.bytes),
+                      done.sources.file(done.root).path};
+            // Two forms may show the same pictures.
+            const bool is_there =
+                std::any_of(into.pages.begin() + first, into.pages.end(), [&](const Page& other) {
+                    return other.file == page.file && other.bytes == page.bytes;
+                });
+            if (!is_there) {
+                into.pages.push_back(std::move(page));
+            }
+        }
+    }
+    into.entries.push_back({document.device, document.title, name + ".html", document.time,
+                            publish::search_words(document)});
     const std::vector<std::string>& variants = done.model.device.variants;
     into.variants.insert(into.variants.end(), variants.begin(), variants.end());
-    for (unsigned variant = 0; variant < model::variant_count(done.model); ++variant) {
-        const std::string name = variant < variants.size() ? variants[variant] : "";
-        const bool is_for = ((guide.variants >> variant) & 1U) != 0;
-        if (!is_for || (!wanted.empty() && name != wanted)) {
-            continue;
-        }
-        into.known_variant = true;
-        const std::string file = below + guide.name + (name.empty() ? "" : "." + name) + ".json";
-        into.pages.push_back({file, publish::json(done.sources, done.model, procedure, variant),
-                              done.sources.file(done.root).path});
-    }
 }
 
-void add_file(Pages& into, const Input& input, const PublishOptions& options, Disk& disk) {
+void add_file(Pages& into, Disk& disk, const Input& input, const Chosen& chosen,
+              const PublishOptions& options) {
     Compilation done = compile(disk, input.path, input.given());
-    report_missing_pictures(disk, done);
+    report_pictures(disk, done);
     std::vector<Diagnostic> told = done.findings;
     std::erase_if(told, [](const Diagnostic& f) { return f.severity == Severity::advice; });
     into.report.add(reported(done.sources, std::move(told), false));
@@ -79,11 +118,7 @@ void add_file(Pages& into, const Input& input, const PublishOptions& options, Di
         return;
     }
     for (const model::Procedure& procedure : done.procedures) {
-        if (options.form == "json") {
-            add_json(into, options.variant, input.below, done, procedure);
-        } else {
-            add_html(into, disk, input.below, done, procedure);
-        }
+        add_guide(into, disk, input, chosen, options, done, procedure);
     }
 }
 
@@ -117,17 +152,45 @@ int write_all(const Pages& pages, const std::string& folder, Terminal& terminal)
     return exit_clean;
 }
 
-// What can be known to be wrong before anything is read.
-int check_options(const PublishOptions& options, Terminal& terminal) {
-    const std::vector<std::string> forms = {"html", "json"};
-    if (std::find(forms.begin(), forms.end(), options.form) == forms.end()) {
-        const std::string near = did_you_mean(options.form, forms);
-        return fail(terminal, command,
-                    fmt::format("there is no form `{}`{}", options.form,
-                                near.empty() ? "; html and json are known" : near));
+// The forms that are named, each once, in the order of the table; nothing when one is not known.
+Chosen chosen_forms(const std::string& named, Terminal& terminal) {
+    std::vector<std::string> known;
+    for (const Form& form : forms()) {
+        known.emplace_back(form.name);
     }
-    if (!options.variant.empty() && options.form != "json") {
+    std::vector<std::string> wanted;
+    for (std::size_t at = 0; at <= named.size();) {
+        const std::size_t end = std::min(named.find(',', at), named.size());
+        wanted.push_back(named.substr(at, end - at));
+        at = end + 1;
+    }
+    for (const std::string& name : wanted) {
+        if (std::find(known.begin(), known.end(), name) == known.end()) {
+            const std::string near = did_you_mean(name, known);
+            fail(terminal, command,
+                 fmt::format("there is no form `{}`{}", name,
+                             near.empty() ? "; " + form_names() + " are known" : near));
+            return {};
+        }
+    }
+    Chosen chosen;
+    for (const Form& form : forms()) {
+        if (std::find(wanted.begin(), wanted.end(), form.name) != wanted.end()) {
+            chosen.push_back(&form);
+        }
+    }
+    return chosen;
+}
+
+// What can be known to be wrong before anything is read.
+int check_options(const PublishOptions& options, const Chosen& chosen, Terminal& terminal) {
+    if (!options.variant.empty() && !is_chosen(chosen, "json")) {
         return fail(terminal, command, "--variant goes with --to json; a page shows all variants");
+    }
+    if (options.paper != "a4" && options.paper != "letter") {
+        return fail(
+            terminal, command,
+            fmt::format("there is no paper `{}`{}", options.paper, "; a4 and letter are known"));
     }
     if (options.folder.empty()) {
         return fail(terminal, command, "-o names a folder; it is empty");
@@ -140,10 +203,63 @@ int check_options(const PublishOptions& options, Terminal& terminal) {
     return exit_clean;
 }
 
+// Each page gets a way to the list, and to the other guides for its device.
+void link_pages(Pages& pages) {
+    std::map<std::string, std::vector<const publish::IndexEntry*>> by_device;
+    std::map<std::string, const publish::IndexEntry*> by_file;
+    for (const publish::IndexEntry& entry : pages.entries) {
+        by_device[entry.device].push_back(&entry);
+        by_file[entry.file] = &entry;
+    }
+    for (Page& page : pages.pages) {
+        const auto found = by_file.find(page.file);
+        if (found == by_file.end()) {
+            continue;
+        }
+        std::vector<publish::PageLink> others;
+        for (const publish::IndexEntry* other : by_device[found->second->device]) {
+            if (other != found->second) {
+                others.push_back({other->title, publish::reference(page.file, other->file)});
+            }
+        }
+        page.bytes = publish::with_links(std::move(page.bytes),
+                                         publish::reference(page.file, "index.html"), others);
+    }
+}
+
+// Of a folder, a page that leads to the others. With a guide missing, the old list, which still
+// leads to its old page, is the better one.
+void add_index(Pages& pages, const PublishOptions& options, const Chosen& chosen, Disk& disk) {
+    const bool folder = std::any_of(options.paths.begin(), options.paths.end(),
+                                    [&](const auto& path) { return disk.is_folder(path); });
+    const bool taken = std::any_of(pages.pages.begin(), pages.pages.end(),
+                                   [](const Page& page) { return page.file == "index.html"; });
+    if (!folder || !is_chosen(chosen, "html") || taken) {
+        return;
+    }
+    link_pages(pages);
+    if (!pages.wrong) {
+        pages.pages.push_back({"index.html", publish::index_page(pages.entries), ""});
+    }
+}
+
+int tell_of_nothing(const Pages& pages, const PublishOptions& options, Terminal& terminal) {
+    if (!pages.entries.empty()) {
+        return fail(terminal, command,
+                    fmt::format("no guide is for a variant `{}`{}", options.variant,
+                                did_you_mean(options.variant, pages.variants)));
+    }
+    return fail(terminal, command, "no guide is declared there; a device alone makes no page");
+}
+
 } // namespace
 
 int publish(const PublishOptions& options, Terminal& terminal) {
-    if (const int wrong = check_options(options, terminal)) {
+    const Chosen chosen = chosen_forms(options.forms, terminal);
+    if (chosen.empty()) {
+        return exit_failed;
+    }
+    if (const int wrong = check_options(options, chosen, terminal)) {
         return wrong;
     }
     const auto files = inputs(command, options.paths, terminal);
@@ -151,30 +267,20 @@ int publish(const PublishOptions& options, Terminal& terminal) {
         return exit_failed;
     }
     Pages pages;
+    Progress progress(terminal, files->size());
     for (const Input& input : *files) {
-        add_file(pages, input, options, terminal.disk);
+        progress.at(input.path);
+        add_file(pages, terminal.disk, input, chosen, options);
     }
+    progress.clear();
     pages.report.write_text(terminal.err);
     if (!names_are_unique(pages, terminal)) {
         return exit_failed;
     }
     if (pages.pages.empty() && !pages.wrong) {
-        if (!options.variant.empty() && !pages.known_variant) {
-            return fail(terminal, command,
-                        fmt::format("no guide is for a variant `{}`{}", options.variant,
-                                    did_you_mean(options.variant, pages.variants)));
-        }
-        return fail(terminal, command, "no guide is declared there; a device alone makes no page");
+        return tell_of_nothing(pages, options, terminal);
     }
-    // With a guide missing, the old list, which still leads to its old page, is the better one.
-    const bool folder =
-        std::any_of(options.paths.begin(), options.paths.end(),
-                    [&](const auto& path) { return terminal.disk.is_folder(path); });
-    const bool taken = std::any_of(pages.pages.begin(), pages.pages.end(),
-                                   [](const Page& page) { return page.file == "index.html"; });
-    if (folder && options.form == "html" && !pages.wrong && !taken) {
-        pages.pages.push_back({"index.html", index_page(pages.entries), ""});
-    }
+    add_index(pages, options, chosen, terminal.disk);
     if (const int wrong = write_all(pages, options.folder, terminal)) {
         return wrong;
     }

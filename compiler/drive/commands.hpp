@@ -22,6 +22,7 @@ struct Terminal {
     std::istream& in;
     std::ostream& out;
     std::ostream& err;
+    bool err_is_terminal = false; // somebody watches
 };
 
 struct CheckOptions {
@@ -51,10 +52,20 @@ struct ExpandOptions {
 
 struct PublishOptions {
     std::vector<std::string> paths;
-    std::string form = "html";
+    std::string forms = "html"; // names with commas between them
     std::string folder = ".";
+    std::string paper = "a4";
+    std::string source_version; // of the files the pages are made from; may be empty
     std::string
         variant; // empty: every one, in files of their own where a form holds one variant alone
+};
+
+struct DrawOptions {
+    std::string path;
+    std::string what = "access";
+    std::string way_to; // a part's name; empty: the guide's goal, or none
+    std::string forms = "svg";
+    std::string folder = ".";
 };
 
 struct ExplainOptions {
@@ -63,8 +74,21 @@ struct ExplainOptions {
 };
 
 struct KindsOptions {
-    std::string word; // a kind, role, drive, thread or hazard; empty: everything
+    std::string word; // a name, a sort of declaration, or a word of a title; empty: everything
     std::string in;   // a file whose own kinds are shown too
+    bool json = false;
+    bool markdown = false; // the whole library as one page
+};
+
+struct ReckonOptions {
+    std::string sort; // torque, discharge, energy or order
+    std::vector<std::string> words;
+    std::string preload; // quantities, as the language writes them; empty: not asked
+    std::string torque;
+    std::string to;
+    std::string at;     // places, "5,5 69,5"
+    std::string passes; // a whole number
+    std::string in;     // a file whose own threads and grades are known too
     bool json = false;
 };
 
@@ -75,13 +99,35 @@ struct NewOptions {
     std::string output;     // empty: NAME.mmk
 };
 
+struct PlanOptions {
+    std::string path;
+    std::vector<std::string> reach; // items of the device
+    std::string variant;            // empty: the first that has them all
+    double time_limit = 0;          // in seconds; 0: none
+    bool expose = false;            // within reach is enough
+    bool why = false;
+    bool orders = false; // counts the orders in which the acts can be done
+    bool json = false;
+};
+
+struct DraftOptions {
+    std::string path;    // the device's file
+    std::string goal;    // "replace PART", or a verb of its kind
+    std::string variant; // empty: the first that has the part
+    std::string output;  // empty: to the terminal
+};
+
 int check(const CheckOptions& options, Terminal& terminal);
 int mend(const MendOptions& options, Terminal& terminal);
 int tidy(const TidyOptions& options, Terminal& terminal);
 int expand(const ExpandOptions& options, Terminal& terminal);
 int publish(const PublishOptions& options, Terminal& terminal);
+int plan_way_in(const PlanOptions& options, Terminal& terminal);
+int draw_device(const DrawOptions& options, Terminal& terminal);
+int draft_guide(const DraftOptions& options, Terminal& terminal);
 int explain(const ExplainOptions& options, Terminal& terminal);
 int kinds(const KindsOptions& options, Terminal& terminal);
+int reckon(const ReckonOptions& options, Terminal& terminal);
 int start_new(const NewOptions& options, Terminal& terminal);
 
 // Reads the arguments and carries the command out. Wrong use is one line on `terminal.err` and

@@ -4,11 +4,13 @@
 #include "bench/missing.hpp"
 #include "model/describe.hpp"
 #include "model/fitting.hpp"
+#include "source/embedded.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <set>
+#include <string_view>
 #include <utility>
 
 namespace matchmark::drive {
@@ -25,6 +27,13 @@ std::string with_spaces(std::string words) {
 std::string with_hyphens(std::string words) {
     std::replace(words.begin(), words.end(), ' ', '-');
     return words;
+}
+
+void replace_all(std::string& text, std::string_view mark, const std::string& with) {
+    for (std::size_t at = text.find(mark); at != std::string::npos;
+         at = text.find(mark, at + with.size())) {
+        text.replace(at, mark.size(), with);
+    }
 }
 
 // A way to take one part out.
@@ -176,35 +185,15 @@ std::string title_of(const std::string& name) {
 }
 
 std::string device_draft(const std::string& name) {
-    return fmt::format(
-        R"(# What the {0} is made of. Change each line until it says what is on the bench.
-# `matchmark kinds` lists what may follow `kind`; `matchmark check` says what is left out.
-
-device {0} "{1}"
-  revision   A
-
-part body "body"
-
-part lid "lid"
-  covers     board, board-screws, supply-plug
-
-fastener lid-screws "lid screw" 4 x screw M3 x 8, hexalobular 10
-  holds      lid to body
-  torque     0.5 N.m
-
-part board "main board" kind circuit-board
-
-fastener board-screws "board screw" 2 x screw M3 x 6, hexalobular 10
-  holds      board to body
-  torque     0.5 N.m
-
-connector supply-plug "supply plug" kind locking-tab-plug
-  joins      board to body
-
-function start "It starts"
-  through    board, supply-plug
-)",
-        name, title_of(name));
+    for (const EmbeddedText& start : templates()) {
+        if (start.name == "device") {
+            std::string text(start.text);
+            replace_all(text, "{title}", title_of(name));
+            replace_all(text, "{name}", name);
+            return text;
+        }
+    }
+    return {};
 }
 
 std::vector<std::string> guide_drafts(const Compilation& device, const std::string& name,

@@ -1,5 +1,4 @@
-// Kinds, drives, threads and hazards as JSON, for programs that offer them while a guide is
-// written.
+// Kinds as JSON, for programs that offer them while a guide is written.
 #include "drive/kind_words.hpp"
 
 #include <nlohmann/json.hpp>
@@ -15,12 +14,10 @@ std::string dumped(const Json& object) {
 }
 
 Json messages_of(const std::vector<model::Prose>& messages) {
-    static constexpr const char* words[] = {"text",    "note",    "why",   "notice",
-                                            "caution", "warning", "danger"};
     Json list = Json::array();
     for (const model::Prose& message : messages) {
         Json entry;
-        entry["kind"] = words[static_cast<std::size_t>(message.kind)];
+        entry["kind"] = signal_word(message.kind);
         entry["markdown"] = message.markdown;
         list.push_back(std::move(entry));
     }
@@ -37,6 +34,8 @@ Json verbs_of(const model::Kind& kind) {
         entry["tools"] = tool_words(verb);
         entry["limit"] = verb.limit ? Json(model::to_text(*verb.limit)) : Json(nullptr);
         entry["takes"] = verb.takes ? Json(model::to_text(*verb.takes)) : Json(nullptr);
+        entry["waits"] = verb.waits ? Json(model::to_text(*verb.waits)) : Json(nullptr);
+        entry["decays"] = verb.decays;
         entry["safe_when_live"] = verb.safe_when_live;
         entry["from_outside"] = verb.from_outside;
         list.push_back(std::move(entry));
@@ -73,6 +72,8 @@ std::string kind_as_json(const model::Model& model, const model::Kind& kind) {
     object["live_in"] = state_names(kind, kind.live);
     object["may_end_in"] = state_names(kind, kind.may_end);
     object["one_use"] = kind.one_use;
+    object["used_again_if"] = kind.used_again_if;
+    object["good_for"] = kind.good_for > 0 ? Json(kind.good_for) : Json(nullptr);
     object["asks_for_torque"] = kind.asks_torque;
     object["waste"] = kind.waste;
     object["licensed"] = kind.needs_license ? Json(kind.licensed) : Json(nullptr);
@@ -85,31 +86,6 @@ std::string kind_as_json(const model::Model& model, const model::Kind& kind) {
         object["hazards"].push_back(std::move(entry));
     }
     object["messages"] = messages_of(kind.messages);
-    return dumped(object);
-}
-
-std::string drive_as_json(const model::Drive& drive) {
-    Json object;
-    object["drive"] = drive.name;
-    object["title"] = drive.title;
-    object["driven_by"] = drive.driven_by;
-    return dumped(object);
-}
-
-std::string thread_as_json(const model::Thread& thread) {
-    Json object;
-    object["thread"] = thread.name;
-    object["pitch"] = thread.pitch ? Json(model::to_text(*thread.pitch)) : Json(nullptr);
-    object["breaks_at"] =
-        thread.breaks_at ? Json(model::to_text(*thread.breaks_at)) : Json(nullptr);
-    return dumped(object);
-}
-
-std::string hazard_as_json(const model::Hazard& hazard) {
-    Json object;
-    object["hazard"] = hazard.name;
-    object["title"] = hazard.title;
-    object["messages"] = messages_of(hazard.messages);
     return dumped(object);
 }
 

@@ -6,8 +6,6 @@
 
 namespace matchmark::drive {
 
-namespace {
-
 std::string joined(const std::vector<std::string>& words, std::string_view with) {
     std::string text;
     for (const std::string& word : words) {
@@ -16,13 +14,25 @@ std::string joined(const std::vector<std::string>& words, std::string_view with)
     return text;
 }
 
-void row(std::string& text, std::string_view name, const std::string& value) {
-    if (!value.empty()) {
-        text += fmt::format("  {:<11}{}\n", name, value);
-    }
+void row(Page& page, std::string_view name, const std::string& value) {
+    if (!value.empty())
+        page.rows.push_back({std::string(name), value});
 }
 
-std::string_view signal(model::ProseKind kind) {
+std::string to_text(const Page& page) {
+    std::string text = page.head + "\n";
+    for (const Row& row : page.rows) {
+        text += fmt::format("  {:<10} ", row.name);
+        for (const char c : row.value) {
+            text += c;
+            text += c == '\n' ? std::string(13, ' ') : "";
+        }
+        text += '\n';
+    }
+    return text;
+}
+
+std::string_view signal_word(model::ProseKind kind) {
     switch (kind) {
     case model::ProseKind::text:
         return "text";
@@ -42,21 +52,16 @@ std::string_view signal(model::ProseKind kind) {
     return "text";
 }
 
-void append_messages(std::string& text, const std::vector<model::Prose>& messages) {
+void append_messages(Page& page, const std::vector<model::Prose>& messages) {
     for (const model::Prose& message : messages) {
-        std::string words;
-        for (const char letter : message.markdown) {
-            words += letter;
-            if (letter == '\n') {
-                words += std::string(13, ' ');
-            }
-        }
-        while (words.ends_with(' ') || words.ends_with('\n')) {
+        std::string words = message.markdown;
+        while (words.ends_with(' ') || words.ends_with('\n'))
             words.pop_back();
-        }
-        row(text, signal(message.kind), words);
+        row(page, signal_word(message.kind), words);
     }
 }
+
+namespace {
 
 std::string states_of_set(const model::Kind& kind, std::size_t set) {
     std::vector<std::string> names;
@@ -77,38 +82,42 @@ std::string verb_line(const model::Kind& kind, const model::Verb& verb) {
     line += verb.safe_when_live ? ", safe when live" : "";
     line += verb.from_outside ? ", from outside" : "";
     line += verb.takes ? ", takes " + model::to_text(*verb.takes) : "";
+    line += verb.waits ? ", waits " + model::to_text(*verb.waits) : "";
+    line += verb.decays ? ", as long as the charge takes to fall" : "";
     return line;
 }
 
-void append_hazards(std::string& text, const model::Model& model, const model::Kind& kind) {
+void append_hazards(Page& page, const model::Model& model, const model::Kind& kind) {
     for (const model::HazardUse& use : kind.hazards) {
         const model::Hazard& hazard = model.hazards[use.hazard.value];
-        row(text, "hazard",
+        row(page, "hazard",
             fmt::format("{} until {}, met on {}", hazard.name,
                         joined(state_names(kind, use.safe), ", "),
                         use.on_reach ? "reach" : "touch"));
-        append_messages(text, hazard.messages);
+        append_messages(page, hazard.messages);
     }
 }
 
-void append_rules(std::string& text, const model::Kind& kind) {
+void append_rules(Page& page, const model::Kind& kind) {
     const bool is_part = kind.role == model::Role::part;
     const bool is_energy = kind.role == model::Role::energy;
-    row(text, "binds in",
+    row(page, "binds in",
         model::is_tie(kind.role) ? joined(state_names(kind, kind.binds), ", ") : "");
-    row(text, "covers in", is_part ? joined(state_names(kind, kind.covers), ", ") : "");
-    row(text, "blocks in", is_part ? joined(state_names(kind, kind.blocks), ", ") : "");
-    row(text, "live in", is_part || is_energy ? joined(state_names(kind, kind.live), ", ") : "");
-    row(text, "may end in", joined(state_names(kind, kind.may_end), ", "));
+    row(page, "covers in", is_part ? joined(state_names(kind, kind.covers), ", ") : "");
+    row(page, "blocks in", is_part ? joined(state_names(kind, kind.blocks), ", ") : "");
+    row(page, "live in", is_part || is_energy ? joined(state_names(kind, kind.live), ", ") : "");
+    row(page, "may end in", joined(state_names(kind, kind.may_end), ", "));
     for (const model::OwnNeed& need : kind.needs) {
-        row(text, "needs",
+        row(page, "needs",
             fmt::format("{} to {}", joined(state_names(kind, need.states), " or "), need.verb));
     }
-    row(text, "one use",
+    row(page, "one use",
         kind.one_use ? "once parted it is renewed from the spare or supply list" : "");
-    row(text, "torque", kind.asks_torque ? "must be stated" : "");
-    row(text, "waste", kind.waste);
-    row(text, "licensed", kind.needs_license ? kind.licensed : "");
+    row(page, "used again", kind.used_again_if.empty() ? "" : "if " + kind.used_again_if);
+    row(page, "good for", kind.good_for > 0 ? fmt::format("{} times", kind.good_for) : "");
+    row(page, "torque", kind.asks_torque ? "must be stated" : "");
+    row(page, "waste", kind.waste);
+    row(page, "licensed", kind.needs_license ? kind.licensed : "");
 }
 
 } // namespace
@@ -158,48 +167,19 @@ std::string tool_words(const model::Verb& verb) {
     return !asks && !verb.by_hand ? "" : "by " + joined(tools, " or ");
 }
 
-std::string describe_kind(const model::Model& model, const model::Kind& kind) {
-    std::string text =
-        fmt::format("{} \"{}\" is {}\n", kind.name, kind.title, role_word(kind.role));
-    row(text, "states", states_of_set(kind, 0) + " (assembled first)");
+Page describe_kind(const model::Model& model, const model::Kind& kind) {
+    Page page{fmt::format("{} \"{}\" is {}", kind.name, kind.title, role_word(kind.role)), {}};
+    row(page, "states", states_of_set(kind, 0) + " (assembled first)");
     for (std::size_t set = 1; set < kind.set_count(); ++set) {
-        row(text, "also", states_of_set(kind, set));
+        row(page, "also", states_of_set(kind, set));
     }
     for (const model::Verb& verb : kind.verbs) {
-        row(text, fmt::format("{:<10}", verb.name), verb_line(kind, verb));
+        row(page, verb.name, verb_line(kind, verb));
     }
-    append_rules(text, kind);
-    append_hazards(text, model, kind);
-    append_messages(text, kind.messages);
-    return text;
-}
-
-std::string describe_drive(const model::Drive& drive) {
-    std::string text = fmt::format("drive {} \"{}\"\n", drive.name, drive.title);
-    row(text, "driven by", joined(drive.driven_by, " or "));
-    return text;
-}
-
-std::string describe_thread(const model::Thread& thread) {
-    std::string text = fmt::format("thread {}\n", thread.name);
-    row(text, "pitch", thread.pitch ? model::to_text(*thread.pitch) : "");
-    row(text, "breaks at", thread.breaks_at ? model::to_text(*thread.breaks_at) : "");
-    return text;
-}
-
-std::string describe_hazard(const model::Model& model, const model::Hazard& hazard) {
-    std::string text = fmt::format("hazard {} \"{}\"\n", hazard.name, hazard.title);
-    append_messages(text, hazard.messages);
-    std::vector<std::string> kinds;
-    for (const model::Kind& kind : model.kinds) {
-        for (const model::HazardUse& use : kind.hazards) {
-            if (&model.hazards[use.hazard.value] == &hazard) {
-                kinds.push_back(kind.name);
-            }
-        }
-    }
-    row(text, "of kinds", joined(kinds, ", "));
-    return text;
+    append_rules(page, kind);
+    append_hazards(page, model, kind);
+    append_messages(page, kind.messages);
+    return page;
 }
 
 } // namespace matchmark::drive

@@ -1,4 +1,4 @@
-// A kind, drive, thread or hazard put into words, for the listing of the parts library.
+// A kind put into words, for the listing of the parts library.
 #pragma once
 
 #include "model/model.hpp"
@@ -14,16 +14,31 @@ std::string_view role_word(model::Role role);
 std::vector<std::string> state_names(const model::Kind& kind, model::StateSet set);
 // "by hand or pick"; empty when nothing is asked.
 std::string tool_words(const model::Verb& verb);
-// Several lines, ending in a newline.
-std::string describe_kind(const model::Model& model, const model::Kind& kind);
-std::string describe_drive(const model::Drive& drive);
-std::string describe_thread(const model::Thread& thread);
-std::string describe_hazard(const model::Model& model, const model::Hazard& hazard);
 
-// JSON objects, as text.
+// What is known of a thing: what it is, then line by line.
+struct Row {
+    std::string name;
+    std::string value; // may hold line ends
+};
+struct Page {
+    std::string head;
+    std::vector<Row> rows;
+};
+// For the terminal; ends in a newline.
+std::string to_text(const Page& page);
+
+Page describe_kind(const model::Model& model, const model::Kind& kind);
+
+// A JSON object, as text.
 std::string kind_as_json(const model::Model& model, const model::Kind& kind);
-std::string drive_as_json(const model::Drive& drive);
-std::string thread_as_json(const model::Thread& thread);
-std::string hazard_as_json(const model::Hazard& hazard);
+
+// Words with this between them.
+std::string joined(const std::vector<std::string>& words, std::string_view with);
+// Adds a line; nothing when there is no value.
+void row(Page& page, std::string_view name, const std::string& value);
+// Adds a line for each message, under its signal word.
+void append_messages(Page& page, const std::vector<model::Prose>& messages);
+// "danger", as the language spells it
+std::string_view signal_word(model::ProseKind kind);
 
 } // namespace matchmark::drive

@@ -4,12 +4,15 @@
 #include <exception>
 #include <iostream>
 
+#include <unistd.h>
+
 int main(int argument_count, char** arguments) {
     using namespace matchmark;
     std::ios::sync_with_stdio(false);
     try {
         const std::unique_ptr<Disk> disk = real_disk();
-        drive::Terminal terminal{*disk, std::cin, std::cout, std::cerr};
+        drive::Terminal terminal{*disk, std::cin, std::cout, std::cerr,
+                                 ::isatty(STDERR_FILENO) == 1};
         const int code = drive::run(argument_count, arguments, terminal);
         std::cout.flush();
         if (!std::cout) {

@@ -2,8 +2,14 @@
 #include "drive/pictures.hpp"
 
 #include "diagnostics/nearest.hpp"
+#include "publish/markup_tree.hpp"
+#include "publish/page_text.hpp"
+#include "publish/picture_shape.hpp"
 
 #include <fmt/format.h>
+
+#include <cmath>
+#include <optional>
 
 namespace matchmark::drive {
 
@@ -20,6 +26,54 @@ std::string nearest_picture(Disk& disk, const std::string& path) {
     return names == nullptr ? std::string() : nearest(path.substr(slash + 1), *names);
 }
 
+constexpr double least_dots_per_inch = 150; // common practice, no source
+constexpr double mm_per_inch = 25.4;
+
+Diagnostic finding_at(const Span& at, const char* rule, Severity severity, std::string message) {
+    Diagnostic finding;
+    finding.rule = rule;
+    finding.severity = severity;
+    finding.primary = at;
+    finding.message = std::move(message);
+    finding.label = "shown here";
+    return finding;
+}
+
+Diagnostic missing(Disk& disk, const Span& at, const std::string& path) {
+    Diagnostic finding = finding_at(at, "missing-picture", Severity::warning,
+                                    fmt::format("there is no picture `{}`", path));
+    finding.why = "the reader would see its words alone";
+    if (const std::string near = nearest_picture(disk, path); !near.empty()) {
+        finding.help = fmt::format("the nearest that is there is `{}`", near);
+    }
+    return finding;
+}
+
+// What is wrong with a picture that is there.
+std::optional<Diagnostic> fault(const Span& at, const std::string& path, const std::string& bytes) {
+    const std::string_view type = publish::picture_type(bytes);
+    if (type.empty() || (type == "image/svg+xml" && publish::harmless_svg(bytes).empty())) {
+        Diagnostic finding = finding_at(at, "not-a-picture", Severity::warning,
+                                        fmt::format("`{}` is no picture that a page shows", path));
+        finding.why = "the reader would see its words alone";
+        finding.help = "save it as JPEG, PNG or SVG";
+        return finding;
+    }
+    const double across = publish::picture_pixels(bytes);
+    const double inches = publish::printed_width(publish::picture_shape(bytes)) / mm_per_inch;
+    if (across > 0 && across < inches * least_dots_per_inch) {
+        Diagnostic finding = finding_at(
+            at, "coarse-picture", Severity::advice,
+            fmt::format("`{}` is coarse in print: {:.0f} dots per inch", path, across / inches));
+        finding.why = fmt::format("it is {:.0f} pixels wide, and printed {:.0f} mm wide", across,
+                                  inches * mm_per_inch);
+        finding.help = fmt::format("take one of {:.0f} pixels or more",
+                                   std::ceil(inches * least_dots_per_inch));
+        return finding;
+    }
+    return std::nullopt;
+}
+
 void look_for(Disk& disk, Compilation& done, const std::vector<model::Photo>& photos) {
     for (const model::Photo& photo : photos) {
         const Span at = photo.span;
@@ -27,26 +81,21 @@ void look_for(Disk& disk, Compilation& done, const std::vector<model::Photo>& ph
             continue;
         }
         const std::string path = beside(done.sources.file(at.file).path, photo.path);
-        if (disk.exists(path) && !disk.is_folder(path)) {
+        if (!disk.exists(path) || disk.is_folder(path)) {
+            done.findings.push_back(missing(disk, at, path));
             continue;
         }
-        Diagnostic finding;
-        finding.rule = "missing-picture";
-        finding.severity = Severity::warning;
-        finding.primary = at;
-        finding.message = fmt::format("there is no picture `{}`", path);
-        finding.label = "shown here";
-        finding.why = "the reader would see its words alone";
-        if (const std::string near = nearest_picture(disk, path); !near.empty()) {
-            finding.help = fmt::format("the nearest that is there is `{}`", near);
+        const auto read = disk.read(path);
+        const auto* bytes = std::get_if<std::string>(&read);
+        if (auto found = bytes == nullptr ? std::nullopt : fault(at, path, *bytes)) {
+            done.findings.push_back(std::move(*found));
         }
-        done.findings.push_back(std::move(finding));
     }
 }
 
 } // namespace
 
-void report_missing_pictures(Disk& disk, Compilation& done) {
+void report_pictures(Disk& disk, Compilation& done) {
     for (const model::Guide& guide : done.model.guides) {
         if (guide.file != done.root) {
             continue;

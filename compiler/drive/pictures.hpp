@@ -8,8 +8,9 @@
 
 namespace matchmark::drive {
 
-// A warning `missing-picture` at each photo of the root's guides whose file is not there.
-void report_missing_pictures(Disk& disk, Compilation& done);
+// At each photo of the root's guides: a warning when its file is not there, or is no picture that a
+// page shows; advice when it is coarse at the size at which it is printed.
+void report_pictures(Disk& disk, Compilation& done);
 
 // The bytes of every picture of the document that can be read.
 guide::Assets read_pictures(Disk& disk, const guide::Document& document);

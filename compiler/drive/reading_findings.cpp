@@ -12,10 +12,23 @@ constexpr Severity error = Severity::error;
 constexpr std::array table{
     ReadingFinding{"bad-kind", error, "a kind whose states and verbs do not fit together",
                    "Every state but those of `may end in` needs a verb that leads to it and one "
-                   "that leads back, or what is taken apart could never be put back."},
+                   "that leads back, or what is taken apart could never be put back. The verbs "
+                   "that make safe come in the order of the hazard."},
+    ReadingFinding{"bad-outline", error, "a sign whose outline cannot be drawn",
+                   "An outline is one or more shapes in a square of 100: M, L, C and Z in "
+                   "capitals, with numbers."},
+    ReadingFinding{"bad-preload", error, "a preload from which no torque can be worked out",
+                   "That takes a thread with form, diameter, pitch and bearing face. Name such a "
+                   "thread, or state the torque."},
+    ReadingFinding{"bad-rating", error, "a rating that means nothing, or that nothing upholds",
+                   "`matchmark kinds rating` lists what the parts of a rating mean. `sealed IP67 "
+                   "by SEAL` says which seals uphold it."},
     ReadingFinding{"carrier-ring", error, "an item that is carried by itself",
                    "`in` and `carries` say what goes where when a part is taken out; follow them "
                    "from the item and take away the line that closes the ring."},
+    ReadingFinding{"coarse-picture", Severity::advice, "a photo with too few pixels to be printed",
+                   "Under 150 dots per inch, common practice, small things blur. Take a larger "
+                   "photo, or draw it as SVG."},
     ReadingFinding{"do-not-alone", error, "`do GUIDE` beside other actions in its step",
                    "Give `do` a step of its own: the other guide's steps stand in its place."},
     ReadingFinding{"duplicate-name", error, "a name that is declared twice",
@@ -32,6 +45,9 @@ constexpr std::array table{
     ReadingFinding{"no-device", error, "a guide that is about no device",
                    "Name the device's file with `use \"DEVICE.mmk\"` at the top, or declare the "
                    "device in the same file."},
+    ReadingFinding{"not-a-picture", Severity::warning, "a photo whose file is no picture",
+                   "Pages show JPEG, PNG, GIF, WebP and well-formed SVG. Until it is one, readers "
+                   "see the words of the picture alone."},
     ReadingFinding{"not-text", error, "a file that is not text in UTF-8",
                    "Open it in a text editor and save it as UTF-8. A word processor's own "
                    "format is not text."},
@@ -45,6 +61,11 @@ constexpr std::array table{
                    "At most 10,000 files, and 200 in a chain, are read for one guide."},
     ReadingFinding{"unknown-face", error, "positions on a face that is not declared",
                    "Declare it: `face front 74 x 128 mm`."},
+    ReadingFinding{
+        "unknown-form", error, "a form of thread that is not declared",
+        "`matchmark kinds form` lists those of the library; `form NAME` declares one of your own."},
+    ReadingFinding{"unknown-gear", error, "protective gear that is not declared",
+                   "`matchmark kinds gear` lists that of the library; `gear NAME` declares more."},
     ReadingFinding{"unknown-guide", error, "`do` with a guide that is not declared",
                    "Name the file of that guide with `use` at the top."},
     ReadingFinding{"unknown-hazard", error, "a hazard that is not declared",
@@ -56,8 +77,16 @@ constexpr std::array table{
     ReadingFinding{"unknown-kind", error, "a kind that is not declared",
                    "`matchmark kinds` lists those of the library; `kind NAME \"title\" is ROLE` "
                    "declares one of your own."},
+    ReadingFinding{"unknown-pattern", error, "an order of tightening that there is not",
+                   "`star` goes across and across again, `spiral` from the middle outwards."},
+    ReadingFinding{"unknown-sign", error, "a sign that is not declared",
+                   "`matchmark kinds sign` lists those of the library; `sign NAME \"title\"` "
+                   "declares one of your own."},
     ReadingFinding{"unknown-state", error, "a state that the item's kind does not have",
                    "`matchmark kinds KIND` shows its states."},
+    ReadingFinding{"unknown-thread", error, "a thread that is not declared",
+                   "`matchmark kinds thread` lists those of the library; `thread NAME` declares "
+                   "one of your own."},
     ReadingFinding{"unknown-unit", error, "a unit that is not known",
                    "Units are written as in the International System: mm, N.m, kPa, s; inch and "
                    "pound units as in, lbf.in, psi."},

@@ -31,6 +31,17 @@ struct Run {
 // One sentence or phrase, in runs that join without spaces of their own.
 using Words = std::vector<Run>;
 
+using model::SignForm;
+
+// A safety sign in the form of ISO 7010 (a triangle, a disc, a struck-out circle), with a symbol of
+// our own.
+struct Sign {
+    std::string name;
+    std::string title; // its words, for who cannot see it
+    SignForm form = SignForm::warns;
+    std::string outline; // of the symbol, filled: SVG path data, M L C Z alone, in a square of 100
+};
+
 // A safety message; it stands before the actions that it is about.
 struct Message {
     Signal signal = Signal::notice;
@@ -38,6 +49,7 @@ struct Message {
     std::string markdown;
     unsigned full_in_step = 0; // not 0: stands in full in that step, here by its subject alone
     std::vector<std::string> variants; // to which it applies; empty: to all
+    std::string sign = {};             // the name of one of the document's signs; may be empty
 };
 
 struct GatheredMessage {
@@ -56,6 +68,9 @@ struct Passage {
 struct Instruction {
     Words words;
     std::vector<std::string> variants; // done on these alone; empty: on all
+    std::vector<Words> details =
+        {};                  // what stands below it: the order of tightening, a time worked out
+    std::string record = {}; // what is measured and written down: "brush length, at least 5 mm"
 };
 
 struct Mark {
@@ -86,7 +101,10 @@ struct Step {
     std::vector<Instruction> instructions;
     std::vector<Passage> passages;
     std::vector<Picture> pictures;
-    Test test; // of a test
+    std::vector<std::string> tools; // used in it, in the order of use, as Document::tools has them
+    double seconds = 0;             // usual handling time; 0: not known
+    double waiting_seconds = 0;     // for glue, a drain, cooling: no hands needed
+    Test test;                      // of a test
 };
 
 struct Section {
@@ -94,12 +112,14 @@ struct Section {
     std::vector<Step> steps;
 };
 
-// A tool, spare or supply.
+// A tool, spare, supply or protective gear.
 struct Provision {
     std::string words;
-    std::string amount;  // "2", "40 cm"; empty when none is given
-    std::string price;   // of that amount; empty when none is given
-    std::string purpose; // "for the lid seal"; may be empty
+    std::string amount;          // "2", "40 cm"; empty when none is given
+    std::string price;           // of that amount; empty when none is given
+    std::string purpose;         // "for the lid seal"; may be empty
+    std::string tool_class = {}; // of a tool: "basic", "special to the product"; may be empty
+    std::string sign = {};       // of protective gear: the name of one of the document's signs
 };
 
 // A group of fasteners that the work takes off or puts back, to lay out and to check against.
@@ -117,7 +137,18 @@ struct Disposal {
     std::string waste_class; // "lithium battery"
 };
 
+// A drawing made by the compiler, as SVG without scripts or links to anything outside.
+struct Figure {
+    std::string anchor; // unique in the document
+    std::string title;
+    std::string svg;
+    double width_mm = 0; // at its natural size
+    double height_mm = 0;
+    std::string alternative_text; // Markdown: what the drawing says, in words
+};
+
 struct Document {
+    std::string name; // of the guide, as in the source
     std::string title;
     std::string device;
     std::string device_revision;
@@ -129,9 +160,15 @@ struct Document {
     std::string deferral;              // what goes before this guide, sentences
     std::string
         time; // "at least 25 min", handling alone; empty when no verb of it has a usual time
+    std::string waiting;        // "24 h", beside the handling; empty when there is none
+    std::string source_version; // of the source files, as given by the caller; may be empty
     std::vector<Words> goals;
     std::vector<Passage> passages;
     std::vector<Picture> pictures;
+    std::vector<Sign> signs;           // that its messages and its protective gear show
+    std::vector<Provision> protection; // what to wear
+    std::vector<Words> energies;       // "the cell holds 11.6 W·h": what is stored, worked out
+    std::vector<Words> ratings;        // what the work voids, and what it takes to restore it
     std::vector<Provision> tools;
     std::vector<Provision> spares;
     std::vector<Provision> supplies;
@@ -140,6 +177,7 @@ struct Document {
     std::vector<GatheredMessage> safety; // highest signal word first
     std::vector<Section> sections;
     std::vector<Disposal> disposals;
+    std::vector<Figure> figures;
 };
 
 // The pictures of a document by their path; what is not there could not be read.

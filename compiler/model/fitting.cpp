@@ -45,6 +45,33 @@ bool tool_fits(const Model& model, const Resource& tool, const Item& item, const
                        [&](const std::string& name) { return has_words(description, name); });
 }
 
+const StandIn* stand_in(const Model& model, const Resource& tool, const Item& item,
+                        const Verb& verb) {
+    const Drive* drive = verb.by_driver ? find_drive(model, item.drive) : nullptr;
+    if (drive == nullptr || tool.sort != ResourceSort::tool)
+        return nullptr;
+    const std::string description = description_of(tool);
+    for (const StandIn& one : drive->stand_ins) {
+        const bool right_size = one.tool_size.empty() || has_words(description, one.tool_size);
+        if (one.size == item.drive_size && right_size && has_words(description, one.tool))
+            return &one;
+    }
+    return nullptr;
+}
+
+std::optional<ToolClass> class_of(const Model& model, const Resource& tool) {
+    if (tool.tool_class)
+        return tool.tool_class;
+    const std::string description = description_of(tool);
+    const ToolKind* best = nullptr;
+    for (const ToolKind& kind : model.tool_kinds) {
+        const bool longer = best == nullptr || kind.name.size() > best->name.size();
+        if (longer && has_words(description, kind.name))
+            best = &kind;
+    }
+    return best == nullptr ? std::nullopt : best->tool_class;
+}
+
 bool asks_tool(const Verb& verb) {
     return !verb.by_hand && (verb.by_driver || !verb.tools.empty());
 }
@@ -65,6 +92,10 @@ std::vector<ResourceId> fitting_tools(const Model& model, const std::vector<Reso
     std::vector<ResourceId> fitting;
     for (std::uint32_t i = 0; i < list.size(); ++i) {
         if (tool_fits(model, list[i], item, verb))
+            fitting.push_back(ResourceId{i});
+    }
+    for (std::uint32_t i = 0; i < list.size() && fitting.empty(); ++i) {
+        if (stand_in(model, list[i], item, verb) != nullptr)
             fitting.push_back(ResourceId{i});
     }
     return fitting;

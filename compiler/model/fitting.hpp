@@ -3,6 +3,7 @@
 
 #include "model/model.hpp"
 
+#include <optional>
 #include <vector>
 
 namespace matchmark::model {
@@ -10,11 +11,19 @@ namespace matchmark::model {
 // Does the tool do this verb on this item: by its description's words, and the item's drive and
 // size?
 bool tool_fits(const Model& model, const Resource& tool, const Item& item, const Verb& verb);
+// The line of the item's drive by which the tool makes do where none that fits is at hand; null
+// when there is none.
+const StandIn* stand_in(const Model& model, const Resource& tool, const Item& item,
+                        const Verb& verb);
+// What the guide says of the tool, or else its tool-kind: the one that its description names with
+// the most words.
+std::optional<ToolClass> class_of(const Model& model, const Resource& tool);
 // Does the verb ask for a tool to be named?
 bool asks_tool(const Verb& verb);
 // Is the spare or supply meant for this item: by `for`, else by the words of its description?
 bool serves(const Model& model, const Resource& resource, ItemId item);
-// The listed tools that fit, and the supplies or spares that serve, in the order listed.
+// The listed tools that fit (or else those that make do), and the supplies or spares that serve, in
+// the order listed.
 std::vector<ResourceId> fitting_tools(const Model& model, const std::vector<Resource>& list,
                                       const Item& item, const Verb& verb);
 std::vector<ResourceId> serving(const Model& model, const std::vector<Resource>& list, ItemId item);

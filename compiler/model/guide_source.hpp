@@ -2,6 +2,7 @@
 #pragma once
 
 #include "model/item.hpp"
+#include "model/tooling.hpp"
 
 #include <string>
 #include <vector>
@@ -13,10 +14,11 @@ enum class ResourceSort : unsigned char { tool, spare, supply };
 struct Resource {
     ResourceSort sort = ResourceSort::tool;
     std::string name;
-    std::string text;                 // "hexalobular driver 6"
-    std::vector<Quantity> quantities; // amount; a price is the one that is money
-    std::vector<ItemId> for_items;    // as declared with `for`
-    Span span;                        // its name
+    std::string text;                    // "hexalobular driver 6"
+    std::vector<Quantity> quantities;    // amount; a price is the one that is money
+    std::vector<ItemId> for_items;       // as declared with `for`
+    std::optional<ToolClass> tool_class; // of a tool, where the guide gives it
+    Span span;                           // its name
     Span line;
 };
 

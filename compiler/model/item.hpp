@@ -35,7 +35,8 @@ struct Need {
 
 struct Tightening {
     std::optional<Quantity> torque;
-    std::string pattern; // star, spiral, ...; empty: any order
+    std::optional<Quantity> preload; // the force asked for, from which the torque was worked out
+    std::string pattern;             // star, spiral, ...; empty: any order
     int passes = 1;
     Span span;
 };
@@ -94,15 +95,20 @@ struct Item {
     std::vector<WearLimit> limits;
     ItemId renewed_as;
     bool one_use = false;
+    std::string used_again_if; // what to look at before it goes back; empty: nothing
     bool safe_when_live = false;
     std::string told_by;
     std::vector<Prose> messages;
-    std::string drive;      // from the spec, when a declared drive is named in it
-    std::string drive_size; // "6", "PH00"; empty when none is given
-    std::string thread;     // from the spec, when a declared thread is named in it
-    double length_mm = 0;   // after the thread's `x`; 0: none
-    Span span;              // its name
-    Span declaration;       // its head line
+    std::string drive;             // from the spec, when a declared drive is named in it
+    std::string drive_size;        // "6", "PH00"; empty when none is given
+    std::string thread;            // from the spec, when a declared thread is named in it
+    double length_mm = 0;          // after the thread's `x`; 0: none
+    std::string grade;             // from the spec, when a declared grade is named in it
+    std::string friction;          // from the spec, when a declared friction is named in it
+    std::optional<Quantity> depth; // how deep it may reach into its hole
+    ItemId above;                  // what it would meet below
+    Span span;                     // its name
+    Span declaration;              // its head line
 };
 
 // Shown wherever the item is worked on.
@@ -118,6 +124,13 @@ struct Function {
     std::string title;
     bool is_rating = false;
     std::vector<ItemId> through;
+    Span span;
+};
+
+// What a part of a rating's code means: `IP6X`, where X stands for any one sign.
+struct RatingPart {
+    std::string code;
+    std::string title;
     Span span;
 };
 

@@ -3,6 +3,7 @@
 // by name.
 #pragma once
 
+#include "model/hazard.hpp"
 #include "model/ids.hpp"
 #include "model/quantity.hpp"
 #include "source/text.hpp"
@@ -19,15 +20,6 @@ constexpr bool is_tie(Role role) {
     return role == Role::fastener || role == Role::connector || role == Role::bond;
 }
 
-// Words for the reader, as Markdown; a safety message if its signal word is one.
-enum class ProseKind : unsigned char { text, note, why, notice, caution, warning, danger };
-
-struct Prose {
-    ProseKind kind = ProseKind::text;
-    std::string markdown;
-    Span span; // from the keyword (or first word) to the end of the last line
-};
-
 struct Verb {
     std::string name;
     StateSet from = 0;
@@ -39,6 +31,8 @@ struct Verb {
     bool safe_when_live = false;
     bool from_outside = false; // needs no reach
     std::optional<Quantity> takes;
+    std::optional<Quantity> waits; // passes by itself, beside `takes`
+    bool decays = false;           // takes as long as a charge takes to fall to the limit
     Span span;
 };
 
@@ -71,8 +65,11 @@ struct Kind {
     StateSet covers = 0;
     StateSet blocks = 0;
     StateSet live = 0;
-    StateSet may_end = 0; // beside the first of each set
+    StateSet may_end = 0;    // beside the first of each set
+    bool laid_first = false; // put on before what it ties
     bool one_use = false;
+    std::string used_again_if; // what to look at before it goes back; empty: nothing
+    int good_for = 0;          // times that it may be parted and made again; 0: not known
     bool asks_torque = false;
     std::vector<HazardUse> hazards;
     std::vector<OwnNeed> needs;
@@ -97,27 +94,5 @@ bool inverts(const Verb& verb, const Verb& candidate);
 bool leads_home(const Kind& kind, const Verb& verb);
 // The state by its name.
 std::optional<StateId> find_state(const Kind& kind, std::string_view name);
-
-struct Drive {
-    std::string name;
-    std::string title;
-    std::vector<std::string>
-        driven_by; // hyphenated words: all must stand in the tool's description
-    Span span;
-};
-
-struct Thread {
-    std::string name;
-    std::optional<Quantity> pitch;
-    std::optional<Quantity> breaks_at; // torque at which a usual screw of this thread shears
-    Span span;
-};
-
-struct Hazard {
-    std::string name;
-    std::string title;
-    std::vector<Prose> messages;
-    Span span;
-};
 
 } // namespace matchmark::model

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "model/guide_source.hpp"
+#include "model/thread.hpp"
 
 #include <string>
 #include <unordered_map>
@@ -12,7 +13,14 @@ namespace matchmark::model {
 struct Model {
     std::vector<Kind> kinds;
     std::vector<Drive> drives;
+    std::vector<ThreadForm> forms;
     std::vector<Thread> threads;
+    std::vector<Grade> grades;
+    std::vector<Friction> frictions;
+    std::vector<ToolKind> tool_kinds;
+    std::vector<Gear> gear;
+    std::vector<RatingPart> rating_parts;
+    std::vector<Sign> signs;
     std::vector<Hazard> hazards;
     Device device; // device.span is unknown when none is declared
     std::vector<Item> items;

@@ -2,8 +2,10 @@
 // rest.
 #include "parse/bodies.hpp"
 
+#include <algorithm>
 #include <array>
 #include <initializer_list>
+#include <utility>
 
 namespace matchmark::syntax {
 
@@ -43,7 +45,14 @@ void add_declarations(Bodies& bodies) {
          row<g::safety_message>(K::notice_on),
          row<g::kind>(K::kind),
          row<g::drive>(K::drive),
+         row<g::form>(K::form),
          row<g::thread>(K::thread),
+         row<g::grade>(K::grade),
+         row<g::friction>(K::friction),
+         row<g::tool_kind>(K::tool_kind),
+         row<g::gear>(K::gear),
+         row<g::rating_part>(K::rating),
+         row<g::sign>(K::sign),
          row<g::hazard>(K::hazard),
          row<g::guide>(K::guide),
          row<g::section>(K::before_section),
@@ -66,13 +75,16 @@ void add_item_details(Bodies& bodies) {
     add(bodies, {Body::part, Body::energy}, {row<g::feeds>(K::feeds)});
     add(bodies, items,
         {row<g::behind>(K::behind), row<g::reference_list>(K::under), row<g::needs>(K::needs)});
-    add(bodies, {Body::fastener}, {row<g::torque>(K::torque), row<g::told_by>(K::told_by)});
+    add(bodies, {Body::fastener},
+        {row<g::torque>(K::torque), row<g::preload>(K::preload), row<g::depth>(K::depth),
+         row<g::told_by>(K::told_by)});
     add(bodies, {Body::part, Body::fastener}, {row<g::limit>(K::limit)});
     add(bodies, {Body::part}, {row<g::carrier>(K::renewed_as)});
     add(bodies, {Body::connector}, {row<g::nothing_more>(K::safe_when_live)});
     add(bodies, items,
         {row<g::positions>(K::at), row<g::keep>(K::keep), row<g::nothing_more>(K::one_use),
-         row<g::nothing_more>(K::used_again), row<g::variants>(K::only)});
+         row<g::used_again_if>(K::used_again_if), row<g::nothing_more>(K::used_again),
+         row<g::variants>(K::only)});
     add(bodies, {Body::device},
         {row<g::revision>(K::revision), row<g::mass>(K::mass), row<g::sealed>(K::sealed),
          row<g::variants>(K::variant)});
@@ -85,12 +97,35 @@ void add_kind_details(Bodies& bodies) {
          row<g::state_list>(K::present_in), row<g::state_list>(K::binds_in),
          row<g::state_list>(K::covers_in), row<g::state_list>(K::blocks_in),
          row<g::state_list>(K::live_in), row<g::state_list>(K::may_end_in),
-         row<g::nothing_more>(K::one_use), row<g::nothing_more>(K::used_again),
-         row<g::nothing_more>(K::asks_for_torque), row<g::kind_needs>(K::needs),
-         row<g::hazard_until>(K::hazard_until), row<g::waste>(K::waste),
-         row<g::licensed>(K::licensed)});
-    add(bodies, {Body::drive}, {row<g::driven_by>(K::driven_by)});
-    add(bodies, {Body::thread}, {row<g::amount>(K::pitch), row<g::amount>(K::breaks_at)});
+         row<g::nothing_more>(K::laid_first), row<g::nothing_more>(K::one_use),
+         row<g::used_again_if>(K::used_again_if), row<g::nothing_more>(K::used_again),
+         row<g::good_for>(K::good_for), row<g::nothing_more>(K::asks_for_torque),
+         row<g::kind_needs>(K::needs), row<g::hazard_until>(K::hazard_until),
+         row<g::waste>(K::waste), row<g::licensed>(K::licensed)});
+    add(bodies, {Body::hazard},
+        {row<g::sign_of>(K::sign_of), row<g::wear>(K::wear), row<g::order>(K::order)});
+}
+
+void add_trade_details(Bodies& bodies) {
+    add(bodies, {Body::drive},
+        {row<g::driven_by>(K::driven_by), row<g::drive_size>(K::size),
+         row<g::at_a_pinch>(K::at_a_pinch)});
+    add(bodies, {Body::form}, {row<g::one_number>(K::pitch_line), row<g::one_number>(K::root)});
+    add(bodies, {Body::thread},
+        {row<g::form_of>(K::form_of), row<g::amount>(K::diameter), row<g::amount>(K::pitch),
+         row<g::amount>(K::root_at_least), row<g::bears_on>(K::bears_on),
+         row<g::amount>(K::breaks_at)});
+    add(bodies, {Body::grade},
+        {row<g::strength>(K::tensile), row<g::strength>(K::yield), row<g::one_number>(K::shear),
+         row<g::nothing_more>(K::usual)});
+    add(bodies, {Body::friction},
+        {row<g::one_number>(K::coefficient), row<g::nothing_more>(K::usual)});
+    add(bodies, {Body::tool_kind}, {row<g::class_of_tool>(K::tool_class)});
+    add(bodies, {Body::gear}, {row<g::sign_of>(K::sign_of)});
+    add(bodies, {Body::sign},
+        {row<g::number_of_sign>(K::number), row<g::nothing_more>(K::warns),
+         row<g::nothing_more>(K::obliges), row<g::nothing_more>(K::forbids),
+         row<g::outline>(K::outline)});
 }
 
 void add_guide_details(Bodies& bodies) {
@@ -111,6 +146,7 @@ Bodies all_bodies() {
     add_declarations(bodies);
     add_item_details(bodies);
     add_kind_details(bodies);
+    add_trade_details(bodies);
     add_guide_details(bodies);
     return bodies;
 }
@@ -125,54 +161,43 @@ const Bodies& known_bodies() {
 const std::vector<Row>& rows(Body body) { return known_bodies()[static_cast<std::size_t>(body)]; }
 
 Body opened_by(Keyword declaration) {
-    switch (declaration) {
-    case K::use:
-    case K::face:
-        return Body::bare;
-    case K::device:
-        return Body::device;
-    case K::part:
-        return Body::part;
-    case K::fastener:
-        return Body::fastener;
-    case K::connector:
-        return Body::connector;
-    case K::bond:
-        return Body::bond;
-    case K::fluid:
-        return Body::fluid;
-    case K::energy:
-        return Body::energy;
-    case K::function:
-        return Body::function;
-    case K::caution_on:
-    case K::danger_on:
-    case K::warning_on:
-    case K::notice_on:
-        return Body::message;
-    case K::kind:
-        return Body::kind;
-    case K::drive:
-        return Body::drive;
-    case K::thread:
-        return Body::thread;
-    case K::hazard:
-        return Body::hazard;
-    case K::guide:
-        return Body::guide;
-    case K::before_section:
-    case K::take_apart:
-    case K::work:
-        return Body::section;
-    case K::put_back:
-        return Body::put_back;
-    case K::step:
-        return Body::step;
-    case K::test:
-        return Body::test;
-    default:
-        return Body::unknown;
-    }
+    static constexpr auto opened = std::to_array<std::pair<Keyword, Body>>({
+        {K::use, Body::bare},
+        {K::face, Body::bare},
+        {K::device, Body::device},
+        {K::part, Body::part},
+        {K::fastener, Body::fastener},
+        {K::connector, Body::connector},
+        {K::bond, Body::bond},
+        {K::fluid, Body::fluid},
+        {K::energy, Body::energy},
+        {K::function, Body::function},
+        {K::caution_on, Body::message},
+        {K::danger_on, Body::message},
+        {K::warning_on, Body::message},
+        {K::notice_on, Body::message},
+        {K::kind, Body::kind},
+        {K::drive, Body::drive},
+        {K::form, Body::form},
+        {K::thread, Body::thread},
+        {K::grade, Body::grade},
+        {K::friction, Body::friction},
+        {K::tool_kind, Body::tool_kind},
+        {K::gear, Body::gear},
+        {K::rating, Body::rating},
+        {K::sign, Body::sign},
+        {K::hazard, Body::hazard},
+        {K::guide, Body::guide},
+        {K::before_section, Body::section},
+        {K::take_apart, Body::section},
+        {K::work, Body::section},
+        {K::put_back, Body::put_back},
+        {K::step, Body::step},
+        {K::test, Body::test},
+    });
+    const auto* const found = std::find_if(
+        opened.begin(), opened.end(), [&](const auto& row) { return row.first == declaration; });
+    return found == opened.end() ? Body::unknown : found->second;
 }
 
 bool takes_prose(Body body) {
@@ -181,11 +206,14 @@ bool takes_prose(Body body) {
 
 std::string_view body_name(Body body) {
     static constexpr std::array<std::string_view, body_count> names = {
-        "the first column", "a device",        "a part",    "a fastener", "a connector",
-        "a bond",           "a fluid",         "an energy", "a function", "a kind",
-        "a drive",          "a thread",        "a hazard",  "a guide",    "a section",
-        "the put-back",     "a step",          "a test",    "a photo",    "a safety message",
-        "this declaration", "this declaration"};
+        "the first column", "a device",  "a part",           "a fastener",
+        "a connector",      "a bond",    "a fluid",          "an energy",
+        "a function",       "a kind",    "a drive",          "a form",
+        "a thread",         "a grade",   "a friction",       "a tool-kind",
+        "a gear",           "a rating",  "a sign",           "a hazard",
+        "a guide",          "a section", "the put-back",     "a step",
+        "a test",           "a photo",   "a safety message", "this declaration",
+        "this declaration"};
     return names[static_cast<std::size_t>(body)];
 }
 

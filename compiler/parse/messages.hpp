@@ -73,6 +73,19 @@ inline constexpr const char* expected_words<g::measure_name> = "what is measured
 template <> inline constexpr const char* expected_words<g::kept_thing> = "`order` or `face`";
 template <> inline constexpr const char* expected_words<g::rating> = "a rating, such as IP67";
 template <> inline constexpr const char* expected_words<g::thread_name> = "a thread, such as M2";
+template <>
+inline constexpr const char* expected_words<g::grade_name> = "a grade, such as class-8.8";
+template <> inline constexpr const char* expected_words<g::form_name> = "a form of thread";
+template <> inline constexpr const char* expected_words<g::sign_name> = "a sign";
+template <> inline constexpr const char* expected_words<g::gear_name> = "protective gear";
+template <> inline constexpr const char* expected_words<g::size_name> = "a size";
+template <>
+inline constexpr const char* expected_words<g::sign_number> = "a sign's number, such as W012";
+template <>
+inline constexpr const char* expected_words<g::range_of> = "a range, such as 2.4..3.8 mm";
+template <>
+inline constexpr const char* expected_words<g::tool_class> =
+    "a class: `none`, `basic`, `supplied`, `available` or `special`";
 template <> inline constexpr const char* expected_words<g::title> = "a title in double quotes";
 template <> inline constexpr const char* expected_words<g::words> = "text in double quotes";
 template <> inline constexpr const char* expected_words<g::path> = "a path in double quotes";
@@ -140,7 +153,7 @@ template <>
 inline constexpr const char* expected_words<g::end_of_head> = "`in`, `kind` or the end of the line";
 template <>
 inline constexpr const char* expected_words<g::end_of_verb> =
-    "`by`, `takes` or the end of the line";
+    "`by`, `takes`, `waits` or the end of the line";
 template <>
 inline constexpr const char* expected_words<g::end_of_action> =
     "`with`, `to` or the end of the line";

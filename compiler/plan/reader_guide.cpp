@@ -2,8 +2,10 @@
 #include "plan/reader_guide.hpp"
 
 #include "model/describe.hpp"
+#include "plan/reader_details.hpp"
 #include "plan/reader_messages.hpp"
 #include "plan/reader_needs.hpp"
+#include "plan/reader_safety.hpp"
 #include "plan/reader_words.hpp"
 #include "source/disk.hpp"
 
@@ -63,11 +65,25 @@ std::string reader_sentence(const model::Guide& guide) {
     return "Only for a licensed " + trade + ". Whoever holds no such licence must leave this work.";
 }
 
+double longest(const std::vector<double>& seconds) {
+    return seconds.empty() ? 0 : *std::max_element(seconds.begin(), seconds.end());
+}
+
+std::string waiting_text(const ReaderWalk& walk) {
+    const double seconds = longest(walk.waiting);
+    if (seconds <= 0) {
+        return {};
+    }
+    const double minutes = std::ceil(seconds / 60);
+    return minutes < 90 ? model::number_text(minutes) + " min"
+                        : model::number_text(std::ceil(minutes / 15) / 4) + " h";
+}
+
 std::string time_text(const ReaderWalk& walk) {
     if (!walk.timed || walk.seconds.empty()) {
         return {};
     }
-    const double seconds = *std::max_element(walk.seconds.begin(), walk.seconds.end());
+    const double seconds = longest(walk.seconds);
     const double minutes = std::max(1.0, std::ceil(seconds / 60));
     if (minutes < 90) {
         return "at least " + model::number_text(minutes) + " min";
@@ -206,17 +222,31 @@ guide::Step tell_step(Making& making, const model::Step& step, unsigned number) 
     const VariantMask here = making.covered & step.variants;
     told.variants = only_for(making.model, step.variants, making.covered);
     making.messages.begin(making.walk, step, number);
+    const double seconds = longest(making.walk.seconds);
+    const double waiting = longest(making.walk.waiting);
+    const bool going_back = step.section == model::Section::put_back;
     for (const Action& action : step.actions) {
         told.instructions.push_back(
             {sentence(making.words, action),
-             only_for(making.model, variants_of(making.model, action), here)});
+             only_for(making.model, variants_of(making.model, action), here),
+             details_of(making.words, action, going_back), record_of(making.words, action)});
+        for (const std::string& tool : tools_used(making.words, action)) {
+            if (std::find(told.tools.begin(), told.tools.end(), tool) == told.tools.end()) {
+                told.tools.push_back(tool);
+            }
+        }
         follow(making.walk, making.procedure.resources, action);
         making.messages.after_action(making.walk);
     }
+    told.seconds = longest(making.walk.seconds) - seconds;
+    told.waiting_seconds = longest(making.walk.waiting) - waiting;
     making.messages.finish(making.walk, told);
     told.pictures = pictures_of(making, step.photos);
     if (step.is_test) {
         told.test = test_of(making, step);
+        for (const std::string& tool : told.test.with) {
+            told.tools.push_back(capital(tool));
+        }
     }
     return told;
 }
@@ -250,6 +280,7 @@ void tell_prose(const std::vector<model::Prose>& prose, const std::string& subje
 
 void tell_head(const Making& making, const model::Guide& guide, Document& document) {
     const Model& model = making.model;
+    document.name = guide.name;
     document.title = guide.title.empty() ? capital(spaced(guide.name)) : guide.title;
     document.device = model.device.title.empty() ? model.device.name : model.device.title;
     document.device_revision = model.device.revision;
@@ -260,6 +291,7 @@ void tell_head(const Making& making, const model::Guide& guide, Document& docume
     document.reader = reader_sentence(guide);
     document.deferral = deferral;
     document.time = time_text(making.walk);
+    document.waiting = waiting_text(making.walk);
     for (const Action& goal : guide.goals) {
         document.goals.push_back(sentence(making.words, goal));
     }
@@ -289,6 +321,7 @@ Document reader_guide(const SourceMap& sources, const Model& model, const Proced
                      [](const guide::GatheredMessage& left, const guide::GatheredMessage& right) {
                          return left.message.signal > right.message.signal;
                      });
+    tell_safety(model, procedure, covered, making.messages.hazards(), document);
     tell_needs(model, procedure, covered, document);
     return document;
 }

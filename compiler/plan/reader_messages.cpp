@@ -97,8 +97,8 @@ void ReaderMessages::after_action(const ReaderWalk& walk) {
 }
 
 void ReaderMessages::tell(guide::Step& told, const Source& source, const Prose& prose,
-                          const std::string& subject, model::VariantMask variants,
-                          bool every_step) {
+                          const std::string& subject, model::VariantMask variants, bool every_step,
+                          const std::string& sign) {
     const auto before = told_.find(source);
     const bool again = before != told_.end() && before->second.section == step_->section;
     const auto signal = signal_of(prose.kind);
@@ -110,8 +110,9 @@ void ReaderMessages::tell(guide::Step& told, const Source& source, const Prose& 
         told.passages.push_back({passage_of(prose.kind), prose.markdown});
         return;
     }
-    guide::Message message{*signal, subject, prose.markdown, 0,
-                           model::variant_names(model_, variants & variants_)};
+    guide::Message message{
+        *signal, subject, prose.markdown, 0, model::variant_names(model_, variants & variants_),
+        sign};
     if ((variants & variants_) == variants_) {
         message.variants.clear();
     }
@@ -199,6 +200,7 @@ void ReaderMessages::tell_hazards(const ReaderWalk& walk, guide::Step& told) {
     }
     for (const auto& [index, items] : met) {
         const model::Hazard& hazard = model_.hazards[index];
+        hazards_.insert(index);
         std::vector<std::string> names;
         model::VariantMask variants = 0;
         for (const ItemId item : items) {
@@ -207,7 +209,7 @@ void ReaderMessages::tell_hazards(const ReaderWalk& walk, guide::Step& told) {
         }
         const std::string subject = hazard.title + ": " + model::list(names);
         for (std::size_t i = 0; i < hazard.messages.size(); ++i) {
-            tell(told, {'h', index, i}, hazard.messages[i], subject, variants, false);
+            tell(told, {'h', index, i}, hazard.messages[i], subject, variants, false, hazard.sign);
         }
     }
 }
@@ -225,6 +227,10 @@ void ReaderMessages::finish(const ReaderWalk& walk, guide::Step& told) {
     tell_cautions(told);
     tell_items(told);
     std::stable_sort(told.messages.begin(), told.messages.end(), higher);
+}
+
+std::vector<std::uint32_t> ReaderMessages::hazards() const {
+    return {hazards_.begin(), hazards_.end()};
 }
 
 std::vector<guide::GatheredMessage> ReaderMessages::gathered() const {

@@ -6,6 +6,7 @@
 
 #include <map>
 #include <optional>
+#include <set>
 
 namespace matchmark::plan {
 
@@ -30,6 +31,8 @@ public:
     // Every message shown so far, once each, with the steps that show it; highest signal word
     // first.
     [[nodiscard]] std::vector<guide::GatheredMessage> gathered() const;
+    // The hazards met so far, by their index in the model, lowest first.
+    [[nodiscard]] std::vector<std::uint32_t> hazards() const;
 
 private:
     struct Source {
@@ -44,7 +47,8 @@ private:
     };
 
     void tell(guide::Step& told, const Source& source, const model::Prose& prose,
-              const std::string& subject, model::VariantMask variants, bool every_step);
+              const std::string& subject, model::VariantMask variants, bool every_step,
+              const std::string& sign = {});
     void tell_items(guide::Step& told);
     void tell_hazards(const ReaderWalk& walk, guide::Step& told);
     void tell_cautions(guide::Step& told);
@@ -56,6 +60,7 @@ private:
     model::VariantMask variants_;
     std::map<Source, Told> told_;
     std::vector<guide::GatheredMessage> gathered_;
+    std::set<std::uint32_t> hazards_;
 
     // of the step at hand
     const model::Step* step_ = nullptr;

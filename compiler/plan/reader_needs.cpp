@@ -3,6 +3,7 @@
 #include "plan/reader_needs.hpp"
 
 #include "model/describe.hpp"
+#include "model/fitting.hpp"
 #include "plan/reader_words.hpp"
 
 #include <algorithm>
@@ -42,6 +43,11 @@ std::string money_text(const Quantity& price) {
 guide::Provision provision(const Model& model, const model::Resource& resource) {
     guide::Provision told;
     told.words = capital(resource_words(resource));
+    if (resource.sort == model::ResourceSort::tool) {
+        if (const auto tool_class = model::class_of(model, resource)) {
+            told.tool_class = model::describe(*tool_class);
+        }
+    }
     std::vector<std::string> amounts;
     for (const Quantity& quantity : resource.quantities) {
         if (quantity.measure == Measure::money) {

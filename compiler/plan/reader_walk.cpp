@@ -41,6 +41,7 @@ ReaderWalk start_walk(const Model& model, model::VariantMask variants) {
             walk.benches.push_back({&model, variant});
             walk.states.push_back(bench::assembled(walk.benches.back()));
             walk.seconds.push_back(0);
+            walk.waiting.push_back(0);
         }
     }
     return walk;
@@ -60,8 +61,11 @@ void follow(ReaderWalk& walk, const bench::Resources& resources, const Action& a
                 continue;
             }
             const Verb& verb = bench.model->kind_of(target.ref.item).verbs[target.verb];
+            const auto count = static_cast<double>(moving(bench, walk.states[i], target));
+            // What cures or drains side by side is waited for once.
+            if (verb.waits && count > 0)
+                walk.waiting[i] += verb.waits->base;
             if (verb.takes) {
-                const auto count = static_cast<double>(moving(bench, walk.states[i], target));
                 walk.seconds[i] += verb.takes->base * count;
                 walk.timed = true;
             }

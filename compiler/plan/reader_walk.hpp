@@ -10,6 +10,7 @@ struct ReaderWalk {
     std::vector<bench::Bench> benches; // one for each variant that the guide is for
     std::vector<bench::State> states;
     std::vector<double> seconds; // usual time of what was done so far, by variant
+    std::vector<double> waiting; // time that passed by itself, by variant
     bool timed = false;          // some verb had a usual time
 };
 

@@ -120,7 +120,7 @@ std::vector<std::string> named(const ReaderWords& in, const std::vector<Resource
     for (const ResourceId id : ids) {
         const Resource& resource = in.resources[id.value];
         if ((resource.sort == ResourceSort::tool) == tools) {
-            found.push_back("the " + resource_words(resource));
+            found.push_back(resource_words(resource));
         }
     }
     return found;
@@ -140,7 +140,7 @@ std::vector<std::string> tools_of(const ReaderWords& in, const Action& action) {
         }
         const auto fitting = model::fitting_tools(in.model, in.resources, item, verb);
         if (!fitting.empty()) {
-            const std::string tool = "the " + resource_words(in.resources[fitting.front().value]);
+            const std::string tool = resource_words(in.resources[fitting.front().value]);
             if (std::find(tools.begin(), tools.end(), tool) == tools.end()) {
                 tools.push_back(tool);
             }
@@ -149,12 +149,19 @@ std::vector<std::string> tools_of(const ReaderWords& in, const Action& action) {
     return tools;
 }
 
+std::vector<std::string> with_article(std::vector<std::string> things) {
+    for (std::string& thing : things) {
+        thing.insert(0, "the ");
+    }
+    return things;
+}
+
 void say_with(const ReaderWords& in, Words& words, const Action& action) {
     if (const auto tools = tools_of(in, action); !tools.empty()) {
-        say(words, " with " + model::list(tools));
+        say(words, " with " + model::list(with_article(tools)));
     }
     if (const auto supplies = named(in, action.with, false); !supplies.empty()) {
-        say(words, ", using " + model::list(supplies));
+        say(words, ", using " + model::list(with_article(supplies)));
     }
 }
 
@@ -316,6 +323,14 @@ std::vector<std::string> old_ones(const Model& model, const Action& action) {
 }
 
 } // namespace
+
+std::vector<std::string> tools_used(const ReaderWords& in, const Action& action) {
+    std::vector<std::string> tools = tools_of(in, action);
+    for (std::string& tool : tools) {
+        tool = capital(tool);
+    }
+    return tools;
+}
 
 std::string spaced(std::string text) {
     std::replace(text.begin(), text.end(), '-', ' ');

@@ -87,6 +87,7 @@ Json json_kind(const Model& model, const Kind& kind) {
             {"blocks_in", state_names(kind, kind.blocks)},
             {"live_in", state_names(kind, kind.live)},
             {"may_end_in", state_names(kind, kind.may_end)},
+            {"laid_first", kind.laid_first},
             {"one_use", kind.one_use},
             {"asks_for_torque", kind.asks_torque},
             {"hazards", hazards},

@@ -6,7 +6,6 @@
 
 #include "model/quantity.hpp"
 #include "publish/page_text.hpp"
-#include "publish/picture_shape.hpp"
 
 #include <algorithm>
 #include <array>
@@ -117,29 +116,26 @@ std::vector<Offset> balloon_offsets(const std::vector<Point>& points, double sha
     return offsets;
 }
 
-std::string figure(const Picture& picture, const guide::Assets& assets) {
+std::string figure(const Picture& picture, const ShownPictures& pictures) {
     const std::string words = escaped(picture.alternative_text);
-    const auto found = assets.files.find(picture.path);
-    const std::string_view bytes =
-        found == assets.files.end() ? std::string_view() : std::string_view(found->second);
-    const std::string_view type = picture_type(bytes);
+    const auto found = pictures.find(picture.path);
+    const bool shown = found != pictures.end();
     std::string text = "<figure>\n";
-    if (type.empty()) {
+    if (!shown) {
         text += "<p class=\"missing\">Picture not at hand: " + words + "</p>\n";
     } else {
-        const double shape = picture_shape(bytes);
-        const double shown = shape > 0 ? shape : usual_shape;
-        const std::string ratio = model::number_text(std::round(shown * 1000) / 1000);
-        text += "<div class=\"picture\" style=\"--shape:" + ratio +
-                "\"><img src=\"data:" + std::string(type) + ";base64," + base64(bytes) +
-                "\" alt=\"" + words + "\">";
-        const std::string marks = balloons(picture, shape);
+        const double known = found->second.shape;
+        const double shape = known > 0 ? known : usual_shape;
+        const std::string ratio = model::number_text(std::round(shape * 1000) / 1000);
+        text += "<div class=\"picture\" style=\"--shape:" + ratio + "\"><img src=\"" +
+                escaped(found->second.source) + "\" alt=\"" + words + "\" />";
+        const std::string marks = balloons(picture, known);
         text += marks.empty() ? "" : "<span aria-hidden=\"true\">" + marks + "</span>";
         text += "</div>\n";
     }
     const std::string legend = key(picture);
     const std::string caption =
-        type.empty() || words.empty() ? "" : "<p aria-hidden=\"true\">" + words + "</p>\n";
+        !shown || words.empty() ? "" : "<p aria-hidden=\"true\">" + words + "</p>\n";
     if (!legend.empty() || !caption.empty()) {
         text += "<figcaption>\n" + caption + legend + "</figcaption>\n";
     }

@@ -1,7 +1,7 @@
 // A picture with numbered balloons on it and the key beside it, as on an assembly drawing.
 #pragma once
 
-#include "guide/document.hpp"
+#include "publish/shown_picture.hpp"
 
 namespace matchmark::publish {
 
@@ -17,6 +17,6 @@ struct Offset {
 // `shape`: width divided by height; 0 when it is not known.
 std::vector<Offset> balloon_offsets(const std::vector<model::Point>& points, double shape);
 
-std::string figure(const guide::Picture& picture, const guide::Assets& assets);
+std::string figure(const guide::Picture& picture, const ShownPictures& pictures);
 
 } // namespace matchmark::publish

@@ -6,7 +6,9 @@
 
 #include "guide/prose.hpp"
 #include "model/describe.hpp"
+#include "publish/page_sign.hpp"
 #include "publish/page_text.hpp"
+#include "publish/page_words.hpp"
 
 namespace matchmark::publish {
 
@@ -17,7 +19,8 @@ namespace {
 
 // Our own drawing: a triangle with a stroke and a dot.
 constexpr const char* alert =
-    "<svg viewBox=\"0 0 31 28\" aria-hidden=\"true\" focusable=\"false\"><path d=\"M15.5 2.5 29 "
+    "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 31 28\" aria-hidden=\"true\" "
+    "focusable=\"false\"><path d=\"M15.5 2.5 29 "
     "25.5H2z\" fill=\"none\" stroke=\"currentColor\" stroke-width=\"3\" stroke-linejoin=\"round\"/>"
     "<path d=\"M15.5 10v7.2\" stroke=\"currentColor\" stroke-width=\"3\" stroke-linecap=\"round\"/>"
     "<circle cx=\"15.5\" cy=\"21.6\" r=\"1.8\" fill=\"currentColor\"/></svg>";
@@ -41,10 +44,14 @@ std::string link_to(unsigned step) {
     return "<a href=\"#step-" + number + "\">step " + number + "</a>";
 }
 
-std::string panel_with(const Message& message, const std::string& after) {
+std::string panel_with(const guide::Document& document, const Message& message,
+                       const std::string& after) {
     const std::string symbol = message.signal == Signal::notice ? "" : alert;
     std::string text = "<div class=\"signal " + std::string(style_of(message.signal)) + "\">\n";
-    text += "<p class=\"word\">" + symbol + guide::signal_word(message.signal) + "</p>\n<div>\n";
+    text += "<p class=\"word\">" + symbol + guide::signal_word(message.signal) + "</p>\n";
+    const std::string shown = sign(document, message.sign);
+    text += shown.empty() ? "" : "<div class=\"shown\">" + shown + "</div>\n";
+    text += "<div class=\"said\">\n";
     std::string about = escaped(message.subject);
     if (const std::string tag = variant_tag(message.variants); !tag.empty()) {
         about += (about.empty() ? "" : " ") + tag;
@@ -66,15 +73,20 @@ std::string variant_tag(const std::vector<std::string>& variants) {
     return "<span class=\"variant\">" + escaped(model::list(variants)) + " only</span>";
 }
 
-std::string panel(const Message& message) { return panel_with(message, {}); }
+std::string panel(const guide::Document& document, const Message& message) {
+    return panel_with(document, message, {});
+}
 
 std::string safety_first(const guide::Document& document) {
-    if (document.safety.empty()) {
+    if (document.safety.empty() && document.energies.empty()) {
         return {};
     }
-    std::string text = "<section aria-labelledby=\"safety\">\n<h2 id=\"safety\">Safety first</h2>\n"
-                       "<p>Read all of this before you begin. Each message stands again at the "
-                       "step that it is about.</p>\n";
+    std::string text =
+        "<section aria-labelledby=\"safety\">\n<h2 id=\"safety\">Safety first</h2>\n";
+    if (!document.safety.empty()) {
+        text += "<p>Read all of this before you begin. Each message stands again at the step that "
+                "it is about.</p>\n";
+    }
     for (const guide::GatheredMessage& gathered : document.safety) {
         std::vector<std::string> links;
         for (const unsigned step : gathered.steps) {
@@ -83,8 +95,9 @@ std::string safety_first(const guide::Document& document) {
         const std::string where = links.empty()
                                       ? "<p class=\"small\">The whole work.</p>\n"
                                       : "<p class=\"small\">See " + model::list(links) + ".</p>\n";
-        text += panel_with(gathered.message, where);
+        text += panel_with(document, gathered.message, where);
     }
+    text += listed("What is stored in it", document.energies);
     return text + "</section>\n";
 }
 

@@ -1,14 +1,24 @@
 // One step of a guide as a part of a page.
 #include "publish/page_step.hpp"
 
-#include "guide/prose.hpp"
+#include "publish/facts.hpp"
 #include "publish/page_picture.hpp"
 #include "publish/page_safety.hpp"
 #include "publish/page_text.hpp"
+#include "publish/page_words.hpp"
+
+#include <cmath>
 
 namespace matchmark::publish {
 
 namespace {
+
+// A place to write in what was measured. With scripts on it becomes a field.
+std::string place_to_write(const std::string& record) {
+    return record.empty() ? ""
+                          : "<p class=\"record\"><span class=\"asked\">" + escaped(record) +
+                                "</span> <span class=\"blank\"></span></p>\n";
+}
 
 std::string instructions(const guide::Step& step) {
     if (step.instructions.empty()) {
@@ -17,9 +27,27 @@ std::string instructions(const guide::Step& step) {
     std::string text = "<ul class=\"do\">\n";
     for (const guide::Instruction& one : step.instructions) {
         const std::string tag = variant_tag(one.variants);
-        text += "<li>" + tag + (tag.empty() ? "" : " ") + words(one.words) + "</li>\n";
+        text += "<li><div class=\"line\">" + tag + (tag.empty() ? "" : " ") + words(one.words) +
+                "</div>\n";
+        if (!one.details.empty()) {
+            text += "<ul class=\"details\">\n";
+            for (const guide::Words& detail : one.details) {
+                text += "<li>" + words(detail) + "</li>\n";
+            }
+            text += "</ul>\n";
+        }
+        text += place_to_write(one.record) + "</li>\n";
     }
     return text + "</ul>\n";
+}
+
+std::string tools_and_time(const guide::Step& step) {
+    std::string text;
+    for (const Fact& fact : facts(step)) {
+        text += "<span>" + escaped(fact.term) + ": <strong>" + escaped(fact.words) +
+                "</strong></span> ";
+    }
+    return text.empty() ? "" : "<p class=\"facts\">" + text + "</p>\n";
 }
 
 std::string entry(const char* term, const std::vector<std::string>& values) {
@@ -51,55 +79,17 @@ std::string heading(const guide::Step& step) {
 
 } // namespace
 
-std::string words(const guide::Words& words) {
-    std::string text;
-    for (const guide::Run& run : words) {
-        switch (run.kind) {
-        case guide::RunKind::words:
-            text += escaped(run.text);
-            break;
-        case guide::RunKind::value:
-            text += "<strong class=\"value\">" + escaped(run.text) + "</strong>";
-            break;
-        case guide::RunKind::item_number:
-            text += " <span class=\"number\"><span class=\"unseen\">number </span>" +
-                    escaped(run.text) + "</span>";
-            break;
-        }
-    }
-    return text;
-}
-
-std::string passages(const std::vector<guide::Passage>& passages) {
-    std::string text;
-    for (const guide::Passage& passage : passages) {
-        const std::string body = guide::prose_html(passage.markdown);
-        switch (passage.kind) {
-        case guide::PassageKind::text:
-            text += body;
-            break;
-        case guide::PassageKind::note:
-            text += "<div class=\"note\">\n<p class=\"label\">Note</p>\n" + body + "</div>\n";
-            break;
-        case guide::PassageKind::why:
-            text += "<div class=\"note\">\n<p class=\"label\">Reason</p>\n" + body + "</div>\n";
-            break;
-        }
-    }
-    return text;
-}
-
 // Safety messages first, then what the device must be like, then the work, then what helps.
-std::string step(const guide::Step& step, const guide::Assets& assets) {
-    std::string text =
-        "<section class=\"step\" aria-labelledby=\"" + escaped(step.anchor) + "\">\n";
-    text += heading(step);
+std::string step(const guide::Step& step, const PageContext& context) {
+    std::string text = "<section class=\"step\" aria-labelledby=\"" + escaped(step.anchor) +
+                       "\" data-seconds=\"" + std::to_string(std::lround(step.seconds)) + "\">\n";
+    text += heading(step) + tools_and_time(step);
     for (const guide::Message& message : step.messages) {
-        text += panel(message);
+        text += panel(context.document, message);
     }
     text += conditions(step.test) + instructions(step) + passages(step.passages);
     for (const guide::Picture& picture : step.pictures) {
-        text += figure(picture, assets);
+        text += figure(picture, context.pictures);
     }
     return text + "</section>\n";
 }

@@ -74,7 +74,9 @@ bool is_svg(std::string_view bytes) {
         } else if (bytes.starts_with("<!--")) {
             close = "-->";
         } else if (bytes.starts_with("<!")) {
-            close = ">";
+            // A document type may hold declarations in brackets.
+            const bool bracketed = bytes.find('[') < bytes.find('>');
+            close = bracketed ? "]>" : ">";
         } else {
             return bytes.starts_with("<svg") &&
                    (bytes.size() == 4 ||

@@ -1,4 +1,4 @@
-// How wide a picture is for its height, read from its first bytes.
+// How wide a picture is, in pixels and for its height, read from its first bytes.
 #include "publish/picture_shape.hpp"
 
 #include "publish/page_text.hpp"
@@ -25,19 +25,25 @@ unsigned little_endian(std::string_view bytes, std::size_t at) {
 
 double ratio(double width, double height) { return width > 0 && height > 0 ? width / height : 0; }
 
+struct Size {
+    double width = 0;
+    double height = 0;
+};
+
 // ITU-T T.81, B.1.1.4: segments until a start of frame (C0 to CF, but for C4, C8 and CC).
-double jpeg_shape(std::string_view bytes) {
+Size jpeg_size(std::string_view bytes) {
     std::size_t at = 2;
     while (at + 9 < bytes.size() && byte_at(bytes, at) == 0xff) {
         const unsigned marker = byte_at(bytes, at + 1);
         const bool frame =
             marker >= 0xc0 && marker <= 0xcf && marker != 0xc4 && marker != 0xc8 && marker != 0xcc;
         if (frame) {
-            return ratio(big_endian(bytes, at + 7), big_endian(bytes, at + 5));
+            return {static_cast<double>(big_endian(bytes, at + 7)),
+                    static_cast<double>(big_endian(bytes, at + 5))};
         }
         at += 2U + big_endian(bytes, at + 2);
     }
-    return 0;
+    return {};
 }
 
 // The value of an attribute of the root element; empty when it has none.
@@ -64,7 +70,7 @@ double number_at(std::string_view text, std::size_t& at) {
     return read.ec == std::errc{} ? number : 0;
 }
 
-double svg_shape(std::string_view bytes) {
+Size svg_size(std::string_view bytes) {
     const auto open = bytes.find("<svg");
     const std::string_view tag = bytes.substr(open, bytes.find('>', open) - open);
     if (const std::string_view box = attribute(tag, "viewBox"); !box.empty()) {
@@ -73,31 +79,44 @@ double svg_shape(std::string_view bytes) {
         for (double& number : numbers) {
             number = number_at(box, at);
         }
-        return ratio(numbers[2], numbers[3]);
+        return {numbers[2], numbers[3]};
     }
     std::size_t begin = 0;
     const double width = number_at(attribute(tag, "width"), begin);
     begin = 0;
-    return ratio(width, number_at(attribute(tag, "height"), begin));
+    return {width, number_at(attribute(tag, "height"), begin)};
+}
+
+// The header chunk of PNG has width and height in 4 bytes each; pictures are smaller than 65,536
+// pixels.
+Size size_of(std::string_view bytes, std::string_view type) {
+    if (type == "image/png") {
+        return {static_cast<double>(big_endian(bytes, 18)),
+                static_cast<double>(big_endian(bytes, 22))};
+    }
+    if (type == "image/gif") {
+        return {static_cast<double>(little_endian(bytes, 6)),
+                static_cast<double>(little_endian(bytes, 8))};
+    }
+    if (type == "image/jpeg") {
+        return jpeg_size(bytes);
+    }
+    return type == "image/svg+xml" ? svg_size(bytes) : Size{};
 }
 
 } // namespace
 
 double picture_shape(std::string_view bytes) {
-    const std::string_view type = picture_type(bytes);
-    double shape = 0;
-    if (type == "image/png") {
-        // The header chunk has width and height in 4 bytes each; pictures are smaller than 65,536
-        // pixels.
-        shape = ratio(big_endian(bytes, 18), big_endian(bytes, 22));
-    } else if (type == "image/gif") {
-        shape = ratio(little_endian(bytes, 6), little_endian(bytes, 8));
-    } else if (type == "image/jpeg") {
-        shape = jpeg_shape(bytes);
-    } else if (type == "image/svg+xml") {
-        shape = svg_shape(bytes);
-    }
+    const Size size = size_of(bytes, picture_type(bytes));
+    const double shape = ratio(size.width, size.height);
     return shape == 0 ? 0 : std::clamp(shape, 0.1, 10.0);
 }
+
+double picture_pixels(std::string_view bytes) {
+    const std::string_view type = picture_type(bytes);
+    return type == "image/svg+xml" ? 0 : size_of(bytes, type).width;
+}
+
+double printed_width(double shape) { return shape > 0 ? std::min(100.0, 85.0 * shape) : 100.0; }
 
 } // namespace matchmark::publish

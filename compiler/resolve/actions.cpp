@@ -125,14 +125,14 @@ void read_options(ActionPlace& place, Reader& reader, Action& action) {
         } else if (reader.next_is_word("in") ||
                    (reader.next_is(TermKind::number) && !reader.next_is(TermKind::unit, 1))) {
             const std::uint32_t before = reader.index;
-            read_tightening_rest(reader, action.tightening);
+            read_tightening_rest(context, reader, action.tightening);
             if (reader.index == before)
                 reader.skip();
         } else if (reader.next_is(TermKind::number)) {
             action.amount = read_quantity(context, reader);
         } else if (reader.next_is(TermKind::comma) && reader.next_is(TermKind::number, 1)) {
             const std::uint32_t before = reader.index;
-            read_tightening_rest(reader, action.tightening);
+            read_tightening_rest(context, reader, action.tightening);
             if (reader.index == before)
                 reader.skip();
         } else {

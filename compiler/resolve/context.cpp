@@ -93,6 +93,14 @@ void report_duplicate(Context& context, Span where, Span first) {
     finding.help = "give one of them another name";
 }
 
+std::string title_or_name(syntax::Reader& reader, const std::string& name) {
+    if (auto title = reader.take_text())
+        return *title;
+    std::string words = name;
+    std::replace(words.begin(), words.end(), '-', ' ');
+    return words;
+}
+
 std::string text_of(const Context& context, Span span) {
     return std::string(context.sources.slice(span));
 }

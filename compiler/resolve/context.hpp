@@ -46,15 +46,22 @@ struct Context {
     const SourceMap& sources;
     model::Model& model;
     std::vector<Diagnostic>& findings;
-    Names kinds;
-    Names drives;
-    Names threads;
-    Names hazards;
-    Names faces;
-    Names items;
-    Names functions;
-    Names guides;
-    Names variants;
+    Names kinds = {};
+    Names drives = {};
+    Names forms = {};
+    Names threads = {};
+    Names grades = {};
+    Names frictions = {};
+    Names tool_kinds = {};
+    Names gear = {};
+    Names rating_parts = {};
+    Names signs = {};
+    Names hazards = {};
+    Names faces = {};
+    Names items = {};
+    Names functions = {};
+    Names guides = {};
+    Names variants = {};
 };
 
 // --- findings ---
@@ -65,12 +72,34 @@ void report_unknown(Context& context, const std::string& rule, Span where, std::
 // A second declaration of a name.
 void report_duplicate(Context& context, Span where, Span first);
 
+// --- names ---
+// The text of a name span.
+std::string text_of(const Context& context, Span span);
+// The title in quotes that stands next, or else the name with spaces for hyphens.
+std::string title_or_name(syntax::Reader& reader, const std::string& name);
+// A new entry under the name that stands next, or nothing (and a finding) when it is taken.
+template <class Entry>
+Entry* declared(Names& names, std::vector<Entry>& entries, Context& context,
+                syntax::Reader& reader) {
+    const auto name = reader.take_name();
+    if (!name)
+        return nullptr;
+    const std::string text = text_of(context, *name);
+    const auto index = static_cast<std::uint32_t>(entries.size());
+    if (const auto first = names.add(text, {index, *name})) {
+        report_duplicate(context, *name, first->span);
+        return nullptr;
+    }
+    Entry& entry = entries.emplace_back();
+    entry.name = text;
+    entry.span = *name;
+    return &entry;
+}
+
 // --- lines ---
 // The prose that starts on line `at` of the declaration, or (for a caution's) the prose lines from
 // `at` on; moves `at` past it.
 model::Prose read_prose(const Context& context, const Declaration& declaration, std::size_t& at);
-// The text of a name span.
-std::string text_of(const Context& context, Span span);
 // Where a line with this span of text may be inserted after: an empty span at the start of the next
 // line.
 Span after_line(const Context& context, Span line);

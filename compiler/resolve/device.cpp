@@ -111,6 +111,46 @@ void add_function(Context& context, model::Function function) {
     context.model.functions.push_back(std::move(function));
 }
 
+// `IP6X` says something of `IP67`: X stands for any one sign.
+bool is_part_of(std::string_view code, std::string_view rating) {
+    if (code.size() > rating.size())
+        return false;
+    return std::equal(code.begin(), code.end(), rating.begin(),
+                      [](char part, char sign) { return part == 'X' || part == sign; });
+}
+
+// Every sign of a code that some declared part begins like must be declared: IP68 is, IP70 is not.
+void check_code(Context& context, const model::Function& rating) {
+    const auto& parts = context.model.rating_parts;
+    std::string known(rating.name.size(), ' ');
+    bool any = false;
+    for (const model::RatingPart& part : parts) {
+        any = any || part.code.substr(0, 2) == rating.name.substr(0, 2);
+        if (!is_part_of(part.code, rating.name))
+            continue;
+        for (std::size_t i = 0; i < part.code.size(); ++i) {
+            if (part.code[i] != 'X' || rating.name[i] == 'X')
+                known[i] = rating.name[i];
+        }
+    }
+    const std::size_t unknown = known.find(' ');
+    if (!any || unknown == std::string::npos)
+        return;
+    Diagnostic& finding = report(context, "bad-rating", rating.span,
+                                 fmt::format("`{}` is no rating: its `{}` means nothing there",
+                                             rating.name, rating.name.substr(unknown)));
+    finding.help = "`matchmark kinds rating` lists what the parts of a rating mean";
+}
+
+void check_upheld(Context& context, const model::Function& rating) {
+    if (!rating.through.empty())
+        return;
+    Diagnostic& finding = report(context, "bad-rating", rating.span,
+                                 fmt::format("nothing is said to uphold `{}`", rating.name));
+    finding.why = "when a seal is parted the rating is void, and nobody would know";
+    finding.help = fmt::format("add `by` and its seals: `sealed {} by ...`", rating.name);
+}
+
 void read_ratings(Context& context, const Declaration& declaration) {
     for (std::size_t i = declaration.head + 1; i < declaration.end; ++i) {
         const Line& line = declaration.file->lines[i];
@@ -126,6 +166,8 @@ void read_ratings(Context& context, const Declaration& declaration) {
         rating.span = *name;
         if (reader.take_word("by"))
             rating.through = read_items(context, reader);
+        check_code(context, rating);
+        check_upheld(context, rating);
         add_function(context, std::move(rating));
     }
 }

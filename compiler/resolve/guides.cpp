@@ -53,7 +53,9 @@ void read_resource(Context& context, Guide& guide, ResourceSort sort, const Line
     }
     resource.text = reader.take_text().value_or("");
     while (reader.take_comma()) {
-        if (auto quantity = read_quantity(context, reader))
+        if (sort == ResourceSort::tool)
+            resource.tool_class = model::tool_class_named(reader.next_text());
+        else if (auto quantity = read_quantity(context, reader))
             resource.quantities.push_back(*quantity);
     }
     if (reader.take_word("for"))

@@ -97,6 +97,17 @@ void read_thread(const Context& context, Item& item, const model::SpecPhrase& ph
     }
 }
 
+// "class 8.8" names grade `class-8.8`, and "lightly oiled" friction `lightly-oiled`.
+void read_make(const Context& context, Item& item, const model::SpecPhrase& phrase) {
+    std::string name;
+    for (const std::string& word : phrase.words)
+        name += (name.empty() ? "" : "-") + word;
+    if (context.grades.find(name))
+        item.grade = name;
+    if (context.frictions.find(name))
+        item.friction = name;
+}
+
 // The kind's name and what describes the item; the reader stands on the name.
 void read_kind(Context& context, Item& item, Reader& reader) {
     const auto name = reader.take_name();
@@ -121,6 +132,7 @@ void read_kind(Context& context, Item& item, Reader& reader) {
         model::SpecPhrase phrase = read_phrase(context, reader);
         read_drive(context, item, phrase);
         read_thread(context, item, phrase);
+        read_make(context, item, phrase);
         if (!phrase.text.empty())
             item.spec.push_back(std::move(phrase));
     } while (reader.take_comma());
@@ -277,6 +289,7 @@ void resolve_items(Context& context, const std::vector<Declaration>& all) {
             settle_kind(context, item);
         const model::Kind& kind = model.kind(item.kind);
         item.one_use = kind.one_use;
+        item.used_again_if = kind.used_again_if;
         item.first_slot = model.slot_count;
         item.first_member = model.member_count;
         model.slot_count += item.count * static_cast<std::uint32_t>(kind.set_count());

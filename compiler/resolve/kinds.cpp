@@ -27,31 +27,6 @@ Role role_named(std::string_view name) {
     return static_cast<Role>(found - names.begin());
 }
 
-template <class Entry>
-Entry* declared(Names& names, std::vector<Entry>& entries, Context& context, Reader& reader) {
-    const auto name = reader.take_name();
-    if (!name)
-        return nullptr;
-    const std::string text = text_of(context, *name);
-    const auto index = static_cast<std::uint32_t>(entries.size());
-    if (const auto first = names.add(text, {index, *name})) {
-        report_duplicate(context, *name, first->span);
-        return nullptr;
-    }
-    Entry& entry = entries.emplace_back();
-    entry.name = text;
-    entry.span = *name;
-    return &entry;
-}
-
-std::string title_or_name(Reader& reader, const std::string& name) {
-    if (auto title = reader.take_text())
-        return *title;
-    std::string words = name;
-    std::replace(words.begin(), words.end(), '-', ' ');
-    return words;
-}
-
 void add_states(Context& context, Kind& kind, Reader& reader) {
     const auto set = static_cast<std::uint8_t>(kind.set_first.size());
     bool first = true;
@@ -119,6 +94,10 @@ void read_verb_options(Context& context, model::Verb& verb, Reader& reader) {
             } while (reader.take_word("or"));
         } else if (reader.take_word("takes")) {
             verb.takes = read_quantity(context, reader, model::Measure::time);
+        } else if (reader.take_word("waits")) {
+            verb.waits = read_quantity(context, reader, model::Measure::time);
+        } else if (reader.take_word("decays")) {
+            verb.decays = true;
         } else if (reader.take_word("safe")) {
             verb.safe_when_live = true;
         } else if (reader.take_word("from")) {
@@ -204,8 +183,17 @@ void read_kind_detail(Context& context, Kind& kind, const Line& line, Reader& re
     case Keyword::may_end_in:
         kind.may_end |= read_states(context, kind, reader);
         break;
+    case Keyword::laid_first:
+        kind.laid_first = true;
+        break;
     case Keyword::one_use:
         kind.one_use = true;
+        break;
+    case Keyword::used_again_if:
+        kind.used_again_if = reader.take_text().value_or("");
+        break;
+    case Keyword::good_for:
+        kind.good_for = static_cast<int>(read_number(reader));
         break;
     case Keyword::asks_for_torque:
         kind.asks_torque = true;
@@ -280,6 +268,34 @@ void check_ways_back(Context& context, const Kind& kind) {
     }
 }
 
+// Where in the hazard's order a verb stands; nothing when it is not in it.
+std::optional<std::size_t> place_in(const model::Hazard& hazard, const std::string& verb) {
+    const auto found = std::find(hazard.order.begin(), hazard.order.end(), verb);
+    if (found == hazard.order.end())
+        return std::nullopt;
+    return static_cast<std::size_t>(found - hazard.order.begin());
+}
+
+// A verb that makes safe must not be open before those that stand before it in the hazard's order.
+void check_order(Context& context, const Kind& kind, const model::HazardUse& use) {
+    const model::Hazard& hazard = context.model.hazards[use.hazard.value];
+    for (const model::Verb& later : kind.verbs) {
+        const auto later_place = place_in(hazard, later.name);
+        for (const model::Verb& earlier : kind.verbs) {
+            const auto earlier_place = place_in(hazard, earlier.name);
+            if (!later_place || !earlier_place || *earlier_place >= *later_place ||
+                !model::contains(earlier.from, later.to) ||
+                kind.set_of[earlier.to] != kind.set_of[later.to])
+                continue;
+            Diagnostic& finding = report(context, "bad-kind", later.span,
+                                         fmt::format("kind `{}`: `{}` comes before `{}`", kind.name,
+                                                     later.name, earlier.name));
+            finding.why = fmt::format("against {}, `{}` comes first", hazard.title, earlier.name);
+            finding.related.push_back({hazard.span, "the order stands here"});
+        }
+    }
+}
+
 void resolve_kind(Context& context, const Declaration& declaration, Kind& kind) {
     const auto& lines = declaration.file->lines;
     const auto each = [&](auto&& visit) {
@@ -327,59 +343,11 @@ void resolve_kind(Context& context, const Declaration& declaration, Kind& kind) 
     const auto last = lines.begin() + static_cast<std::ptrdiff_t>(declaration.end);
     const bool whole =
         std::none_of(first, last, [](const Line& line) { return line.shape == LineShape::broken; });
-    if (whole)
-        check_ways_back(context, kind);
-}
-
-void resolve_drive(Context& context, const Declaration& declaration) {
-    Reader head{context.sources, *declaration.file, declaration.line()};
-    model::Drive* drive = declared(context.drives, context.model.drives, context, head);
-    if (drive == nullptr)
+    if (!whole)
         return;
-    drive->title = title_or_name(head, drive->name);
-    for (std::size_t i = declaration.head + 1; i < declaration.end; ++i) {
-        const Line& line = declaration.file->lines[i];
-        if (line.keyword != Keyword::driven_by)
-            continue;
-        Reader reader{context.sources, *declaration.file, line};
-        do {
-            if (const auto tool = reader.take_name())
-                drive->driven_by.push_back(text_of(context, *tool));
-        } while (reader.take_word("or"));
-    }
-}
-
-void resolve_thread(Context& context, const Declaration& declaration) {
-    Reader head{context.sources, *declaration.file, declaration.line()};
-    model::Thread* thread = declared(context.threads, context.model.threads, context, head);
-    if (thread == nullptr)
-        return;
-    for (std::size_t i = declaration.head + 1; i < declaration.end; ++i) {
-        const Line& line = declaration.file->lines[i];
-        if (line.shape != LineShape::detail)
-            continue;
-        Reader reader{context.sources, *declaration.file, line};
-        if (line.keyword == Keyword::pitch)
-            thread->pitch = read_quantity(context, reader, model::Measure::length);
-        if (line.keyword == Keyword::breaks_at) {
-            thread->breaks_at = read_quantity(context, reader, model::Measure::torque);
-        }
-    }
-}
-
-void resolve_hazard(Context& context, const Declaration& declaration) {
-    Reader head{context.sources, *declaration.file, declaration.line()};
-    model::Hazard* hazard = declared(context.hazards, context.model.hazards, context, head);
-    if (hazard == nullptr)
-        return;
-    hazard->title = title_or_name(head, hazard->name);
-    for (std::size_t i = declaration.head + 1; i < declaration.end;) {
-        if (syntax::is_prose(declaration.file->lines[i].keyword)) {
-            hazard->messages.push_back(read_prose(context, declaration, i));
-        } else {
-            ++i;
-        }
-    }
+    check_ways_back(context, kind);
+    for (const model::HazardUse& use : kind.hazards)
+        check_order(context, kind, use);
 }
 
 // So that the model is whole when no parts library is at hand.
@@ -406,24 +374,6 @@ void add_fallback_kind(Context& context) {
 }
 
 } // namespace
-
-void declare_kinds(Context& context, const std::vector<Declaration>& all) {
-    for (const Declaration& declaration : all) {
-        switch (declaration.line().keyword) {
-        case Keyword::drive:
-            resolve_drive(context, declaration);
-            break;
-        case Keyword::thread:
-            resolve_thread(context, declaration);
-            break;
-        case Keyword::hazard:
-            resolve_hazard(context, declaration);
-            break;
-        default:
-            break;
-        }
-    }
-}
 
 void resolve_kinds(Context& context, const std::vector<Declaration>& all) {
     for (const Declaration& declaration : all) {

@@ -7,8 +7,10 @@
 
 namespace matchmark::resolve {
 
+// --- trade.cpp: drives, threads, grades, tools, signs, hazards ---
+void resolve_trade(Context& context, const std::vector<Declaration>& all);
+
 // --- kinds.cpp ---
-void declare_kinds(Context& context, const std::vector<Declaration>& all);
 void resolve_kinds(Context& context, const std::vector<Declaration>& all);
 
 // --- device.cpp ---

@@ -1,9 +1,11 @@
 // What ties, covers, carries, blocks and feeds what.
+#include "model/bolting.hpp"
 #include "resolve/parts.hpp"
 #include "resolve/values.hpp"
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <fmt/format.h>
 
 namespace matchmark::resolve {
@@ -36,6 +38,8 @@ unsigned roles_with(Keyword keyword) {
     case Keyword::feeds:
         return role_bit(Role::part) | role_bit(Role::energy);
     case Keyword::torque:
+    case Keyword::preload:
+    case Keyword::depth:
     case Keyword::told_by:
         return role_bit(Role::fastener);
     case Keyword::safe_when_live:
@@ -141,7 +145,36 @@ void read_torque(Context& context, Item& item, Reader& reader, Span line) {
     model::Tightening tightening;
     tightening.torque = read_quantity(context, reader, model::Measure::torque);
     tightening.span = line;
-    read_tightening_rest(reader, tightening);
+    read_tightening_rest(context, reader, tightening);
+    item.tightening = std::move(tightening);
+}
+
+// Published torques differ by a tenth, so two figures are all that there is to say.
+double two_figures(double value) {
+    const double scale = std::pow(10.0, 1 - std::floor(std::log10(value)));
+    return std::round(value * scale) / scale;
+}
+
+void read_preload(Context& context, Item& item, Reader& reader, Span line) {
+    model::Tightening tightening;
+    tightening.preload = read_quantity(context, reader, model::Measure::force);
+    tightening.span = line;
+    read_tightening_rest(context, reader, tightening);
+    const model::Thread* thread = model::thread_of(context.model, item);
+    const model::Friction* friction = model::friction_of(context.model, item);
+    const auto torque =
+        tightening.preload && thread != nullptr && friction != nullptr
+            ? model::torque_for(*thread, tightening.preload->base, friction->coefficient)
+            : std::nullopt;
+    if (torque && *torque > 0) {
+        tightening.torque = model::make_quantity(two_figures(*torque), "N.m");
+    } else if (tightening.preload) {
+        Diagnostic& finding =
+            report(context, "bad-preload", line,
+                   fmt::format("no torque can be worked out for `{}`", item.name));
+        finding.why = "that takes a thread whose diameter, pitch and bearing face are known";
+        finding.help = "name its thread, or state the torque";
+    }
     item.tightening = std::move(tightening);
 }
 
@@ -203,6 +236,21 @@ void read_facts(Context& context, Item& item, const Line& line, Reader& reader) 
         break;
     case Keyword::used_again:
         item.one_use = false;
+        item.used_again_if.clear();
+        break;
+    case Keyword::used_again_if:
+        item.one_use = false;
+        item.used_again_if = reader.take_text().value_or("");
+        break;
+    case Keyword::preload:
+        read_preload(context, item, reader, line.whole);
+        break;
+    case Keyword::depth:
+        item.depth = read_quantity(context, reader, model::Measure::length);
+        if (reader.take_word("above")) {
+            if (const auto below = read_ref(context, reader))
+                item.above = below->item;
+        }
         break;
     case Keyword::told_by:
         item.told_by = reader.take_text().value_or("");

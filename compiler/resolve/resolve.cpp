@@ -27,11 +27,11 @@ void gather(const syntax::File& file, std::vector<Declaration>& all) {
 model::Model resolve(const SourceMap& sources, const std::vector<syntax::File>& files,
                      std::vector<Diagnostic>& findings) {
     model::Model model;
-    Context context{sources, model, findings, {}, {}, {}, {}, {}, {}, {}, {}, {}};
+    Context context{sources, model, findings};
     std::vector<Declaration> all;
     for (const syntax::File& file : files)
         gather(file, all);
-    declare_kinds(context, all);
+    resolve_trade(context, all);
     resolve_kinds(context, all);
     resolve_device(context, all);
     declare_items(context, all);

@@ -3,6 +3,7 @@
 
 #include "diagnostics/nearest.hpp"
 #include "model/describe.hpp"
+#include "model/tightening_order.hpp"
 
 #include <charconv>
 #include <fmt/format.h>
@@ -274,10 +275,14 @@ model::VariantMask read_variants(Context& context, Reader& reader) {
     return mask == 0 ? model::all_variants : mask;
 }
 
-void read_tightening_rest(Reader& reader, model::Tightening& tightening) {
+void read_tightening_rest(Context& context, Reader& reader, model::Tightening& tightening) {
     if (reader.take_word("in")) {
-        if (const auto name = reader.take_name())
+        if (const auto name = reader.take_name()) {
             tightening.pattern = reader.text(*name);
+            if (!model::is_pattern(tightening.pattern))
+                report_unknown(context, "unknown-pattern", *name, "pattern",
+                               model::pattern_names());
+        }
     }
     const std::uint32_t ahead = reader.next_is(TermKind::comma) ? 1 : 0;
     const bool passes =

@@ -31,6 +31,6 @@ std::vector<Span> read_name_list(syntax::Reader& reader);
 std::vector<model::Point> read_points(syntax::Reader& reader);
 model::VariantMask read_variants(Context& context, syntax::Reader& reader);
 // A torque with its pattern and passes.
-void read_tightening_rest(syntax::Reader& reader, model::Tightening& tightening);
+void read_tightening_rest(Context& context, syntax::Reader& reader, model::Tightening& tightening);
 
 } // namespace matchmark::resolve

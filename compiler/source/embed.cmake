@@ -1,6 +1,6 @@
 # Writes C++ that carries the text of files inside the program, or that names every rule.
 #
-#   cmake -DKIND=parts|pages|rules -DLIST=FILE -DROOT=FOLDER -DOUTPUT=FILE -P embed.cmake
+#   cmake -DKIND=parts|pages|templates|rules -DLIST=FILE -DROOT=FOLDER -DOUTPUT=FILE -P embed.cmake
 #
 # LIST holds one path a line. Called by CMakeLists.txt.
 
@@ -67,11 +67,9 @@ else()
   foreach(file IN LISTS files)
     if(KIND STREQUAL "parts")
       file(RELATIVE_PATH name ${ROOT} ${file})
-      set(function_name parts_library)
     else()
       get_filename_component(name ${file} NAME_WE)
       string(REPLACE "_" "-" name ${name})
-      set(function_name rule_pages)
     endif()
     file(READ ${file} text)
     literals("${text}" pieces)
@@ -79,6 +77,8 @@ else()
   endforeach()
   if(KIND STREQUAL "parts")
     set(function_name parts_library)
+  elseif(KIND STREQUAL "templates")
+    set(function_name templates)
   else()
     set(function_name rule_pages)
   endif()

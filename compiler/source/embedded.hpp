@@ -19,4 +19,8 @@ std::span<const EmbeddedText> parts_library();
 // The page of every rule, by the rule's name ("not-put-back"), sorted.
 std::span<const EmbeddedText> rule_pages();
 
+// Texts to start from, by the name of the file in stdlib_parts/templates/ ("device"), sorted. They
+// are no part of the library: `{name}` and `{title}` stand in them for what is being started.
+std::span<const EmbeddedText> templates();
+
 } // namespace matchmark

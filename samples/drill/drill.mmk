@@ -71,7 +71,7 @@ part spindle "spindle" in gearbox kind shaft
 part chuck "chuck" in gearbox kind threaded-chuck 13 mm
 part jaws "chuck jaw" in chuck 3 x plain-part
   renewed as chuck
-fastener chuck-screw "left-hand chuck screw" in gearbox 1 x screw M6 x 25, hexalobular 25, countersunk, left-hand
+fastener chuck-screw "left-hand chuck screw" in gearbox 1 x screw M6 x 25, hexalobular 30, countersunk, left-hand
   holds      chuck to spindle
   torque     6 N.m
   needs      pack out to undo

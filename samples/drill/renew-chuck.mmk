@@ -5,7 +5,7 @@ guide renew-chuck "Renew the chuck"
   goal       replace chuck with chuck-new
   for        competent
   spare      chuck-new "keyless chuck 13 mm", 1, 21.50 EUR for chuck
-  tool       driver-25 "hexalobular driver 25"
+  tool       driver-30 "hexalobular driver 30"
   tool       key-10 "hexagon key 10"
 
 take-apart
@@ -15,7 +15,7 @@ step pack-off "Slide the battery pack off"
   text: Press both catches. Slide the pack forward off its rails.
 
 step chuck-off "Take the chuck off"
-  undo       chuck-screw with driver-25
+  undo       chuck-screw with driver-30
   unscrew    chuck with key-10
   text: Open the jaws to reach the screw. Turn the screw clockwise, because its thread is left-hand. Clamp the key in the jaws. Turn the chuck anticlockwise with the key.
   photo "img/chuck.svg" "The left-hand screw at the bottom of the open chuck"

@@ -67,6 +67,9 @@ void add_kind(std::string& facts, const json& kind) {
             add(facts, "{}({},{})", list, name, term(state));
         }
     }
+    if (kind["laid_first"].get<bool>()) {
+        add(facts, "laid_first({})", name);
+    }
     add_verbs(facts, kind, name);
     std::size_t number = 0;
     for (const json& need : kind["needs"]) {

@@ -38,7 +38,7 @@ struct SmallDevice {
         Item& tied = model.items[screws.value];
         tied.touches = {lid, back};
         tied.told_by = "the blue patch";
-        tied.tightening = Tightening{make_quantity(0.2, "N.m"), "star", 3, {}};
+        tied.tightening = Tightening{make_quantity(0.2, "N.m"), {}, "star", 3, {}};
         tied.spec.push_back({"M2 x 6", {}, {}, {}});
         model.items[ribbon.value].touches = {lid, back};
         model.items[cell.value].reach = {{{{ItemRef{lid, {}, {}}}}, {}}};
@@ -140,7 +140,7 @@ private:
     }
 
     void add_kinds() {
-        model.hazards.push_back({"fire", "Lithium cell", {}, {}});
+        model.hazards.push_back({"fire", "Lithium cell", {}, {}, {}, {}, {}});
         model.hazards[0].messages.push_back(prose(ProseKind::danger, "A bent cell burns."));
         add_kind("shell", Role::part, {"in", "out"}, {});
         add_kind("cover", Role::part, {"shut", "open", "off"},

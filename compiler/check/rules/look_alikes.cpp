@@ -1,10 +1,10 @@
 // Two sorts of screw in one job that a bench would mix up.
-//
-// The least difference is the project's own rule, not a published one: lengths are told apart when
-// they differ by the larger of 1 mm and a tenth.
+#include "check/screws.hpp"
 #include "check/troubles.hpp"
 
-#include <algorithm>
+#include "model/bolting.hpp"
+#include "model/look_alikes.hpp"
+
 #include <cmath>
 #include <fmt/format.h>
 
@@ -12,64 +12,52 @@ namespace matchmark::check::rules {
 
 namespace {
 
-std::vector<model::ItemId> taken_off(const Walk& walk) {
-    std::vector<model::ItemId> items;
-    for (const Event& event : walk.events) {
-        if (!event.act)
-            continue;
-        const model::Item& item = walk.model.item(event.act->item);
-        const model::Kind& kind = walk.model.kind(item.kind);
-        if (item.role != model::Role::fastener ||
-            model::contains(kind.present, kind.verbs[event.act->verb].to))
-            continue;
-        if (std::find(items.begin(), items.end(), event.act->item) == items.end())
-            items.push_back(event.act->item);
-    }
-    return items;
+// Nobody sees less than this in mm: the project's own rule.
+constexpr double seen_mm = 0.5;
+
+std::string size_of(const model::Item& item) {
+    return fmt::format("{} {} mm", item.thread, model::number_text(item.length_mm));
 }
 
-// Everything that is said of it but thread and length.
-std::string rest_of_spec(const model::Item& item) {
-    std::string rest;
-    for (const auto& phrase : item.spec) {
-        const bool sized =
-            std::find(phrase.words.begin(), phrase.words.end(), item.thread) != phrase.words.end();
-        if (!sized)
-            rest += phrase.text + ",";
-    }
-    return rest;
+double diameter_of(const Walk& walk, const model::Item& item) {
+    const model::Thread* thread = model::thread_of(walk.model, item);
+    return thread != nullptr && thread->diameter ? thread->diameter->base : 0;
 }
 
-bool alike(const model::Item& a, const model::Item& b) {
-    if (a.kind != b.kind || a.thread.empty() || a.thread != b.thread ||
-        rest_of_spec(a) != rest_of_spec(b))
-        return false;
-    if (a.length_mm <= 0 || b.length_mm <= 0)
-        return false;
+Diagnostic mixed_up(const Walk& walk, const model::Item& a, const model::Item& b,
+                    model::Likeness likeness) {
     const double difference = std::abs(a.length_mm - b.length_mm);
-    return difference > 0 && difference < std::max(1.0, 0.1 * std::max(a.length_mm, b.length_mm));
+    const model::Item& longer = a.length_mm > b.length_mm ? a : b;
+    Diagnostic finding;
+    finding.message = fmt::format("`{}` and `{}` are easily mixed up", a.name, b.name);
+    finding.primary = b.span;
+    finding.label = size_of(b);
+    finding.related.push_back({a.span, size_of(a)});
+    if (likeness == model::Likeness::thread) {
+        const bool thicker = diameter_of(walk, a) > diameter_of(walk, b);
+        finding.why = fmt::format("{} forced into a hole for {} tears the thread",
+                                  thicker ? a.thread : b.thread, thicker ? b.thread : a.thread);
+    } else {
+        finding.why =
+            fmt::format("`{}` in the other's hole can reach what lies below", longer.name);
+        if (difference <= seen_mm)
+            finding.why += ", and nobody sees the difference without measuring";
+    }
+    finding.help = fmt::format("add `told by \"...\"` to `{}`: how they are told apart",
+                               likeness == model::Likeness::thread ? b.name : longer.name);
+    return finding;
 }
 
 void find(const Walk& walk, std::vector<Diagnostic>& findings) {
-    const auto items = taken_off(walk);
+    const auto items = screws_taken_off(walk);
     for (std::size_t i = 0; i < items.size(); ++i) {
         for (std::size_t j = i + 1; j < items.size(); ++j) {
             const model::Item& a = walk.model.item(items[i]);
             const model::Item& b = walk.model.item(items[j]);
-            if (!alike(a, b) || !a.told_by.empty() || !b.told_by.empty())
+            const model::Likeness likeness = model::likeness(walk.model, a, b);
+            if (likeness == model::Likeness::none || told_apart(a, b) || harmful_swap(a, b))
                 continue;
-            const model::Item& longer = a.length_mm > b.length_mm ? a : b;
-            Diagnostic finding;
-            finding.message = fmt::format("`{}` and `{}` are easily mixed up", a.name, b.name);
-            finding.primary = b.span;
-            finding.label = fmt::format("{} {} mm", b.thread, model::number_text(b.length_mm));
-            finding.related.push_back(
-                {a.span, fmt::format("{} {} mm", a.thread, model::number_text(a.length_mm))});
-            finding.why =
-                fmt::format("`{}` in the other's hole can reach what lies below", longer.name);
-            finding.help =
-                fmt::format("add `told by \"...\"` to `{}`: how they are told apart", longer.name);
-            findings.push_back(std::move(finding));
+            findings.push_back(mixed_up(walk, a, b, likeness));
         }
     }
 }

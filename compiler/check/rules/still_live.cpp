@@ -1,4 +1,5 @@
 // Work on what a source still feeds.
+#include "check/dangers.hpp"
 #include "check/troubles.hpp"
 
 #include <fmt/format.h>
@@ -8,20 +9,20 @@ namespace matchmark::check::rules {
 namespace {
 
 void find(const Walk& walk, std::vector<Diagnostic>& findings) {
-    each_refusal<bench::StillLive>(
-        walk, [&](const Trouble& trouble, const bench::StillLive& reason) {
-            const bench::Act& act = act_of(walk, trouble);
-            Diagnostic finding =
-                refused(walk, trouble,
-                        fmt::format("{} worked on while `{}` is live", item_is(walk, act.item),
-                                    walk.model.item(reason.fed).name));
-            finding.label = "under power here";
-            finding.why =
-                fmt::format("{} still feeds `{}`", model::with_kind(walk.model, reason.source),
-                            walk.model.item(reason.fed).name);
-            finding.related.push_back({walk.model.item(reason.source).span, "the source"});
-            findings.push_back(std::move(finding));
-        });
+    each_refusal<bench::StillLive>(walk, [&](const Trouble& trouble,
+                                             const bench::StillLive& reason) {
+        const bench::Act& act = act_of(walk, trouble);
+        Diagnostic finding = refused(
+            walk, trouble,
+            fmt::format("{}{} worked on while `{}` is live", danger_of(walk.model, reason.source),
+                        item_is(walk, act.item), walk.model.item(reason.fed).name));
+        finding.label = "under power here";
+        finding.why =
+            fmt::format("{} still feeds `{}`", model::with_kind(walk.model, reason.source),
+                        walk.model.item(reason.fed).name);
+        finding.related.push_back({walk.model.item(reason.source).span, "the source"});
+        findings.push_back(std::move(finding));
+    });
 }
 
 } // namespace

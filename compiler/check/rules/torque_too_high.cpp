@@ -1,5 +1,8 @@
 // A torque that would shear the fastener.
+#include "check/torques.hpp"
 #include "check/troubles.hpp"
+
+#include "model/bolting.hpp"
 
 #include <fmt/format.h>
 
@@ -7,36 +10,26 @@ namespace matchmark::check::rules {
 
 namespace {
 
-const model::Thread* thread_of(const Walk& walk, const model::Item& item) {
-    for (const auto& thread : walk.model.threads) {
-        if (thread.name == item.thread)
-            return &thread;
-    }
-    return nullptr;
+std::optional<double> breaks_at(const StatedTorque& stated) {
+    if (stated.grade != nullptr)
+        return model::breaking_torque(*stated.thread, *stated.grade);
+    if (stated.thread->breaks_at)
+        return stated.thread->breaks_at->base;
+    return std::nullopt;
 }
 
 void find(const Walk& walk, std::vector<Diagnostic>& findings) {
-    for (std::size_t at = 0; at < walk.events.size(); ++at) {
-        const Event& event = walk.events[at];
-        if (!event.act)
+    for (const StatedTorque& stated : stated_torques(walk)) {
+        const auto breaking = breaks_at(stated);
+        if (!breaking || stated.torque.base <= *breaking)
             continue;
-        const model::Item& item = walk.model.item(event.act->item);
-        const auto& torque = walk.action(event)->tightening.torque;
-        const model::Thread* thread = thread_of(walk, item);
-        if (!torque || thread == nullptr || !thread->breaks_at)
-            continue;
-        if (!comparable(*torque, *thread->breaks_at) || torque->base <= thread->breaks_at->base)
-            continue;
-        Diagnostic finding = finding_at(walk, at,
-                                        fmt::format("{} is past what {} bears", to_text(*torque),
-                                                    model::with_kind(walk.model, event.act->item)));
+        Diagnostic finding =
+            torque_finding(walk, stated,
+                           fmt::format("{} is past what {} bears", to_text(stated.torque),
+                                       model::with_kind(walk.model, stated.item)));
         finding.label = "shears here";
-        finding.why =
-            fmt::format("a {} screw breaks at {}", thread->name, to_text(*thread->breaks_at));
-        const bool declared = item.tightening && item.tightening->torque;
-        finding.related.push_back({declared ? item.tightening->span : item.span, "declared here"});
-        finding.related.push_back({thread->span, "the thread"});
-        finding.help = "look the torque up again, and its unit";
+        finding.why = fmt::format("{} breaks at {}", what_bears(walk, stated),
+                                  to_text(torque_not_above(*breaking)));
         findings.push_back(std::move(finding));
     }
 }

@@ -1,4 +1,5 @@
 // Something that has to be so first: drain before the hose clamp comes off.
+#include "check/dangers.hpp"
 #include "check/troubles.hpp"
 
 #include <fmt/format.h>
@@ -23,7 +24,9 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
         const std::string wanted = state_words(walk.model.kind_of(reason.item), reason.states);
         Diagnostic finding = refused(
             walk, trouble,
-            fmt::format("{} needs {} {} first", model::with_kind(walk.model, act.item),
+            fmt::format("{}{} needs {} {} first",
+                        danger_ended_in(walk.model, reason.item, reason.states),
+                        model::with_kind(walk.model, act.item),
                         act.item == reason.item ? "to be" : model::quoted(walk.model, reason.item),
                         wanted));
         finding.label = "too early here";

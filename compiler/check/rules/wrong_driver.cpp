@@ -85,7 +85,9 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
         const bool any_named = std::any_of(action.with.begin(), action.with.end(),
                                            [&](ResourceId id) { return is_tool(walk, id); });
         const bool fits = std::any_of(action.with.begin(), action.with.end(), [&](ResourceId id) {
-            return model::tool_fits(walk.model, walk.procedure.resources[id.value], item, verb);
+            const model::Resource& tool = walk.procedure.resources[id.value];
+            return model::tool_fits(walk.model, tool, item, verb) ||
+                   model::stand_in(walk.model, tool, item, verb) != nullptr;
         });
         if (fits || (!any_named && !model::asks_tool(verb)))
             continue;

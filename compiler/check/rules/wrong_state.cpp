@@ -1,4 +1,5 @@
 // A verb that the item's present state does not allow: pulling a ribbon that is still locked.
+#include "check/dangers.hpp"
 #include "check/troubles.hpp"
 
 #include <fmt/format.h>
@@ -40,6 +41,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
         const model::Kind& kind = walk.model.kind_of(act.item);
         const model::Verb& verb = verb_of(walk, trouble);
         const bool repeat = reason.found == verb.to;
+        const std::string danger = danger_on_the_way(walk.model, act.item, verb, reason.found);
         std::vector<std::string> states;
         for (std::size_t i = 0; i < kind.states.size(); ++i) {
             if (model::contains(verb.from, static_cast<model::StateId>(i)))
@@ -47,8 +49,8 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
         }
         Diagnostic finding =
             refused(walk, trouble,
-                    fmt::format("{} {} `{}`", item_is(walk, act.item), repeat ? "already" : "still",
-                                kind.states[reason.found]));
+                    fmt::format("{}{} {} `{}`", danger, item_is(walk, act.item),
+                                repeat ? "already" : "still", kind.states[reason.found]));
         finding.label = fmt::format("`{}` starts from {}", verb.name, model::list(states, "or"));
         finding.why = repeat ? fmt::format("there is nothing to `{}`", verb.name)
                              : fmt::format("`{}` now would force it", verb.name);

@@ -251,3 +251,53 @@ step off "Take the tip out"
 
 put-back
   derived
+
+--- locked-off-press
+device press "Press"
+
+part frame "frame"
+part guard "guard"
+  covers     ram
+part ram "ram"
+energy mains "press supply" kind mains-isolator
+  feeds      ram
+
+--- lock-off-forgotten
+use "locked-off-press.mmk"
+guide lock-off-forgotten "Take the guard off"
+  for        trained
+  tool       tester "voltage tester"
+
+before
+
+step dead "Make it dead"
+  # error 3-7 [wrong-state] `prove` starts from `locked-off`
+  prove      mains below 50 V with tester
+
+take-apart
+
+step open "Take the guard off"
+  remove     guard
+
+put-back
+  derived
+
+--- proof-forgotten
+use "locked-off-press.mmk"
+guide proof-forgotten "Take the guard off"
+  for        trained
+  tool       lock "padlock"
+
+before
+
+step dead "Make it dead"
+  lock-off   mains with lock
+
+take-apart
+
+step open "Take the guard off"
+  # error 3-8 [hazard-not-cleared] lays open what it feeds
+  remove     guard
+
+put-back
+  derived

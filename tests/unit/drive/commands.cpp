@@ -258,6 +258,28 @@ TEST_CASE("publish: a page for each guide, and a list for a folder") {
     CHECK(nlohmann::json::accept(desk.disk.files["data/open-lamp.json"]));
 }
 
+TEST_CASE("publish: several forms in one run, each once, and pages that know each other") {
+    Desk desk;
+    desk.disk.files = {{"g/lamp.mmk", test::device_text}, {"g/open.mmk", test::good_guide}};
+    std::string other = test::good_guide;
+    for (const char* name : {"open-lamp", "Open the lamp"}) {
+        other.replace(other.find(name), 4, "Tune");
+    }
+    desk.disk.files["g/tune.mmk"] = other;
+    CHECK(desk.run({"publish", "g", "-o", "site", "--to", "markdown,html,how-to,html"}) == 0);
+    CHECK(desk.out == "site/open-lamp.html\nsite/open-lamp.md\nsite/open-lamp.how-to.jsonld\n"
+                      "site/Tune-lamp.html\nsite/Tune-lamp.md\nsite/Tune-lamp.how-to.jsonld\n"
+                      "site/index.html\n");
+    const std::string& page = desk.disk.files["site/open-lamp.html"];
+    CHECK(page.find("<a href=\"Tune-lamp.html\">Tune the lamp</a>") != std::string::npos);
+    CHECK(page.find("<a href=\"index.html\">") != std::string::npos);
+    CHECK(desk.run({"publish", "g/open.mmk", "--to", "html,"}) == 2);
+    CHECK(desk.run({"publish", "g/open.mmk", "--paper", "a5"}) == 2);
+    CHECK(desk.complained("a4 and letter are known"));
+    CHECK(desk.run({"publish", "g/open.mmk", "--source-version", "v<7>", "-o", "one"}) == 0);
+    CHECK(desk.disk.files["one/open-lamp.html"].find("v&lt;7&gt;") != std::string::npos);
+}
+
 TEST_CASE("publish: guides of one name in folders of their own do not meet") {
     Desk desk;
     for (const char* folder : {"g/one/", "g/two/"}) {

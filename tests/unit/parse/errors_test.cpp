@@ -143,8 +143,8 @@ const std::vector<Slipped>& slips() {
          R"(  foo bar)",
          R"(2:3-6 expected a detail of a part, found `foo` | a part takes `kind`, `in`, )"
          R"(`carries`, `covers`, `blocks`, `feeds`, `behind`, `under`, `needs`, `limit`, )"
-         R"(`renewed as`, `at`, `keep`, `one use`, `used again`, `only`, and prose such as )"
-         R"(`note:`)"},
+         R"(`renewed as`, `at`, `keep`, `one use`, `used again if`, `used again`, `only`, )"
+         R"(and prose such as `note:`)"},
         {"part p",
          R"(  part q)",
          R"(2:3-7 `part` starts a declaration, and does not start in the first column | start )"
@@ -169,7 +169,7 @@ const std::vector<Slipped>& slips() {
          R"(  torque 2 N.m)",
          R"(2:3-9 `torque` is not a detail of a connector | a connector takes `kind`, `in`, )"
          R"(`joins`, `behind`, `under`, `needs`, `safe when live`, `at`, `keep`, `one use`, )"
-         R"(`used again`, `only`, and prose such as `note:`)"},
+         R"(`used again if`, `used again`, `only`, and prose such as `note:`)"},
         {"kind k is part",
          R"(  stats a, b)",
          R"(2:3-8 expected a detail of a kind, found `stats` | write `states` | 2:3 `stats` )"
@@ -179,8 +179,8 @@ const std::vector<Slipped>& slips() {
          R"(2:10-11 expected `->` and the state it leads to after `a`, found `b`)"},
         {"kind k is part",
          R"(  open a -> b bi hand)",
-         R"(2:15-17 expected `by`, `takes` or the end of the line after `b`, found `bi` | )"
-         R"(write `by` | 2:15 `bi` -> `by`)"},
+         R"(2:15-17 expected `by`, `takes`, `waits` or the end of the line after `b`, )"
+         R"(found `bi` | write `by` | 2:15 `bi` -> `by`)"},
         {"kind k is part",
          R"(  open a -> b by hand or)",
          R"(2:25-25 expected a tool after `or`, found end of line)"},
@@ -191,8 +191,8 @@ const std::vector<Slipped>& slips() {
          R"(  safe when live)",
          R"(2:3-17 `safe when live` is not a detail of a kind | a kind takes `states`, )"
          R"(`also`, `present in`, `binds in`, `covers in`, `blocks in`, `live in`, `may end )"
-         R"(in`, `one use`, `used again`, `asks for torque`, `needs`, `hazard`, `waste`, )"
-         R"(`licensed`, and prose such as `note:`)"},
+         R"(in`, `laid first`, `one use`, `used again if`, `used again`, `good for`, )"
+         R"(`asks for torque`, `needs`, `hazard`, `waste`, `licensed`, and prose such as `note:`)"},
         {"kind k is part",
          R"(  hazard h until a on reech)",
          R"(2:23-28 expected `reach` or `touch` after `on`, found `reech` | write `reach` | )"

@@ -27,7 +27,8 @@ TEST_CASE("an action names its items, tool, torque, pattern and passes") {
     CHECK(said(device, fasten) ==
           "Fasten the 4 lid screws (told by the blue patch) with the "
           "hexalobular driver 6 to 0.2 N·m, in a star pattern, in 3 passes.");
-    fasten.tightening = Tightening{make_quantity(24, "N.m"), "", 1, {}}; // its own word goes first
+    fasten.tightening =
+        Tightening{make_quantity(24, "N.m"), {}, "", 1, {}}; // its own word goes first
     CHECK(said(device, fasten) == "Fasten the 4 lid screws (told by the blue patch) with the "
                                   "hexalobular driver 6 to 24 N·m.");
     CHECK(said(device, device.act(device.screws, 0, {1, 3})) == "Undo the lid screws 1 and 3.");
@@ -81,7 +82,7 @@ TEST_CASE("items in a list have torques of their own when they differ") {
     CHECK(said(device, both).ends_with("to 0.2 N·m, in a star pattern, in 3 passes."));
     device.model.items.push_back(device.model.items[device.screws.value]);
     device.model.items.back().title = "long screw";
-    device.model.items.back().tightening = Tightening{make_quantity(0.5, "N.m"), "", 1, {}};
+    device.model.items.back().tightening = Tightening{make_quantity(0.5, "N.m"), {}, "", 1, {}};
     both.targets.back().ref.item = ItemId{5};
     CHECK(said(device, both) ==
           "Fasten the 4 lid screws (told by the blue patch) to 0.2 N·m, in a star pattern, in 3 "

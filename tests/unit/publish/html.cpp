@@ -1,7 +1,9 @@
 // The page: everything is there, nothing runs, nothing is fetched.
 #include "publish/html.hpp"
 
+#include "publish/digest.hpp"
 #include "publish/page_picture.hpp"
+#include "publish/page_script.hpp"
 #include "publish/page_text.hpp"
 #include "publish/picture_shape.hpp"
 
@@ -17,49 +19,121 @@ bool has(const std::string& text, const std::string& part) {
     return text.find(part) != std::string::npos;
 }
 
-Document document_of(const std::string& words) {
+Document document_of(const std::string& text) {
     Document document;
-    document.title = words;
-    document.device = words;
-    document.reader = words;
-    document.tools.push_back({words, words, words, words});
-    document.spares.push_back({words, words, words, words});
-    document.cost = {words};
-    document.fasteners.push_back({words, words, words, words, {words}});
-    document.safety.push_back({{Signal::danger, words, words, 0, {words}}, {1}});
-    document.disposals.push_back({words, words});
+    document.name = text;
+    document.title = text;
+    document.device = text;
+    document.reader = text;
+    document.source_version = text;
+    document.signs.push_back({"sign", text, SignForm::warns, text});
+    document.energies = {{{RunKind::words, text}}};
+    document.ratings = {{{RunKind::words, text}}};
+    Provision provision;
+    provision.words = provision.amount = provision.price = provision.purpose = text;
+    provision.tool_class = text;
+    provision.sign = "sign";
+    document.protection.push_back(provision);
+    document.tools.push_back(provision);
+    document.spares.push_back(provision);
+    document.cost = {text};
+    document.fasteners.push_back({text, text, text, text, {text}});
+    Message message{Signal::danger, text, text, 0, {text}};
+    message.sign = "sign";
+    document.safety.push_back({message, {1}});
+    document.disposals.push_back({text, text});
+    document.figures.push_back({"figure-1", text, "<svg/>", 80, 50, text});
     Step step;
     step.number = 1;
     step.anchor = "step-1";
-    step.title = words;
-    step.variants = {words};
+    step.title = text;
+    step.variants = {text};
+    step.tools = {text};
     step.is_test = true;
-    step.test = {{words}, {words}, {words}};
-    step.messages.push_back({Signal::notice, words, words, 0, {}});
-    step.instructions.push_back({{{RunKind::words, words}, {RunKind::value, words}}, {words}});
-    step.passages.push_back({PassageKind::note, words});
-    step.pictures.push_back({"a.svg", words, {{1, words, {{0.5, 0.5}}}}});
-    document.sections.push_back({words, {step}});
+    step.test = {{text}, {text}, {text}};
+    step.messages.push_back(message);
+    Instruction instruction{{{RunKind::words, text}, {RunKind::value, text}}, {text}};
+    instruction.details = {{{RunKind::words, text}}};
+    instruction.record = text;
+    step.instructions.push_back(instruction);
+    step.passages.push_back({PassageKind::note, text});
+    step.pictures.push_back({"a.svg", text, {{1, text, {{0.5, 0.5}}}}});
+    document.sections.push_back({text, {step}});
     return document;
+}
+
+std::size_t count(const std::string& text, const std::string& part) {
+    std::size_t found = 0;
+    for (auto at = text.find(part); at != std::string::npos; at = text.find(part, at + 1)) {
+        ++found;
+    }
+    return found;
+}
+
+std::string figure_of(const Picture& picture, const Assets& assets) {
+    return publish::figure(picture, publish::shown_pictures(assets));
 }
 
 } // namespace
 
 TEST_CASE("names full of markup are shown and do nothing") {
     const std::string page = publish::html(document_of("\"'><script>alert(1)</script>&"), {});
-    CHECK_FALSE(has(page, "<script"));
+    CHECK(count(page, "<script") == 1); // our own
+    CHECK(count(page, "&lt;script") > 20);
     CHECK(has(page, "<h1>&quot;&#39;&gt;&lt;script&gt;alert(1)&lt;/script&gt;&amp;</h1>"));
     CHECK_FALSE(has(page, "=\"\"'>")); // no attribute was closed by it
 }
 
-TEST_CASE("nothing is fetched and nothing runs") {
+TEST_CASE("nothing is fetched, and nothing runs but the page's own script") {
     const std::string page = publish::html(document_of("x"), {{{"a.svg", "<svg></svg>"}}});
     CHECK(has(page, "default-src 'none'"));
-    CHECK(has(page, "<img src=\"data:image/svg+xml;base64,PHN2Zz48L3N2Zz4=\" alt=\"x\">"));
-    CHECK_FALSE(has(page, "http:"));
+    CHECK(has(page, "script-src 'sha256-" + publish::base64(publish::sha256(publish::page_script)) +
+                        "'"));
+    CHECK(has(page, "<img src=\"data:image/svg+xml;base64,PHN2Zy"));
+    CHECK_FALSE(has(page, "src=\"http"));
     CHECK_FALSE(has(page, "https:"));
     CHECK_FALSE(has(page, "url("));
     CHECK_FALSE(has(page, "@import"));
+}
+
+TEST_CASE("ticks are kept for one revision of one text") {
+    const auto name_of = [](const Document& document) {
+        const std::string page = publish::html(document, {});
+        const auto at = page.find("data-guide=\"") + 12;
+        return page.substr(at, page.find('"', at) - at);
+    };
+    Document document = document_of("x");
+    document.name = "renew-seal";
+    document.revision = "B";
+    const std::string first = name_of(document);
+    CHECK(first.starts_with("renew-seal:B:"));
+    CHECK(name_of(document) == first);
+    document.sections[0].steps[0].title = "Another";
+    CHECK(name_of(document) != first);
+}
+
+TEST_CASE("fields of a step reach the page") {
+    Document document = document_of("y");
+    Step& step = document.sections[0].steps[0];
+    step.tools = {"driver", "pick"};
+    step.seconds = 200;
+    step.waiting_seconds = 5400;
+    step.instructions[0].record = "length, at least 5 mm";
+    document.energies = {{{RunKind::words, "The cell holds "}, {RunKind::value, "11.6 W·h"}}};
+    const std::string page = publish::html(document, {});
+    CHECK(has(page, "Tools: <strong>driver and pick</strong>"));
+    CHECK(has(page, "Handling: <strong>about 3 min</strong>"));
+    CHECK(has(page, "Waiting: <strong>1 h 30 min</strong>"));
+    CHECK(has(page, "<span class=\"asked\">length, at least 5 mm</span>"));
+    CHECK(has(page, "The cell holds <strong class=\"value\">11.6 W·h</strong>"));
+    CHECK(has(page, "aria-label=\"Sign: y\""));
+}
+
+TEST_CASE("links to other guides go in at the top, and are escaped") {
+    const std::string page = publish::with_links(publish::html(document_of("x"), {}), "index.html",
+                                                 {{"Renew <the> seal", "a/b%20c.html"}});
+    CHECK(has(page, "<a href=\"index.html\">All guides</a>"));
+    CHECK(has(page, "<a href=\"a/b%20c.html\">Renew &lt;the&gt; seal</a>"));
 }
 
 TEST_CASE("control characters, which HTML forbids, become U+FFFD") {
@@ -70,13 +144,13 @@ TEST_CASE("control characters, which HTML forbids, become U+FFFD") {
 TEST_CASE("a picture that is missing, or is none, is shown by its words and key") {
     Picture picture{"a.svg", "The lid", {{3, "4 lid screws", {{0.1, 0.1}}}}};
     for (const char* bytes : {"", "<html><svg></svg></html>", "plain", "\x89PN", "<svgx>"}) {
-        const std::string text = publish::figure(picture, {{{"a.svg", bytes}}});
+        const std::string text = figure_of(picture, {{{"a.svg", bytes}}});
         CAPTURE(bytes);
         CHECK_FALSE(has(text, "<img"));
         CHECK(has(text, "The lid"));
         CHECK(has(text, "4 lid screws"));
     }
-    CHECK(has(publish::figure(picture, {}), "The lid"));
+    CHECK(has(figure_of(picture, {}), "The lid"));
 }
 
 TEST_CASE("pictures are known by their bytes") {
@@ -84,6 +158,7 @@ TEST_CASE("pictures are known by their bytes") {
     CHECK(publish::picture_type("\xff\xd8\xff\xe0") == "image/jpeg");
     CHECK(publish::picture_type("\xef\xbb\xbf<?xml version='1.0'?>\n<!-- a > b -->\n<!DOCTYPE svg>"
                                 "\n<svg xmlns='http://www.w3.org/2000/svg'/>") == "image/svg+xml");
+    CHECK(publish::picture_type("<!DOCTYPE svg [<!ENTITY a 'b'>]>\n<svg/>") == "image/svg+xml");
     CHECK(publish::picture_type("<!-- never closed <svg>").empty());
 }
 
@@ -138,7 +213,7 @@ TEST_CASE("balloons of neighbours keep clear of each other and of the points") {
 
 TEST_CASE("points off the picture, or none at all, stay on it") {
     Picture picture{"a", "x", {{1, "y", {{-3, 7}, {std::nan(""), 0.5}}}}};
-    const std::string text = publish::figure(picture, {{{"a", "<svg/>"}}});
+    const std::string text = figure_of(picture, {{{"a", "<svg/>"}}});
     CHECK(has(text, "left:0%;top:100%"));
     CHECK(has(text, "left:0%;top:50%"));
 }

@@ -1,0 +1,45 @@
+// A charge that is given less time than it takes to run down.
+#include "check/discharge.hpp"
+#include "check/troubles.hpp"
+
+#include <cmath>
+#include <fmt/format.h>
+
+namespace matchmark::check::rules {
+
+namespace {
+
+// Rounded up to two figures: a time that is told must be enough.
+std::string enough(double seconds) {
+    const double scale = std::pow(10.0, 1 - std::floor(std::log10(seconds)));
+    return model::number_text(std::ceil(seconds * scale) / scale) + " s";
+}
+
+void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+    for (const Discharge& discharge : discharges(walk)) {
+        const auto& stated = walk.action(walk.events[discharge.event])->duration;
+        const auto takes = time_for(discharge);
+        if (!stated || !takes || stated->base >= *takes)
+            continue;
+        Diagnostic finding =
+            finding_at(walk, discharge.event,
+                       fmt::format("{} is not discharged in {}",
+                                   model::with_kind(walk.model, discharge.item), to_text(*stated)));
+        finding.label = fmt::format("takes {}", enough(*takes));
+        finding.why =
+            fmt::format("{} from {} to {} through {} takes {}: R x C x ln(V0 / V)",
+                        to_text(*discharge.capacitance), to_text(*discharge.voltage),
+                        to_text(*discharge.limit), to_text(*discharge.through), enough(*takes));
+        finding.related.push_back({walk.model.item(discharge.item).span, "declared here"});
+        finding.help = fmt::format("write `for {}`, or leave the time out", enough(*takes));
+        findings.push_back(std::move(finding));
+    }
+}
+
+} // namespace
+
+extern const Rule short_discharge;
+const Rule short_discharge{"short-discharge", "hazard", Severity::error,
+                           "a charge given less time than it takes to run down", find};
+
+} // namespace matchmark::check::rules

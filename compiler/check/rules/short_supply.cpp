@@ -1,0 +1,142 @@
+// Less on the list than the guide uses: the fitter finds out half way.
+#include "check/troubles.hpp"
+
+#include "model/fitting.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <fmt/format.h>
+#include <map>
+
+namespace matchmark::check::rules {
+
+namespace {
+
+using model::Measure;
+using model::Quantity;
+
+struct Need {
+    double pieces = 0;
+    std::map<Measure, double> amounts; // in base units
+    std::vector<model::ItemId> items;
+};
+
+double members_spent(const Walk& walk, const Event& event) {
+    const model::Item& item = walk.model.item(event.act->item);
+    double count = 0;
+    for (std::uint16_t member = 0; member < item.count; ++member) {
+        const auto& named = event.act->members;
+        const bool meant =
+            named.empty() || std::find(named.begin(), named.end(), member + 1) != named.end();
+        const bool spent = (event.before.flags[item.first_member + member] & bench::spent) != 0;
+        count += meant && spent ? 1 : 0;
+    }
+    return count;
+}
+
+// Pieces that the action renews of the target. Paste and tape come by the tube and the reel: what
+// is laid first counts once for the item.
+double pieces_for(const Walk& walk, const Event& event, const model::Target& target) {
+    const model::Item& item = walk.model.item(target.ref.item);
+    const model::Kind& kind = walk.model.kind(item.kind);
+    double count = 0;
+    if (event.act) {
+        if (!item.one_use || !model::leads_home(kind, kind.verbs[event.act->verb]))
+            return 0;
+        count = members_spent(walk, event);
+    } else if (walk.action(event)->sort == model::ActionSort::replace) {
+        count = static_cast<double>(target.ref.members.empty() ? item.count
+                                                               : target.ref.members.size());
+    }
+    return kind.laid_first && count > 0 ? 1 : count;
+}
+
+void add_need(const Walk& walk, const Event& event, const model::Target& target, Need& need) {
+    const model::Action& action = *walk.action(event);
+    const model::Item& item = walk.model.item(target.ref.item);
+    need.items.push_back(target.ref.item);
+    if (item.role != model::Role::fluid) {
+        need.pieces += pieces_for(walk, event, target);
+        return;
+    }
+    const model::Kind& kind = walk.model.kind(item.kind);
+    const auto& amount = action.amount ? action.amount : item.amount;
+    if (!event.act || !amount || !model::leads_home(kind, kind.verbs[event.act->verb]))
+        return;
+    need.amounts[amount->measure] += amount->base;
+}
+
+// What each resource of the guide is used for, by its index.
+std::map<std::uint32_t, Need> needs_of(const Walk& walk) {
+    std::map<std::uint32_t, Need> needs;
+    for (const Event& event : walk.events) {
+        const model::Action* action = walk.action(event);
+        if (action == nullptr)
+            continue;
+        for (std::size_t t = 0; t < action->targets.size(); ++t) {
+            const model::Target& target = action->targets[t];
+            if ((event.act && t != event.target) || !walk.bench.exists(target.ref.item))
+                continue;
+            for (const auto id : action->with) {
+                if (model::serves(walk.model, walk.procedure.resources[id.value], target.ref.item))
+                    add_need(walk, event, target, needs[id.value]);
+            }
+        }
+    }
+    return needs;
+}
+
+// "0.4 l", in the unit of what is listed; without the last binary noise.
+std::string lacking(const Quantity& listed, double needed) {
+    const double part = listed.base > 0 ? listed.value / listed.base : 1;
+    const double rounded = std::round((needed - listed.base) * part * 1e6) / 1e6;
+    return to_text(Quantity{rounded, listed.unit, listed.measure, 0});
+}
+
+void report(const model::Resource& resource, const Quantity& listed, double needed,
+            const Walk& walk, const Need& need, std::vector<Diagnostic>& findings) {
+    if (listed.base >= needed * (1 - 1e-9))
+        return;
+    const std::string more = lacking(listed, needed);
+    Diagnostic finding;
+    finding.message = fmt::format("`{}` is {} short", resource.name, more);
+    finding.primary = resource.span;
+    finding.label = fmt::format("{} more is used", more);
+    if (listed.measure == Measure::number)
+        finding.label = fmt::format("{} more {} used", more, more == "1" ? "is" : "are");
+    finding.why = "the fitter finds out half way, with the device in pieces";
+    std::vector<model::ItemId> told;
+    for (const model::ItemId item : need.items) {
+        if (std::find(told.begin(), told.end(), item) != told.end())
+            continue;
+        told.push_back(item);
+        finding.related.push_back({walk.model.item(item).span, "used on this"});
+    }
+    finding.help = fmt::format("list {} more", more);
+    findings.push_back(std::move(finding));
+}
+
+void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+    const std::size_t own = walk.guide().resources.size();
+    for (const auto& [index, need] : needs_of(walk)) {
+        const model::Resource& resource = walk.procedure.resources[index];
+        if (index >= own || resource.sort == model::ResourceSort::tool)
+            continue;
+        for (const Quantity& listed : resource.quantities) {
+            if (listed.measure == Measure::number) {
+                report(resource, listed, need.pieces, walk, need, findings);
+            } else if (const auto amount = need.amounts.find(listed.measure);
+                       amount != need.amounts.end()) {
+                report(resource, listed, amount->second, walk, need, findings);
+            }
+        }
+    }
+}
+
+} // namespace
+
+extern const Rule short_supply;
+const Rule short_supply{"short-supply", "tools", Severity::warning,
+                        "a supply or spare of which the guide uses more than is listed", find};
+
+} // namespace matchmark::check::rules

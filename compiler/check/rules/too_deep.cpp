@@ -1,0 +1,72 @@
+// A screw longer than the hole is deep, or one that would be in the hole of its like.
+#include "check/screws.hpp"
+#include "check/troubles.hpp"
+
+#include "model/look_alikes.hpp"
+
+#include <fmt/format.h>
+
+namespace matchmark::check::rules {
+
+namespace {
+
+std::string below(const Walk& walk, const model::Item& hole) {
+    return hole.above.known() ? model::with_kind(walk.model, hole.above) : "what lies below";
+}
+
+Diagnostic pierces(const Walk& walk, const model::Item& screw, const model::Item& hole,
+                   std::string message) {
+    Diagnostic finding;
+    finding.message = std::move(message);
+    finding.label = fmt::format("{} mm long", model::number_text(screw.length_mm));
+    finding.why = fmt::format("the hole is {} deep, and then comes {}", to_text(*hole.depth),
+                              below(walk, hole));
+    if (hole.above.known())
+        finding.related.push_back({walk.model.item(hole.above).span, "this lies below"});
+    return finding;
+}
+
+void find_own(const Walk& walk, const model::Item& item, std::vector<Diagnostic>& findings) {
+    if (model::passes_depth_by(item, item) <= 0)
+        return;
+    Diagnostic finding =
+        pierces(walk, item, item, fmt::format("`{}` reaches {}", item.name, below(walk, item)));
+    finding.primary = item.span;
+    finding.help = "measure the screw and the hole again";
+    findings.push_back(std::move(finding));
+}
+
+void find_swapped(const Walk& walk, const model::Item& a, const model::Item& b,
+                  std::vector<Diagnostic>& findings) {
+    if (told_apart(a, b) || !harmful_swap(a, b))
+        return;
+    const model::Item& screw = a.length_mm > b.length_mm ? a : b;
+    const model::Item& hole = a.length_mm > b.length_mm ? b : a;
+    Diagnostic finding = pierces(walk, screw, hole,
+                                 fmt::format("`{}` in the hole of `{}` reaches {}", screw.name,
+                                             hole.name, below(walk, hole)));
+    finding.primary = screw.span;
+    finding.related.push_back({hole.span, "the other hole"});
+    finding.help =
+        fmt::format("add `told by \"...\"` to `{}`: how they are told apart", screw.name);
+    findings.push_back(std::move(finding));
+}
+
+void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+    const auto items = screws_taken_off(walk);
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        const model::Item& item = walk.model.item(items[i]);
+        find_own(walk, item, findings);
+        for (std::size_t j = i + 1; j < items.size(); ++j)
+            find_swapped(walk, item, walk.model.item(items[j]), findings);
+    }
+}
+
+} // namespace
+
+extern const Rule too_deep;
+const Rule too_deep{"too-deep", "look-alikes", Severity::error,
+                    "a screw that reaches past the depth of its hole, or of that of its like",
+                    find};
+
+} // namespace matchmark::check::rules

@@ -1,0 +1,228 @@
+// What must come off before what.
+#include "draw/views.hpp"
+
+#include "model/describe.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace matchmark::draw {
+
+using model::Item;
+using model::Role;
+
+namespace {
+
+constexpr std::size_t most_lines = 5;
+
+// Folds the items and collects the arrows into each box.
+class Access {
+public:
+    Access(const Model& model, const Viewing& viewing) : model_(model) {
+        if (viewing.way_to) {
+            way_ = way_to(model, *viewing.way_to);
+            shown_.push_back(*viewing.way_to);
+        }
+        for (const WayStep& step : way_) {
+            shown_.push_back(step.item);
+        }
+        folding_ = fold(model, shown_);
+        for (std::uint32_t i = 0; i < model.items.size(); ++i) {
+            add_item(ItemId{i});
+        }
+    }
+
+    Graph graph(const Viewing& viewing) {
+        Graph graph;
+        graph.links = links_;
+        const std::vector<unsigned> turns = turns_on_the_way();
+        for (std::size_t box = 0; box < folding_.inside.size(); ++box) {
+            graph.boxes.push_back(box_of(box, turns[box], viewing));
+        }
+        tidy_links(graph);
+        for (Link& link : graph.links) {
+            const bool both = turns[link.from] != 0 && turns[link.to] != 0;
+            link.emphasis = !viewing.way_to ? Emphasis::plain
+                            : both          ? Emphasis::strong
+                                            : Emphasis::quiet;
+        }
+        reduce(graph);
+        return graph;
+    }
+
+    [[nodiscard]] const std::vector<WayStep>& way() const { return way_; }
+
+private:
+    void add_item(ItemId id) {
+        const Item& item = model_.item(id);
+        std::vector<std::size_t> boxes;
+        if (item.role == Role::part) {
+            boxes.push_back(folding_.box_of[id.value]);
+        } else if (model::is_tie(item.role)) {
+            boxes = boxes_held(model_, folding_, id);
+        } else if (!item.feeds.empty()) {
+            boxes.push_back(open_box(folding_, id));
+        }
+        for (const ItemId fed : item.feeds) {
+            lead(id, folding_.box_of[fed.value], false);
+        }
+        for (const std::size_t box : boxes) {
+            for (const model::ReachClause& clause : item.reach) {
+                for (const auto& way : clause.ways) {
+                    for (const model::ItemRef& ref : way) {
+                        lead(ref.item, box, clause.ways.size() > 1);
+                    }
+                }
+            }
+            for (const ItemId blocker : item.blocked_by) {
+                lead(blocker, box, false);
+            }
+            for (const model::Need& need : item.needs) {
+                lead(need.condition.item.item, box, false);
+            }
+        }
+    }
+
+    // From whatever box holds `before`; a tie stands in the boxes of the parts that it holds.
+    void lead(ItemId before, std::size_t box, bool one_of_ways) {
+        const Role role = model_.item(before).role;
+        std::vector<std::size_t> from;
+        if (model::is_tie(role)) {
+            from = boxes_held(model_, folding_, before);
+        } else if (role == Role::part) {
+            from.push_back(folding_.box_of[before.value]);
+        } else {
+            from.push_back(open_box(folding_, before));
+        }
+        for (const std::size_t one : from) {
+            if (box != Folding::no_box && one != Folding::no_box) {
+                links_.push_back({one, box, Emphasis::plain, true, one_of_ways});
+            }
+        }
+    }
+
+    // For each box, its turn on the way, from 1; 0: not on it.
+    [[nodiscard]] std::vector<unsigned> turns_on_the_way() const {
+        std::vector<unsigned> turns(folding_.inside.size(), 0);
+        unsigned turn = 0;
+        for (const WayStep& step : way_) {
+            const bool tie = model::is_tie(model_.item(step.item).role);
+            const std::vector<std::size_t> boxes =
+                tie ? boxes_held(model_, folding_, step.item)
+                    : std::vector<std::size_t>{folding_.box_of[step.item.value]};
+            for (const std::size_t box : boxes) {
+                // Where a plug's two ends are two boxes, only one of them need come out.
+                const bool comes_off = boxes.size() == 1 || is_handled(box);
+                if (box != Folding::no_box && turns[box] == 0 && comes_off) {
+                    turns[box] = ++turn;
+                }
+            }
+        }
+        return turns;
+    }
+
+    [[nodiscard]] bool is_handled(std::size_t box) const {
+        return std::any_of(way_.begin(), way_.end(), [&](const WayStep& step) {
+            return !model::is_tie(model_.item(step.item).role) &&
+                   folding_.box_of[step.item.value] == box;
+        });
+    }
+
+    Box box_of(std::size_t box, unsigned turn, const Viewing& viewing) const {
+        Box made = part_box(model_, folding_, box);
+        if (turn != 0) {
+            made.title = fmt::format("{}. {}", turn, made.title);
+        }
+        std::vector<std::string> ties;
+        for (std::uint32_t i = 0; i < model_.items.size(); ++i) {
+            const auto held = model::is_tie(model_.items[i].role)
+                                  ? boxes_held(model_, folding_, ItemId{i})
+                                  : std::vector<std::size_t>{};
+            if (std::find(held.begin(), held.end(), box) != held.end()) {
+                ties.push_back(tie_line(model_, ItemId{i}));
+            }
+        }
+        for (std::string& line : shortened(std::move(ties), most_lines)) {
+            made.lines.push_back(std::move(line));
+        }
+        if (viewing.way_to) {
+            made.emphasis = turn != 0 ? Emphasis::strong : Emphasis::quiet;
+        }
+        return made;
+    }
+
+    const Model& model_;
+    std::vector<WayStep> way_;
+    std::vector<ItemId> shown_;
+    Folding folding_;
+    std::vector<Link> links_;
+};
+
+std::string in_words(const Model& model, const Graph& graph, const Viewing& viewing,
+                     const std::vector<WayStep>& way) {
+    std::string text;
+    if (viewing.way_to) {
+        const std::string goal = model::for_reader(model, *viewing.way_to);
+        text += way.empty() ? fmt::format("No way to {} is known.\n\n", goal)
+                            : fmt::format("The way to {}:\n\n", goal);
+        for (std::size_t i = 0; i < way.size(); ++i) {
+            text += fmt::format("{}. {}\n", i + 1, way[i].words);
+        }
+        text += "\n";
+    }
+    for (std::size_t box = 0; box < graph.boxes.size(); ++box) {
+        std::vector<std::string> first;
+        std::vector<std::string> ways;
+        for (const Link& link : graph.links) {
+            if (link.to == box) {
+                (link.one_of_ways ? ways : first).push_back(graph.boxes[link.from].title);
+            }
+        }
+        text += fmt::format("- {}", graph.boxes[box].title);
+        text += first.empty() ? "" : fmt::format("; after {}", model::list(first));
+        text += ways.empty() ? "" : fmt::format("; by way of {}", model::list(ways, "or"));
+        text += graph.boxes[box].lines.empty()
+                    ? ""
+                    : fmt::format("; {}", model::list(graph.boxes[box].lines));
+        text += "\n";
+    }
+    return text;
+}
+
+} // namespace
+
+Graph access_graph(const Model& model, const Viewing& viewing) {
+    Access access(model, viewing);
+    Graph graph = access.graph(viewing);
+    const std::string device = model.device.title.empty() ? model.device.name : model.device.title;
+    graph.title = "What comes off before what: " + device;
+    graph.legend = "An arrow leads from what comes off first. A broken arrow: one of several ways.";
+    if (viewing.way_to) {
+        graph.title = "The way to " + model::for_reader(model, *viewing.way_to) + ": " + device;
+        graph.legend += access.way().empty()
+                            ? " No way to it is known."
+                            : " Heavy and numbered: what is opened or taken off, in that order.";
+    }
+    graph.alternative_text = in_words(model, graph, viewing, access.way());
+    std::vector<bool> kept(graph.boxes.size(), false);
+    for (const Link& link : graph.links) {
+        kept[link.from] = kept[link.to] = true;
+    }
+    std::vector<std::string> free;
+    for (std::size_t i = 0; i < graph.boxes.size(); ++i) {
+        const bool strong = graph.boxes[i].emphasis == Emphasis::strong;
+        if (!kept[i] && !strong) {
+            free.push_back(graph.boxes[i].title);
+        }
+        kept[i] = viewing.way_alone ? strong : kept[i] || strong;
+    }
+    if (!free.empty() && !viewing.way_alone) {
+        graph.apart.push_back(
+            "Comes off by itself, and nothing waits for it: " + model::list(free) + ".");
+    }
+    keep_boxes(graph, kept);
+    return graph;
+}
+
+} // namespace matchmark::draw

@@ -1,0 +1,157 @@
+// All that this room draws, as bytes and as figures of a page.
+#include "draw/drawings.hpp"
+
+#include "draw/graph_scene.hpp"
+#include "draw/lettering.hpp"
+#include "draw/order.hpp"
+#include "draw/views.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cctype>
+
+namespace matchmark::draw {
+
+namespace {
+
+// Signs that Markdown would act on, made harmless; the list marks that this room itself puts at the
+// start of a line stay.
+std::string as_markdown(const std::string& text) {
+    std::string safe;
+    std::size_t at = 0;
+    while (at < text.size()) {
+        const std::size_t end = std::min(text.find('\n', at), text.size());
+        std::string line = text.substr(at, end - at);
+        const std::size_t digits = line.find_first_not_of("0123456789");
+        std::size_t mark = 0;
+        if (line.starts_with("- ")) {
+            mark = 2;
+        } else if (digits != 0 && digits != std::string::npos && line.substr(digits, 2) == ". ") {
+            mark = digits + 2;
+        }
+        safe += line.substr(0, mark);
+        for (std::size_t i = mark; i < line.size(); ++i) {
+            const bool acts =
+                std::string_view("\\`*_{}[]<>#|~&!").find(line[i]) != std::string_view::npos;
+            const bool starts =
+                i == mark && std::string_view("-+.=").find(line[i]) != std::string_view::npos;
+            safe += (acts || starts ? "\\" : "") + std::string(1, line[i]);
+        }
+        safe += '\n';
+        at = end + 1;
+    }
+    return safe;
+}
+
+// What the guide is there to reach: the first item of its goal.
+std::optional<ItemId> goal_of(const model::Model& model, const model::Procedure& procedure) {
+    for (const model::Action& goal : model.guide(procedure.guide).goals) {
+        for (const model::Target& target : goal.targets) {
+            return target.ref.item;
+        }
+    }
+    return std::nullopt;
+}
+
+void add_figure(std::vector<guide::Figure>& figures, const char* anchor, const Scene& scene) {
+    guide::Figure figure;
+    figure.anchor = fmt::format("drawing-{}", anchor);
+    figure.title = scene.title;
+    Scene bare = scene; // the page says in words what the drawing says, once
+    bare.alternative_text.clear();
+    figure.svg = paint_svg(bare);
+    figure.width_mm = scene.width;
+    figure.height_mm = scene.height;
+    figure.alternative_text = as_markdown(scene.alternative_text);
+    figures.push_back(std::move(figure));
+}
+
+void add_graph(std::vector<guide::Figure>& figures, const char* anchor, const Graph& graph) {
+    if (graph.boxes.size() > 1) {
+        add_figure(figures, anchor, scene_of(graph));
+    }
+}
+
+} // namespace
+
+const std::vector<std::string>& what_names() {
+    static const std::vector<std::string> names{"access", "held", "wiring", "order"};
+    return names;
+}
+
+std::optional<What> what_named(std::string_view word) {
+    const auto& names = what_names();
+    const auto place = std::find(names.begin(), names.end(), word);
+    if (place == names.end()) {
+        return std::nullopt;
+    }
+    return static_cast<What>(place - names.begin());
+}
+
+std::vector<Scene> drawing(What what, const model::Model& model, const model::Procedure* procedure,
+                           const Viewing& viewing) {
+    Viewing seen = viewing;
+    if (procedure != nullptr && !seen.way_to && what == What::access) {
+        seen.way_to = goal_of(model, *procedure);
+    }
+    switch (what) {
+    case What::access:
+        return {scene_of(access_graph(model, seen))};
+    case What::held:
+        return {scene_of(held_graph(model, seen))};
+    case What::wiring: {
+        const Graph graph = wiring_graph(model, seen);
+        return graph.boxes.empty() ? std::vector<Scene>{} : std::vector<Scene>{scene_of(graph)};
+    }
+    case What::order:
+        return procedure == nullptr ? std::vector<Scene>{} : order_of_steps(model, *procedure);
+    }
+    return {};
+}
+
+std::vector<guide::Figure> figures(const model::Model& model, const model::Procedure& procedure) {
+    std::vector<guide::Figure> figures;
+    const std::vector<Scene> order = order_of_steps(model, procedure);
+    for (std::size_t i = 0; i < order.size(); ++i) {
+        add_figure(figures, fmt::format("order-{}", i + 1).c_str(), order[i]);
+    }
+    if (const auto goal = goal_of(model, procedure)) {
+        const Viewing near{goal, true};
+        add_graph(figures, "access", access_graph(model, near));
+        add_graph(figures, "held", held_graph(model, near));
+        add_graph(figures, "wiring", wiring_graph(model, near));
+    }
+    return figures;
+}
+
+std::string map_pdf(const model::Model& model, const model::Procedure& procedure, Paper paper,
+                    const std::string& created) {
+    const std::vector<Scene> sheets = fastener_map(model, procedure, paper);
+    if (sheets.empty()) {
+        return "";
+    }
+    const model::Guide& guide = model.guide(procedure.guide);
+    const std::string title = guide.title.empty() ? guide.name : guide.title;
+    return paint_pdf(sheets, {"Fastener map: " + title, guide.author, created});
+}
+
+std::vector<std::string> map_svg(const model::Model& model, const model::Procedure& procedure,
+                                 Paper paper) {
+    std::vector<std::string> files;
+    for (const Scene& sheet : fastener_map(model, procedure, paper)) {
+        files.push_back(paint_svg(sheet));
+    }
+    return files;
+}
+
+std::string in_markdown(const std::vector<Scene>& scenes) {
+    std::string text;
+    for (const Scene& scene : scenes) {
+        std::string title = as_markdown(printable(scene.title));
+        text += (text.empty() ? "# " : "\n# ") + title + "\n" + as_markdown(scene.alternative_text);
+    }
+    return text;
+}
+
+} // namespace matchmark::draw

@@ -1,0 +1,170 @@
+// Which items stand in one box: members of a group, and what a part carries.
+#include "draw/folding.hpp"
+
+#include "bench/missing.hpp"
+#include "model/describe.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace matchmark::draw {
+
+using model::Item;
+using model::Role;
+
+namespace {
+
+bool is_part(const Model& model, ItemId id) { return model.item(id).role == Role::part; }
+
+bool has_relations(const Item& item) {
+    return !item.ties.empty() || !item.reach.empty() || !item.blocked_by.empty() ||
+           !item.needs.empty();
+}
+
+// The states in which an item no longer stands in the way, of its first set.
+model::StateSet freed(const Model& model, ItemId id) {
+    const model::Kind& kind = model.kind_of(id);
+    model::StateSet first_set = 0;
+    for (std::size_t i = 0; i < kind.states.size(); ++i) {
+        if (kind.set_of[i] == 0) {
+            first_set |= model::in_set(static_cast<model::StateId>(i));
+        }
+    }
+    const Role role = model.item(id).role;
+    if (role == Role::part) {
+        return first_set & ~kind.present;
+    }
+    return first_set & ~(model::is_tie(role) ? kind.binds : model::in_set(kind.set_first[0]));
+}
+
+} // namespace
+
+std::vector<WayStep> way_to(const Model& model, ItemId item) {
+    bench::Bench bench{&model, 0};
+    while (bench.variant + 1 < model::variant_count(model) && !bench.exists(item)) {
+        ++bench.variant;
+    }
+    const auto acts = bench::bring_to(bench, bench::assembled(bench), item, freed(model, item),
+                                      [](std::uint32_t) { return model::StateSet{0}; });
+    std::vector<WayStep> steps;
+    if (!acts) {
+        return steps;
+    }
+    for (const bench::Act& act : *acts) {
+        const model::Verb& verb = model.kind_of(act.item).verbs[act.verb];
+        std::string name = verb.name;
+        std::replace(name.begin(), name.end(), '-', ' ');
+        steps.push_back(
+            {act.item, name + " " + model::for_reader(model, {act.item, act.members, {}})});
+    }
+    return steps;
+}
+
+Folding fold(const Model& model, const std::vector<ItemId>& shown) {
+    Folding folding;
+    folding.box_of.assign(model.items.size(), Folding::no_box);
+    const auto parts = std::count_if(model.items.begin(), model.items.end(),
+                                     [](const Item& item) { return item.role == Role::part; });
+    const auto stands_alone = [&](ItemId id) {
+        const Item& item = model.item(id);
+        const bool carried = item.carrier.known() && is_part(model, item.carrier);
+        const bool asked = std::find(shown.begin(), shown.end(), id) != shown.end();
+        const bool few = static_cast<std::size_t>(parts) <= many_parts;
+        return !carried || asked || (few && has_relations(item));
+    };
+    for (std::uint32_t i = 0; i < model.items.size(); ++i) {
+        if (is_part(model, ItemId{i}) && stands_alone(ItemId{i})) {
+            open_box(folding, ItemId{i});
+        }
+    }
+    for (std::uint32_t i = 0; i < model.items.size(); ++i) {
+        if (!is_part(model, ItemId{i}) || folding.box_of[i] != Folding::no_box) {
+            continue;
+        }
+        ItemId outer = model.items[i].carrier;
+        while (folding.box_of[outer.value] == Folding::no_box) {
+            outer = model.item(outer).carrier;
+        }
+        const std::size_t box = folding.box_of[outer.value];
+        // Found by walking outwards, so nothing is asked twice of those that lie deeper.
+        folding.inside[box].push_back(ItemId{i});
+    }
+    for (std::size_t box = 0; box < folding.inside.size(); ++box) {
+        for (const ItemId id : folding.inside[box]) {
+            folding.box_of[id.value] = box;
+        }
+    }
+    return folding;
+}
+
+std::size_t open_box(Folding& folding, ItemId item) {
+    std::size_t& box = folding.box_of[item.value];
+    if (box == Folding::no_box) {
+        box = folding.inside.size();
+        folding.inside.push_back({item});
+    }
+    return box;
+}
+
+std::vector<std::size_t> boxes_held(const Model& model, const Folding& folding, ItemId tie) {
+    const Item& item = model.item(tie);
+    std::vector<ItemId> held = item.touches;
+    if (item.role != Role::connector && held.size() > 1) {
+        held.pop_back();
+    }
+    std::vector<std::size_t> boxes;
+    for (const ItemId part : held) {
+        const std::size_t box = folding.box_of[part.value];
+        if (box != Folding::no_box && std::find(boxes.begin(), boxes.end(), box) == boxes.end()) {
+            boxes.push_back(box);
+        }
+    }
+    return boxes;
+}
+
+std::string item_title(const Model& model, ItemId item) {
+    std::string words = model::for_reader(model, item, false);
+    if (!words.empty() && words[0] >= 'a' && words[0] <= 'z') {
+        words[0] = static_cast<char>(words[0] - 'a' + 'A');
+    }
+    return words;
+}
+
+std::string tie_line(const Model& model, ItemId tie) {
+    const Item& item = model.item(tie);
+    std::string line = model::for_reader(model, tie, false);
+    if (!item.spec.empty() && item.role == Role::fastener) {
+        line += ", " + item.spec.front().text;
+    }
+    return line;
+}
+
+Box part_box(const Model& model, const Folding& folding, std::size_t box) {
+    const std::vector<ItemId>& items = folding.inside[box];
+    Box made;
+    made.title = item_title(model, items.front());
+    const Role role = model.item(items.front()).role;
+    made.form = role == Role::energy ? BoxForm::source : BoxForm::part;
+    if (items.size() > 1 && items.size() <= 4) {
+        std::vector<std::string> names;
+        for (std::size_t i = 1; i < items.size(); ++i) {
+            names.push_back(model::for_reader(model, items[i], false));
+        }
+        made.lines.push_back("with " + model::list(names));
+    } else if (items.size() > 4) {
+        made.lines.push_back(fmt::format("with {} parts inside", items.size() - 1));
+    }
+    return made;
+}
+
+std::vector<std::string> shortened(std::vector<std::string> lines, std::size_t most) {
+    if (lines.size() > most) {
+        const std::size_t left = lines.size() - (most - 1);
+        lines.resize(most - 1);
+        lines.push_back(fmt::format("and {} more", left));
+    }
+    return lines;
+}
+
+} // namespace matchmark::draw

@@ -1,0 +1,271 @@
+// How parts are held together, and what feeds them: parts, and between them what ties them.
+#include "draw/views.hpp"
+
+#include "model/describe.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <map>
+
+namespace matchmark::draw {
+
+using model::Item;
+using model::Role;
+
+namespace {
+
+constexpr std::size_t most_lines = 6;
+
+std::vector<ItemId> shown_of(const Viewing& viewing) {
+    return viewing.way_to ? std::vector<ItemId>{*viewing.way_to} : std::vector<ItemId>{};
+}
+
+// The boxes of the parts that a tie touches, the one that it is tied `to` last; each once.
+std::vector<std::size_t> boxes_touched(const Model& model, const Folding& folding, ItemId tie) {
+    std::vector<std::size_t> boxes;
+    for (const ItemId part : model.item(tie).touches) {
+        const std::size_t box = folding.box_of[part.value];
+        if (box == Folding::no_box) {
+            continue;
+        }
+        std::erase(boxes, box);
+        boxes.push_back(box);
+    }
+    return boxes;
+}
+
+// Ties between the same parts, in one box of their own.
+struct Bundle {
+    std::vector<std::size_t> boxes;
+    std::vector<ItemId> ties;
+};
+
+std::vector<Bundle> bundles_of(const Model& model, const Folding& folding, bool connectors_alone) {
+    std::vector<Bundle> bundles;
+    std::map<std::vector<std::size_t>, std::size_t> known;
+    for (std::uint32_t i = 0; i < model.items.size(); ++i) {
+        const Role role = model.items[i].role;
+        if (!model::is_tie(role) || (connectors_alone && role != Role::connector)) {
+            continue;
+        }
+        const std::vector<std::size_t> boxes = boxes_touched(model, folding, ItemId{i});
+        const auto [place, is_new] = known.emplace(boxes, bundles.size());
+        if (is_new) {
+            bundles.push_back({boxes, {}});
+        }
+        bundles[place->second].ties.push_back(ItemId{i});
+    }
+    return bundles;
+}
+
+std::string said_of(const Model& model, const Graph& graph, const Bundle& bundle) {
+    std::vector<std::string> ties;
+    for (const ItemId tie : bundle.ties) {
+        ties.push_back(tie_line(model, tie));
+    }
+    std::vector<std::string> parts;
+    for (const std::size_t box : bundle.boxes) {
+        parts.push_back(graph.boxes[box].title);
+    }
+    return fmt::format("- {}: {}\n", model::list(parts), model::list(ties));
+}
+
+bool touches(const Bundle& bundle, std::size_t box) {
+    return std::find(bundle.boxes.begin(), bundle.boxes.end(), box) != bundle.boxes.end();
+}
+
+// Parts to which so much is tied that lines to them would be one black bundle. What is tied to them
+// says so in words.
+std::vector<bool> crowded(const std::vector<Bundle>& bundles, std::size_t boxes,
+                          std::size_t chosen) {
+    constexpr std::size_t most_lines_to_one = 12;
+    std::vector<std::size_t> lines(boxes, 0);
+    for (const Bundle& bundle : bundles) {
+        for (const std::size_t box : bundle.boxes) {
+            lines[box] += bundle.boxes.size() > 1 ? 1 : 0;
+        }
+    }
+    std::vector<bool> found(boxes, false);
+    for (std::size_t box = 0; box < boxes; ++box) {
+        found[box] = lines[box] > most_lines_to_one && box != chosen;
+    }
+    return found;
+}
+
+// The tie's box between those of its parts; a tie inside one box is a line of that box.
+void add_bundle(const Model& model, Graph& graph, const Bundle& bundle,
+                const std::vector<bool>& is_crowded, Emphasis emphasis) {
+    std::vector<std::string> lines;
+    for (const ItemId tie : bundle.ties) {
+        lines.push_back(tie_line(model, tie));
+    }
+    lines = shortened(std::move(lines), most_lines);
+    if (bundle.boxes.size() < 2) {
+        for (const std::size_t box : bundle.boxes) {
+            const std::string inside = fmt::format("{} inside", model::list(lines));
+            graph.boxes[box].lines.push_back(inside);
+        }
+        return;
+    }
+    Box tie;
+    tie.title = lines.front();
+    tie.lines.assign(lines.begin() + 1, lines.end());
+    tie.form = BoxForm::tie;
+    tie.emphasis = emphasis;
+    const std::size_t place = graph.boxes.size();
+    const bool all_crowded = std::all_of(bundle.boxes.begin(), bundle.boxes.end(),
+                                         [&](std::size_t box) { return is_crowded[box]; });
+    for (const std::size_t box : bundle.boxes) {
+        if (is_crowded[box] && !all_crowded) {
+            tie.lines.push_back("to: " + graph.boxes[box].title);
+        }
+    }
+    graph.boxes.push_back(std::move(tie));
+    for (std::size_t i = 0; i < bundle.boxes.size(); ++i) {
+        if (is_crowded[bundle.boxes[i]] && !all_crowded) {
+            continue;
+        }
+        const bool last = i + 1 == bundle.boxes.size();
+        const std::size_t from = last ? place : bundle.boxes[i];
+        const std::size_t to = last ? bundle.boxes[i] : place;
+        graph.links.push_back({from, to, emphasis, false, false});
+    }
+}
+
+Graph joined(const Model& model, const Folding& folding, const std::vector<Bundle>& bundles,
+             const Viewing& viewing) {
+    Graph graph;
+    const std::size_t chosen =
+        viewing.way_to ? folding.box_of[viewing.way_to->value] : Folding::no_box;
+    const bool choosing = chosen != Folding::no_box;
+    std::vector<bool> beside(folding.inside.size(), false);
+    for (const Bundle& bundle : bundles) {
+        for (const std::size_t box : bundle.boxes) {
+            beside[box] = beside[box] || touches(bundle, chosen);
+        }
+    }
+    for (std::size_t box = 0; box < folding.inside.size(); ++box) {
+        Box made = part_box(model, folding, box);
+        made.emphasis = !choosing       ? Emphasis::plain
+                        : box == chosen ? Emphasis::strong
+                        : beside[box]   ? Emphasis::plain
+                                        : Emphasis::quiet;
+        graph.boxes.push_back(std::move(made));
+    }
+    const std::vector<bool> is_crowded = crowded(bundles, folding.inside.size(), chosen);
+    for (std::size_t box = 0; box < is_crowded.size(); ++box) {
+        if (is_crowded[box]) {
+            graph.apart.push_back(fmt::format("What is tied to {} names it; no line leads there.",
+                                              graph.boxes[box].title));
+        }
+    }
+    for (const Bundle& bundle : bundles) {
+        const Emphasis emphasis = !choosing                 ? Emphasis::plain
+                                  : touches(bundle, chosen) ? Emphasis::strong
+                                                            : Emphasis::quiet;
+        graph.alternative_text += said_of(model, graph, bundle);
+        add_bundle(model, graph, bundle, is_crowded, emphasis);
+    }
+    return graph;
+}
+
+std::string device_title(const Model& model) {
+    return model.device.title.empty() ? model.device.name : model.device.title;
+}
+
+// Keeps what has a link (or, of one part alone, what is near it).
+void keep_linked(Graph& graph, const Viewing& viewing, const std::vector<bool>& is_tied,
+                 const std::string& rest) {
+    std::vector<bool> kept(graph.boxes.size(), false);
+    for (const Link& link : graph.links) {
+        kept[link.from] = kept[link.to] = true;
+    }
+    std::vector<std::string> free;
+    for (std::size_t i = 0; i < graph.boxes.size(); ++i) {
+        if (!kept[i] && (i >= is_tied.size() || !is_tied[i])) {
+            free.push_back(graph.boxes[i].title);
+        }
+        kept[i] = kept[i] && (!viewing.way_alone || graph.boxes[i].emphasis != Emphasis::quiet);
+    }
+    if (!free.empty() && !rest.empty() && !viewing.way_alone) {
+        graph.apart.push_back(rest + model::list(free) + ".");
+        graph.alternative_text += "- " + graph.apart.back() + "\n";
+    }
+    keep_boxes(graph, kept);
+}
+
+void add_feeds(const Model& model, const Folding& folding, Graph& graph) {
+    for (std::uint32_t i = 0; i < model.items.size(); ++i) {
+        const Item& source = model.items[i];
+        for (const ItemId fed : source.feeds) {
+            graph.links.push_back(
+                {folding.box_of[i], folding.box_of[fed.value], Emphasis::strong, true, false});
+            std::vector<std::string> plugs;
+            for (const ItemId plug : source.through) {
+                plugs.push_back(model::for_reader(model, plug));
+            }
+            graph.alternative_text += fmt::format(
+                "- {} feeds {}{}{}\n", item_title(model, ItemId{i}), model::for_reader(model, fed),
+                plugs.empty() ? "" : " through ", model::list(plugs));
+        }
+    }
+}
+
+// A fluid stands as a line in the box of what it is in.
+void add_fluids(const Model& model, const Folding& folding, Graph& graph) {
+    for (std::uint32_t i = 0; i < model.items.size(); ++i) {
+        const Item& item = model.items[i];
+        if (item.role != Role::fluid || !item.carrier.known() ||
+            folding.box_of[item.carrier.value] == Folding::no_box) {
+            continue;
+        }
+        std::string line = "holds " + model::for_reader(model, ItemId{i}, false);
+        if (item.amount) {
+            line += ", " + model::for_reader(*item.amount);
+        }
+        Box& box = graph.boxes[folding.box_of[item.carrier.value]];
+        box.lines.push_back(line);
+        graph.alternative_text += fmt::format("- {} {}\n", box.title, line);
+    }
+}
+
+} // namespace
+
+Graph held_graph(const Model& model, const Viewing& viewing) {
+    const Folding folding = fold(model, shown_of(viewing));
+    const std::vector<Bundle> bundles = bundles_of(model, folding, false);
+    Graph graph = joined(model, folding, bundles, viewing);
+    graph.title = "What holds what: " + device_title(model);
+    graph.legend = "Square boxes are parts. Round ones are what ties them, with how many.";
+    if (viewing.way_to) {
+        graph.legend += " Heavy: what holds " + model::for_reader(model, *viewing.way_to) + ".";
+    }
+    std::vector<bool> is_tied(folding.inside.size(), false);
+    for (const Bundle& bundle : bundles) {
+        for (const std::size_t box : bundle.boxes) {
+            is_tied[box] = true;
+        }
+    }
+    keep_linked(graph, viewing, is_tied, "Nothing ties: ");
+    return graph;
+}
+
+Graph wiring_graph(const Model& model, const Viewing& viewing) {
+    Folding folding = fold(model, shown_of(viewing));
+    for (std::uint32_t i = 0; i < model.items.size(); ++i) {
+        if (!model.items[i].feeds.empty()) {
+            open_box(folding, ItemId{i});
+        }
+    }
+    Graph graph = joined(model, folding, bundles_of(model, folding, true), viewing);
+    add_fluids(model, folding, graph);
+    add_feeds(model, folding, graph);
+    graph.title = "Wiring and hoses: " + device_title(model);
+    graph.legend = "A double frame is a supply; a heavy arrow leads to what it makes live. Round "
+                   "boxes are plugs, leads and hoses.";
+    keep_linked(graph, viewing, {}, "");
+    return graph;
+}
+
+} // namespace matchmark::draw

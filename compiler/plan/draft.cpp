@@ -1,0 +1,345 @@
+// Writes a way in out as a guide: what frees a thing and the thing itself make one step.
+#include "plan/draft.hpp"
+
+#include "model/describe.hpp"
+#include "model/fitting.hpp"
+#include "plan/way_in_tasks.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace matchmark::plan {
+
+using model::contains;
+using model::Item;
+using model::ItemId;
+using model::Kind;
+using model::Model;
+using model::Role;
+
+namespace {
+
+std::string spaced(std::string words) {
+    std::replace(words.begin(), words.end(), '-', ' ');
+    return words;
+}
+
+std::string capital(std::string words) {
+    if (!words.empty() && words.front() >= 'a' && words.front() <= 'z')
+        words.front() = static_cast<char>(words.front() - 'a' + 'A');
+    return words;
+}
+
+// A name as the language wants it, from a tool's description.
+std::string name_from(const std::string& words) {
+    std::string name;
+    for (const char c : words) {
+        const bool plain = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') ||
+                           (c >= '0' && c <= '9') || static_cast<unsigned char>(c) >= 0x80;
+        name += plain ? c : '-';
+    }
+    return name;
+}
+
+std::string named(const Model& model, const bench::Act& act) {
+    std::string text = model.item(act.item).name;
+    for (std::size_t i = 0; i < act.members.size(); ++i)
+        text += (i == 0 ? " " : ", ") + std::to_string(act.members[i]);
+    return text;
+}
+
+bool sets_off(const Model& model, const PlannedAct& planned) {
+    const Kind& kind = model.kind_of(planned.act.item);
+    return kind.set_of[kind.verbs[planned.act.verb].to] == 0;
+}
+
+class Writer {
+public:
+    Writer(const Model& model, const WayIn& way, const DraftGoal& goal)
+        : model_(model), way_(way), goal_(goal) {}
+
+    std::string text(const std::string& use);
+
+private:
+    void write_acts();
+    void write_act(const PlannedAct& planned, std::string& lines);
+    void close_step(const PlannedAct& last);
+    void write_work();
+    void write_needs_of_the_way_back(std::string& lines) const;
+    void write_measurements(std::string& lines) const;
+    [[nodiscard]] std::string back_again(const model::Function& function) const;
+    void write_tests();
+    void list_renewed(ItemId id);
+    std::string tool_named(const std::string& description);
+    void tools_for_the_way_back(const PlannedAct& planned);
+    [[nodiscard]] std::string reader() const;
+    [[nodiscard]] bool replaces() const { return goal_.verb == "replace"; }
+    [[nodiscard]] bool moved(ItemId id) const;
+
+    const Model& model_;
+    const WayIn& way_;
+    const DraftGoal& goal_;
+    std::string before_;
+    std::string spares_;
+    std::string tools_;
+    std::string steps_;
+    std::string open_step_; // lines of the step under way
+    std::string work_;
+    std::string tests_;
+    std::set<std::string> step_names_;
+    std::vector<std::string> tool_list_;
+    std::vector<ItemId> renewed_;
+    std::vector<ItemId> marked_;
+};
+
+std::string Writer::tool_named(const std::string& description) {
+    const std::string name = name_from(description);
+    if (std::find(tool_list_.begin(), tool_list_.end(), description) == tool_list_.end()) {
+        tool_list_.push_back(description);
+        tools_ += fmt::format("  tool {} \"{}\"\n", name, description);
+    }
+    return name;
+}
+
+// What puts it back may need a tool of its own.
+void Writer::tools_for_the_way_back(const PlannedAct& planned) {
+    const Item& item = model_.item(planned.act.item);
+    const Kind& kind = model_.kind(item.kind);
+    const model::Verb* back = model::inverse(kind, kind.verbs[planned.act.verb], planned.from);
+    if (back == nullptr)
+        return;
+    const auto fitting = tools_for(model_, item, *back);
+    const bool there = std::any_of(fitting.begin(), fitting.end(), [&](const std::string& tool) {
+        return std::find(tool_list_.begin(), tool_list_.end(), tool) != tool_list_.end();
+    });
+    const bool stays = contains(kind.may_end, kind.verbs[planned.act.verb].to);
+    if (!fitting.empty() && !there && !stays)
+        tool_named(fitting.front());
+}
+
+// A new one for what is good for one use.
+void Writer::list_renewed(ItemId id) {
+    if (std::find(renewed_.begin(), renewed_.end(), id) != renewed_.end())
+        return;
+    renewed_.push_back(id);
+    const Item& item = model_.item(id);
+    spares_ += fmt::format(
+        "  {} {}-new \"{}\", {} for {}\n", item.role == Role::part ? "spare" : "supply", item.name,
+        item.title.empty() ? spaced(item.name) : item.title, item.count, item.name);
+}
+
+void Writer::write_act(const PlannedAct& planned, std::string& lines) {
+    const Item& item = model_.item(planned.act.item);
+    const model::Verb& verb = model_.kind(item.kind).verbs[planned.act.verb];
+    const bool first = std::find(marked_.begin(), marked_.end(), planned.act.item) == marked_.end();
+    if (!item.keep.empty() && sets_off(model_, planned) && first) {
+        lines += fmt::format("  mark {}\n", item.name);
+        marked_.push_back(planned.act.item);
+    }
+    lines += fmt::format("  {} {}{}\n", verb.name, named(model_, planned.act),
+                         planned.tool.empty() ? "" : " with " + tool_named(planned.tool));
+    if (item.one_use && sets_off(model_, planned))
+        list_renewed(planned.act.item);
+}
+
+// The step is about its last act, the one for whose sake the others were done.
+void Writer::close_step(const PlannedAct& last) {
+    const Item& item = model_.item(last.act.item);
+    const model::Verb& verb = model_.kind(item.kind).verbs[last.act.verb];
+    std::string name = verb.name + "-" + item.name;
+    for (int n = 2; !step_names_.insert(name).second; ++n)
+        name = fmt::format("{}-{}-{}", verb.name, item.name, n);
+    steps_ += fmt::format(
+        "\nstep {} \"{}\"\n{}", name,
+        capital(spaced(verb.name)) + " " + model::for_reader(model_, last.act.item), open_step_);
+    open_step_.clear();
+}
+
+void Writer::write_acts() {
+    std::size_t i = 0;
+    for (; i < way_.acts.size(); ++i) {
+        const PlannedAct& planned = way_.acts[i];
+        const Item& item = model_.item(planned.act.item);
+        if (!model_.kind(item.kind).verbs[planned.act.verb].from_outside)
+            break;
+        std::string line;
+        write_act(planned, line);
+        before_ += "  before" + line.substr(1);
+    }
+    for (; i < way_.acts.size(); ++i) {
+        const PlannedAct& planned = way_.acts[i];
+        write_act(planned, open_step_);
+        const bool ends =
+            i + 1 == way_.acts.size() || (model_.item(planned.act.item).role == Role::part);
+        if (ends)
+            close_step(planned);
+    }
+    for (const PlannedAct& planned : way_.acts)
+        tools_for_the_way_back(planned);
+}
+
+// What the way back asks of the thing itself: a cock shut before the oil is filled.
+void Writer::write_needs_of_the_way_back(std::string& lines) const {
+    std::map<std::pair<ItemId, std::uint8_t>, model::StateId> stands;
+    for (const PlannedAct& planned : way_.acts) {
+        const Kind& kind = model_.kind_of(planned.act.item);
+        const model::StateId to = kind.verbs[planned.act.verb].to;
+        stands[{planned.act.item, kind.set_of[to]}] = to;
+    }
+    std::set<std::string> told;
+    for (const PlannedAct& planned : way_.acts) {
+        const Kind& kind = model_.kind_of(planned.act.item);
+        const model::Verb* back = model::inverse(kind, kind.verbs[planned.act.verb], planned.from);
+        for (const model::OwnNeed& need : kind.needs) {
+            if (back == nullptr || need.verb != back->name)
+                continue;
+            for (const model::Verb& verb : kind.verbs) {
+                const std::uint8_t set = kind.set_of[verb.to];
+                const auto moved_to = stands.find({planned.act.item, set});
+                const model::StateId now =
+                    moved_to == stands.end() ? kind.set_first[set] : moved_to->second;
+                const std::string line =
+                    fmt::format("  {} {}\n", verb.name, model_.item(planned.act.item).name);
+                if (contains(need.states, verb.to) && !contains(need.states, now) &&
+                    contains(verb.from, now) && told.insert(line).second)
+                    lines += line;
+            }
+        }
+    }
+}
+
+// The book's limits of what is off its place.
+void Writer::write_measurements(std::string& lines) const {
+    std::set<ItemId> told;
+    for (const PlannedAct& planned : way_.acts) {
+        const Kind& kind = model_.kind_of(planned.act.item);
+        const model::StateId to = kind.verbs[planned.act.verb].to;
+        if (kind.set_of[to] != 0 || contains(kind.present, to) ||
+            !told.insert(planned.act.item).second)
+            continue;
+        for (const model::WearLimit& limit : model_.item(planned.act.item).limits) {
+            if (limit.when.empty())
+                lines += fmt::format("  measure {} {} {}\n", model_.item(planned.act.item).name,
+                                     limit.name, model::to_text(limit.limit));
+        }
+    }
+}
+
+void Writer::write_work() {
+    std::string lines;
+    write_needs_of_the_way_back(lines);
+    write_measurements(lines);
+    if (replaces()) {
+        for (const ItemId id : goal_.items) {
+            list_renewed(id);
+            lines += fmt::format("  replace {0} with {0}-new\n", model_.item(id).name);
+        }
+    }
+    for (const ItemId id : renewed_) {
+        const Kind& kind = model_.kind_of(id);
+        if (!kind.waste.empty())
+            lines += fmt::format("  dispose {} as {}\n", model_.item(id).name, kind.waste);
+    }
+    if (!lines.empty())
+        work_ = fmt::format("\nwork\n\nstep renew \"{}\"\n{}",
+                            replaces() ? "Take the new one" : "See to what was taken off", lines);
+}
+
+bool Writer::moved(ItemId id) const {
+    const Role role = model_.item(id).role;
+    if (role == Role::part || role == Role::energy)
+        return replaces() &&
+               std::find(goal_.items.begin(), goal_.items.end(), id) != goal_.items.end();
+    return std::any_of(way_.acts.begin(), way_.acts.end(),
+                       [&](const PlannedAct& planned) { return planned.act.item == id; });
+}
+
+// The ties of its path that were parted, as they are to be when it is tried.
+std::string Writer::back_again(const model::Function& function) const {
+    std::string when;
+    for (const ItemId id : function.through) {
+        const Kind& kind = model_.kind_of(id);
+        if (model::is_tie(kind.role) && moved(id))
+            when += fmt::format("{}{} {}", when.empty() ? "" : ", ", model_.item(id).name,
+                                kind.states[kind.set_first.front()]);
+    }
+    return when.empty() ? when : "  when " + when + "\n";
+}
+
+// What the work disturbs is tried before it is closed in.
+void Writer::write_tests() {
+    std::vector<ItemId> proved;
+    for (const model::Function& function : model_.functions) {
+        const auto& path = function.through;
+        if (std::none_of(path.begin(), path.end(), [&](ItemId id) { return moved(id); }))
+            continue;
+        proved.insert(proved.end(), path.begin(), path.end());
+        tests_ +=
+            fmt::format("\ntest try-{} \"{}\"\n{}  proves {}\n", function.name,
+                        function.title.empty() ? capital(spaced(function.name)) : function.title,
+                        back_again(function), function.name);
+    }
+    for (const ItemId id : goal_.items) {
+        const Item& item = model_.item(id);
+        const bool by_function = std::find(proved.begin(), proved.end(), id) != proved.end();
+        if (replaces() && item.role == Role::part && !item.one_use && !by_function)
+            tests_ += fmt::format("\ntest try-{} \"{} {} right\"\n  proves {}\n", item.name,
+                                  capital(model::for_reader(model_, id)),
+                                  item.count > 1 ? "work" : "works", item.name);
+    }
+}
+
+// A trade that some act is reserved for.
+std::string Writer::reader() const {
+    for (const PlannedAct& planned : way_.acts) {
+        const Kind& kind = model_.kind_of(planned.act.item);
+        if (kind.needs_license || !kind.licensed.empty())
+            return fmt::format("licensed \"{}\"", kind.licensed);
+    }
+    return "competent";
+}
+
+std::string Writer::text(const std::string& use) {
+    write_acts();
+    write_work();
+    write_tests();
+    std::vector<std::string> names;
+    std::string goals;
+    for (const ItemId id : goal_.items) {
+        names.push_back(model::for_reader(model_, id));
+        goals += fmt::format("  goal {} {}{}\n", goal_.verb, model_.item(id).name,
+                             replaces() ? " with " + model_.item(id).name + "-new" : "");
+    }
+    std::string text = fmt::format(
+        "# Drafted from the device. Change the words in `text:`, and add what only a "
+        "person knows.\nuse \"{}\"\n\nguide {} \"{} {}\"\n",
+        use, draft_name(model_, goal_), capital(spaced(goal_.verb)), model::list(names));
+    text += goals + "  for " + reader() + "\n";
+    if (!goal_.only.empty())
+        text += "  only " + goal_.only + "\n";
+    text += before_ + spares_ + tools_;
+    text += fmt::format("  text: Say here how the reader knows that this work is due.\n");
+    if (!steps_.empty())
+        text += "\ntake-apart\n" + steps_;
+    text += work_ + "\nput-back\n  derived\n" + tests_;
+    return text;
+}
+
+} // namespace
+
+std::string draft_name(const Model& model, const DraftGoal& goal) {
+    std::string name = goal.verb;
+    for (const ItemId id : goal.items)
+        name += "-" + model.item(id).name;
+    return name;
+}
+
+std::string draft(const Model& model, const WayIn& way, const DraftGoal& goal,
+                  const std::string& use) {
+    return Writer(model, way, goal).text(use);
+}
+
+} // namespace matchmark::plan

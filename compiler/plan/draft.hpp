@@ -1,0 +1,26 @@
+// A complete guide, drafted from a way in: steps, tools, supplies, tests; a person adds what only a
+// person knows.
+#pragma once
+
+#include "plan/way_in.hpp"
+
+#include <string>
+#include <vector>
+
+namespace matchmark::plan {
+
+struct DraftGoal {
+    std::string verb; // replace, or a verb of the items' kinds
+    std::vector<model::ItemId> items;
+    std::string only; // the variant that the guide is for; empty: all
+};
+
+// "replace-cell"
+std::string draft_name(const model::Model& model, const DraftGoal& goal);
+
+// The text of a guide in the language, not in canonical layout. `use`: the device's file as seen
+// from the guide. The acts of `way` are to stand in order of their reasons.
+std::string draft(const model::Model& model, const WayIn& way, const DraftGoal& goal,
+                  const std::string& use);
+
+} // namespace matchmark::plan

@@ -1,0 +1,16 @@
+// What a reader must know before the first step: signs, what to wear, what is stored in the
+// equipment, and what the work voids.
+#pragma once
+
+#include "guide/document.hpp"
+#include "model/model.hpp"
+
+namespace matchmark::plan {
+
+// Fills signs, protection, energies and ratings. `hazards`: those that the steps meet, by index.
+// The document's sections stand already.
+void tell_safety(const model::Model& model, const model::Procedure& procedure,
+                 model::VariantMask covered, const std::vector<std::uint32_t>& hazards,
+                 guide::Document& document);
+
+} // namespace matchmark::plan

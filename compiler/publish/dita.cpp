@@ -1,0 +1,239 @@
+// The guide as a task topic of OASIS DITA 1.3, for documentation systems.
+//
+// Steps go into `steps` behind their section's `stepsection`, actions into `substeps`. Messages are
+// `hazardstatement`s, before the step's command as the content model of `step` has it.
+#include "publish/dita.hpp"
+
+#include "model/describe.hpp"
+#include "publish/facts.hpp"
+#include "publish/markup_tree.hpp"
+#include "publish/page_text.hpp"
+
+#include <algorithm>
+
+namespace matchmark::publish {
+
+namespace {
+
+using guide::Document;
+using guide::Words;
+
+std::string element(const std::string& tag, const std::string& inside) {
+    return "<" + tag + ">" + inside + "</" + tag + ">\n";
+}
+
+std::string sentence(const Words& words) {
+    std::string text;
+    for (const guide::Run& run : words) {
+        switch (run.kind) {
+        case guide::RunKind::words:
+            text += escaped(run.text);
+            break;
+        case guide::RunKind::value:
+            text += "<b>" + escaped(run.text) + "</b>";
+            break;
+        case guide::RunKind::item_number:
+            text += " (" + escaped(run.text) + ")";
+            break;
+        }
+    }
+    return text;
+}
+
+std::string only(const std::vector<std::string>& variants) {
+    return variants.empty() ? "" : "(" + escaped(model::list(variants)) + " only) ";
+}
+
+std::string list(const std::string& label, const std::vector<std::string>& lines) {
+    if (lines.empty()) {
+        return {};
+    }
+    std::string items;
+    for (const std::string& line : lines) {
+        items += element("li", line);
+    }
+    return element("p", "<b>" + label + "</b>") + element("ul", items);
+}
+
+std::string list(const std::string& label, const std::vector<Words>& sentences) {
+    std::vector<std::string> lines;
+    std::transform(sentences.begin(), sentences.end(), std::back_inserter(lines), sentence);
+    return list(label, lines);
+}
+
+std::string list(const std::string& label, const std::vector<guide::Provision>& provisions) {
+    std::vector<std::string> lines;
+    std::transform(provisions.begin(), provisions.end(), std::back_inserter(lines),
+                   [](const guide::Provision& one) { return escaped(one_line(one)); });
+    return list(label, lines);
+}
+
+const char* type_of(guide::Signal signal) {
+    switch (signal) {
+    case guide::Signal::danger:
+        return "danger";
+    case guide::Signal::warning:
+        return "warning";
+    case guide::Signal::caution:
+        return "caution";
+    case guide::Signal::notice:
+        break;
+    }
+    return "notice";
+}
+
+std::string message(const guide::Message& one) {
+    const std::string text = one.full_in_step == 0
+                                 ? escaped(plain_text(prose_tree(one.markdown)))
+                                 : "See step " + std::to_string(one.full_in_step) + ".";
+    const std::string subject =
+        one.subject.empty() ? guide::signal_word(one.signal) : escaped(one.subject);
+    return "<hazardstatement type=\"" + std::string(type_of(one.signal)) + "\"><messagepanel>" +
+           element("typeofhazard", only(one.variants) + subject) + element("howtoavoid", text) +
+           "</messagepanel></hazardstatement>\n";
+}
+
+std::string passages(const std::vector<guide::Passage>& list) {
+    std::string text;
+    for (const guide::Passage& one : list) {
+        const std::string body = dita_prose(one.markdown);
+        text += one.kind == guide::PassageKind::text ? body : element("note", body);
+    }
+    return text;
+}
+
+std::string pictures(const std::vector<guide::Picture>& list, const ShownPictures& shown) {
+    std::string text;
+    for (const guide::Picture& one : list) {
+        const auto found = shown.find(one.path);
+        const std::string words = escaped(one.alternative_text);
+        text += found == shown.end()
+                    ? element("p", "Picture not at hand: " + words)
+                    : "<fig><title>" + words + "</title><image href=\"" +
+                          escaped(found->second.source) + "\" placement=\"break\"><alt>" + words +
+                          "</alt></image></fig>\n";
+        std::string key;
+        for (const guide::Mark& mark : one.marks) {
+            key += element("li", std::to_string(mark.number) + ": " + escaped(mark.words));
+        }
+        text += key.empty() ? "" : element("ul", key);
+    }
+    return text;
+}
+
+std::string substeps(const guide::Step& step) {
+    std::string text;
+    for (const guide::Instruction& one : step.instructions) {
+        std::string more;
+        for (const Words& detail : one.details) {
+            more += element("p", sentence(detail));
+        }
+        more += one.record.empty() ? "" : element("p", "Write down: " + escaped(one.record));
+        text += element("substep", element("cmd", only(one.variants) + sentence(one.words)) +
+                                       (more.empty() ? "" : element("info", more)));
+    }
+    return text.empty() ? text : element("substeps", text);
+}
+
+std::string step(const guide::Step& one, const ShownPictures& shown) {
+    std::string before;
+    for (const guide::Message& each : one.messages) {
+        before += message(each);
+    }
+    std::string info;
+    for (const Fact& fact : facts(one)) {
+        info += element("p", escaped(fact.term) + ": " + escaped(fact.words));
+    }
+    const auto condition = [&](const char* label, const std::vector<std::string>& words) {
+        info += words.empty()
+                    ? ""
+                    : element("p", std::string(label) + ": " + escaped(model::list(words)));
+    };
+    condition("Do this test with", one.test.when);
+    condition("Test equipment", one.test.with);
+    condition("What it proves", one.test.proves);
+    const std::string after = passages(one.passages) + pictures(one.pictures, shown);
+    return "<step id=\"" + escaped(one.anchor) + "\">\n" + before +
+           element("cmd", (one.is_test ? "Test: " : "") + only(one.variants) + escaped(one.title)) +
+           (info.empty() ? "" : element("info", info)) + substeps(one) +
+           (after.empty() ? "" : element("info", after)) + "</step>\n";
+}
+
+std::string prerequisites(const Document& document) {
+    std::string text = list("Stored in it", document.energies);
+    for (const guide::GatheredMessage& one : document.safety) {
+        text += message(one.message);
+    }
+    text += list("To wear", document.protection) + list("Tools", document.tools) +
+            list("Spares", document.spares) + list("Supplies", document.supplies);
+    text += document.cost.empty()
+                ? ""
+                : element("p", "Together: " + escaped(model::list(document.cost)));
+    std::vector<std::string> fasteners;
+    for (const guide::FastenerRow& row : document.fasteners) {
+        std::string line = only(row.variants) + escaped(row.words);
+        for (const std::string& more : {row.description, row.told_by, row.torque}) {
+            line += more.empty() ? "" : ", " + escaped(more);
+        }
+        fasteners.push_back(line);
+    }
+    text += list("Fasteners that you will handle", fasteners);
+    return text.empty() ? text : element("prereq", text);
+}
+
+std::string afterwards(const Document& document) {
+    std::string text = list("What this work voids, and what restores it", document.ratings);
+    std::vector<std::string> waste;
+    for (const guide::Disposal& one : document.disposals) {
+        waste.push_back(escaped(one.words) + ": <b>" + escaped(one.waste_class) + "</b>");
+    }
+    text += list("To a collecting point under the rules of your country", waste);
+    for (const guide::Figure& figure : document.figures) {
+        text += element("p", "<b>" + escaped(figure.title) + "</b>") +
+                dita_prose(figure.alternative_text);
+    }
+    return text.empty() ? text : element("postreq", text);
+}
+
+// An XML name: what of the guide's name may not stand in one becomes a hyphen.
+std::string identifier(const std::string& name) {
+    std::string id = "guide-";
+    for (const char c : name) {
+        const bool allowed = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') ||
+                             (c >= '0' && c <= '9') || c == '-' || c == '_' || c == '.';
+        id += allowed ? c : '-';
+    }
+    return id;
+}
+
+} // namespace
+
+std::string dita(const Document& document, const ShownPictures& shown) {
+    std::string about;
+    for (const Fact& fact : facts(document)) {
+        about += element("li", escaped(fact.term) + ": " + escaped(fact.words));
+    }
+    std::string context = about.empty() ? "" : element("ul", about);
+    context += element("p", escaped(document.deferral)) + passages(document.passages) +
+               list("The aim", document.goals) + pictures(document.pictures, shown);
+    std::string steps;
+    for (const guide::Section& section : document.sections) {
+        steps += section.steps.empty() ? "" : element("stepsection", escaped(section.title));
+        for (const guide::Step& one : section.steps) {
+            steps += step(one, shown);
+        }
+    }
+    const std::string author = document.author.empty()
+                                   ? ""
+                                   : element("prolog", element("author", escaped(document.author)));
+    return without_controls(
+        "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
+        "<!DOCTYPE task PUBLIC \"-//OASIS//DTD DITA 1.3 Task//EN\" \"task.dtd\">\n<task id=\"" +
+        identifier(document.name) + "\" xml:lang=\"en\">\n" +
+        element("title", escaped(document.title)) + element("shortdesc", escaped(document.reader)) +
+        author + "<taskbody>\n" + prerequisites(document) + element("context", context) +
+        (steps.empty() ? "" : element("steps", steps)) + afterwards(document) +
+        "</taskbody>\n</task>\n");
+}
+
+} // namespace matchmark::publish

@@ -1,0 +1,28 @@
+// Short facts about a guide and a step, in the same words in every form.
+#pragma once
+
+#include "guide/document.hpp"
+
+namespace matchmark::publish {
+
+struct Fact {
+    std::string term; // "Handling alone"
+    std::string words;
+};
+
+// What the title block of a drawing says: of what, which issue, by whom. Empty ones are left out.
+std::vector<Fact> facts(const guide::Document& document);
+
+// The step's tools and times. Empty ones are left out.
+std::vector<Fact> facts(const guide::Step& step);
+
+// "40 s", "3 min", "1 h 20 min": rounded to what a person at a bench asks for.
+std::string time_words(double seconds);
+
+// "driver 6, 2, 14.50 EUR, for the lid"
+std::string one_line(const guide::Provision& provision);
+
+// "steps 3 to 7"
+std::string step_range(const guide::Section& section);
+
+} // namespace matchmark::publish

@@ -1,0 +1,153 @@
+// The guide as a HowTo of schema.org, in JSON-LD: for search and for other programs.
+#include "publish/how_to.hpp"
+
+#include "model/describe.hpp"
+#include "publish/facts.hpp"
+#include "publish/json_model.hpp"
+#include "publish/markup_tree.hpp"
+
+#include <cmath>
+
+namespace matchmark::publish {
+
+namespace {
+
+using guide::Document;
+
+Json typed(const char* type, const std::string& property, const std::string& text) {
+    return {{"@type", type}, {property, text}};
+}
+
+std::string only(const std::vector<std::string>& variants) {
+    return variants.empty() ? "" : model::list(variants) + " only: ";
+}
+
+// A message is a tip that stands before the directions: schema.org has no type for a warning.
+Json message(const guide::Message& one) {
+    const std::string subject = one.subject.empty() ? "" : one.subject + ". ";
+    const std::string text = one.full_in_step == 0
+                                 ? plain_text(prose_tree(one.markdown))
+                                 : "See step " + std::to_string(one.full_in_step) + ".";
+    return typed("HowToTip", "text",
+                 std::string(guide::signal_word(one.signal)) + ": " + only(one.variants) + subject +
+                     text);
+}
+
+Json conditions(const guide::Test& test) {
+    Json list = Json::array();
+    const auto add = [&](const char* label, const std::vector<std::string>& words) {
+        if (!words.empty()) {
+            list.push_back(
+                typed("HowToTip", "text", std::string(label) + ": " + model::list(words)));
+        }
+    };
+    add("Do this test with", test.when);
+    add("Test equipment", test.with);
+    add("What it proves", test.proves);
+    return list;
+}
+
+Json step(const guide::Step& one) {
+    Json list = Json::array();
+    for (const guide::Message& each : one.messages) {
+        list.push_back(message(each));
+    }
+    for (const Json& each : conditions(one.test)) {
+        list.push_back(each);
+    }
+    for (const guide::Instruction& each : one.instructions) {
+        std::string text = only(each.variants) + guide::plain(each.words);
+        for (const guide::Words& detail : each.details) {
+            text += " " + guide::plain(detail);
+        }
+        text += each.record.empty() ? "" : " Write down: " + each.record + ".";
+        list.push_back(typed("HowToDirection", "text", text));
+    }
+    for (const guide::Passage& each : one.passages) {
+        list.push_back(typed("HowToTip", "text", plain_text(prose_tree(each.markdown))));
+    }
+    return {{"@type", "HowToStep"},
+            {"position", one.number},
+            {"name", (one.is_test ? "Test: " : "") + only(one.variants) + one.title},
+            {"itemListElement", list}};
+}
+
+void add_supplies(Json& list, const std::vector<guide::Provision>& provisions) {
+    for (const guide::Provision& one : provisions) {
+        Json supply = typed("HowToSupply", "name", one.words);
+        if (!one.amount.empty()) {
+            supply["requiredQuantity"] = one.amount;
+        }
+        if (!one.price.empty()) {
+            supply["estimatedCost"] = one.price;
+        }
+        list.push_back(supply);
+    }
+}
+
+// ISO 8601; empty when no step has a usual time.
+std::string duration(const Document& document) {
+    double seconds = 0;
+    for (const guide::Section& section : document.sections) {
+        for (const guide::Step& one : section.steps) {
+            seconds += one.seconds;
+        }
+    }
+    return seconds > 0 ? "PT" + std::to_string(std::lround(std::ceil(seconds / 60))) + "M" : "";
+}
+
+void add_if(Json& root, const char* key, const std::string& text) {
+    if (!text.empty()) {
+        root[key] = text;
+    }
+}
+
+} // namespace
+
+std::string how_to(const Document& document) {
+    Json root = {{"@context", "https://schema.org"}, {"@type", "HowTo"}, {"name", document.title}};
+    root["description"] = document.reader + " " + document.deferral;
+    root["inLanguage"] = "en";
+    if (!document.device.empty()) {
+        root["about"] = typed("Product", "name", document.device);
+    }
+    add_if(root, "version", document.revision);
+    add_if(root, "creditText", document.author);
+    add_if(root, "dateModified", document.date);
+    add_if(root, "performTime", duration(document));
+    Json tools = Json::array();
+    for (const auto* list : {&document.protection, &document.tools}) {
+        for (const guide::Provision& one : *list) {
+            tools.push_back(typed("HowToTool", "name", one.words));
+        }
+    }
+    Json supplies = Json::array();
+    add_supplies(supplies, document.spares);
+    add_supplies(supplies, document.supplies);
+    root["tool"] = tools;
+    root["supply"] = supplies;
+    Json sections = Json::array();
+    if (!document.safety.empty()) {
+        Json messages = Json::array();
+        for (const guide::GatheredMessage& one : document.safety) {
+            messages.push_back(message(one.message));
+        }
+        const Json first = {
+            {"@type", "HowToStep"}, {"name", "Read all of this"}, {"itemListElement", messages}};
+        sections.push_back({{"@type", "HowToSection"},
+                            {"name", "Safety first"},
+                            {"itemListElement", Json::array({first})}});
+    }
+    for (const guide::Section& section : document.sections) {
+        Json steps = Json::array();
+        for (const guide::Step& one : section.steps) {
+            steps.push_back(step(one));
+        }
+        sections.push_back(
+            {{"@type", "HowToSection"}, {"name", section.title}, {"itemListElement", steps}});
+    }
+    root["step"] = sections;
+    return root.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+} // namespace matchmark::publish

@@ -1,0 +1,121 @@
+// What is needed for the work, and what is left of it, as parts of a page.
+#include "publish/page_needs.hpp"
+
+#include "model/describe.hpp"
+#include "publish/page_safety.hpp"
+#include "publish/page_sign.hpp"
+#include "publish/page_text.hpp"
+#include "publish/page_words.hpp"
+
+namespace matchmark::publish {
+
+using guide::Document;
+using guide::Provision;
+
+namespace {
+
+std::string provision_rows(const std::vector<Provision>& provisions) {
+    std::string text;
+    for (const Provision& provision : provisions) {
+        const std::string purpose =
+            provision.purpose.empty() ? "" : ", " + escaped(provision.purpose);
+        text += "<tr><th scope=\"row\">" + escaped(provision.words) + purpose +
+                "</th><td class=\"amount\">" + escaped(provision.amount) +
+                "</td><td class=\"amount\">" + escaped(provision.price) + "</td></tr>\n";
+    }
+    return text;
+}
+
+std::string provision_table(const Document& document) {
+    const std::string rows = provision_rows(document.spares) + provision_rows(document.supplies);
+    if (rows.empty()) {
+        return {};
+    }
+    std::string text =
+        "<table class=\"keep\">\n<caption>Spares and supplies</caption>\n<thead>"
+        "<tr><th scope=\"col\">What</th><th scope=\"col\" class=\"amount\">Amount"
+        "</th><th scope=\"col\" class=\"amount\">Price</th></tr></thead>\n<tbody>\n" +
+        rows + "</tbody>\n";
+    if (!document.cost.empty()) {
+        text += "<tfoot><tr><th scope=\"row\" colspan=\"2\">Together</th><td class=\"amount\">" +
+                escaped(model::list(document.cost)) + "</td></tr></tfoot>\n";
+    }
+    return text + "</table>\n";
+}
+
+std::string fastener_table(const Document& document) {
+    std::string rows;
+    for (const guide::FastenerRow& row : document.fasteners) {
+        const std::string told = row.told_by.empty() ? "" : ", told by " + escaped(row.told_by);
+        const std::string tag = variant_tag(row.variants);
+        rows += "<tr><th scope=\"row\">" + escaped(row.words) + (tag.empty() ? "" : " " + tag) +
+                "</th><td>" + escaped(row.description) + told +
+                "</td><td class=\"amount torque\">" + escaped(row.torque) + "</td></tr>\n";
+    }
+    if (rows.empty()) {
+        return {};
+    }
+    // A short table stays on one printed page.
+    const std::string open = document.fasteners.size() <= 12 ? "<table class=\"keep\">" : "<table>";
+    return open +
+           "\n<caption>Fasteners that you will handle</caption>\n<thead><tr>"
+           "<th scope=\"col\">Which</th><th scope=\"col\">What it is</th><th scope=\"col\" "
+           "class=\"amount\">Torque</th></tr></thead>\n<tbody>\n" +
+           rows + "</tbody>\n</table>\n";
+}
+
+std::string boxes(const char* label, const Document& document,
+                  const std::vector<Provision>& provisions) {
+    if (provisions.empty()) {
+        return {};
+    }
+    std::string text = "<p class=\"label\"><strong>" + std::string(label) +
+                       "</strong></p>\n<ul class=\"do provided\">\n";
+    for (const Provision& one : provisions) {
+        std::string line = escaped(one.words);
+        for (const std::string& more : {one.amount, one.price, one.purpose}) {
+            line += more.empty() ? "" : ", " + escaped(more);
+        }
+        line += one.tool_class.empty()
+                    ? ""
+                    : " <span class=\"variant\">" + escaped(one.tool_class) + "</span>";
+        const std::string shown = sign(document, one.sign);
+        text += "<li><div class=\"line\">" + shown + (shown.empty() ? "" : " ") + line +
+                "</div></li>\n";
+    }
+    return text + "</ul>\n";
+}
+
+} // namespace
+
+std::string needs(const Document& document) {
+    const std::string text = boxes("To wear", document, document.protection) +
+                             boxes("Tools", document, document.tools) + provision_table(document) +
+                             fastener_table(document);
+    if (text.empty()) {
+        return {};
+    }
+    return "<section aria-labelledby=\"needs\">\n<h2 id=\"needs\">What you need</h2>\n" + text +
+           "</section>\n";
+}
+
+std::string afterwards(const Document& document) {
+    std::string text = listed("What this work voids, and what restores it", document.ratings);
+    if (!document.disposals.empty()) {
+        text += "<p>These go to a collecting point under the rules of your country:</p>\n"
+                "<ul class=\"do\">\n";
+        for (const guide::Disposal& disposal : document.disposals) {
+            text += "<li><div class=\"line\">" + escaped(disposal.words) + ": <strong>" +
+                    escaped(disposal.waste_class) + "</strong></div></li>\n";
+        }
+        text += "</ul>\n";
+    }
+    if (text.empty()) {
+        return {};
+    }
+    return "<section class=\"keep\" aria-labelledby=\"afterwards\">\n"
+           "<h2 id=\"afterwards\">Afterwards</h2>\n" +
+           text + "</section>\n";
+}
+
+} // namespace matchmark::publish

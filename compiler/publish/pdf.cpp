@@ -1,0 +1,60 @@
+// The guide as a PDF, to print and keep: the same content as the page.
+#include "publish/pdf.hpp"
+
+#include "model/describe.hpp"
+#include "publish/facts.hpp"
+#include "publish/pdf_parts.hpp"
+
+#include <algorithm>
+
+namespace matchmark::publish {
+
+namespace {
+
+constexpr Margins margins{51, 54, 50};
+
+std::string joined(const std::vector<std::string>& words, const char* between) {
+    std::string text;
+    for (const std::string& one : words) {
+        text += one.empty() ? "" : (text.empty() ? "" : between) + one;
+    }
+    return text;
+}
+
+std::string foot(const guide::Document& document) {
+    const auto named = [](const char* name, const std::string& value) {
+        return value.empty() ? std::string() : name + value;
+    };
+    return joined({named("revision ", document.revision), document.date,
+                   named("source ", document.source_version), document.name},
+                  "  \u00b7  ");
+}
+
+} // namespace
+
+std::string pdf(const guide::Document& document, const guide::Assets& assets, Paper paper,
+                const std::string& created) {
+    Printer printer = printer_for(paper, margins);
+    Flow flow = flow_for(printer);
+    guide::Assets drawings;
+    for (const guide::Figure& figure : document.figures) {
+        drawings.files[asset_of(figure)] = figure.svg;
+    }
+    ShownPictures pictures = shown_pictures(drawings);
+    pictures.merge(shown_pictures(assets));
+    Leaflet leaflet{document, pictures, printer, flow};
+    add_title_block(leaflet);
+    add_opening(leaflet);
+    add_contents(leaflet);
+    add_safety(leaflet);
+    add_needs(leaflet);
+    add_sections(leaflet);
+    add_afterwards(leaflet);
+    add_figures(leaflet);
+    const std::string title = joined({document.title, document.device}, ": ");
+    return print(
+        printer, flow.boxes,
+        {title, document.author, document.device, created, document.date, title, foot(document)});
+}
+
+} // namespace matchmark::publish

@@ -1,0 +1,179 @@
+// The bench sheet as a page of HTML.
+#include "publish/sheet.hpp"
+
+#include "model/describe.hpp"
+#include "publish/facts.hpp"
+#include "publish/page_text.hpp"
+#include "publish/sheet_lines.hpp"
+
+#include <algorithm>
+
+namespace matchmark::publish {
+
+namespace {
+
+constexpr const char* head =
+    "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
+    "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src "
+    "'unsafe-inline'; base-uri 'none'; form-action 'none'\">\n"
+    "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
+    "<meta name=\"referrer\" content=\"no-referrer\">\n";
+
+constexpr const char* style = R"css(
+:root{color-scheme:light}
+*{box-sizing:border-box}
+body{margin:0;color:#000;background:#fff;font:15px/1.4 "Liberation Sans",Arial,sans-serif}
+main{max-width:52rem;margin:0 auto;padding:1rem}
+h1{font-size:1.6rem;margin:0 0 .3rem}
+h2{font-size:1.1rem;margin:1.2rem 0 .3rem;border-top:3px solid #000;padding-top:.2rem}
+h3{font-size:1rem;margin:.8rem 0 .2rem}
+p{margin:.3rem 0}
+.facts{margin:0;display:flex;flex-wrap:wrap;gap:0 1.2rem}
+.facts div{display:flex;gap:.35rem}
+.facts dd{margin:0;font-weight:700}
+.fields{display:flex;flex-wrap:wrap;margin:.8rem 0}
+.fields label{flex:1 1 11rem;border:1px solid #000;margin:0 -1px -1px 0;padding:.1rem .3rem;
+font-size:.85rem}
+.fields input,.write input{display:block;width:100%;font:inherit;color:#000;background:#fff;
+border:0;min-height:1.9rem}
+.write input{border-bottom:1px solid #000;min-height:1.75rem}
+.fields input{font-size:1rem}
+ul{list-style:none;margin:0;padding:0}
+li{display:flex;gap:.6rem;padding:.2rem 0;border-bottom:1px solid #777}
+li>label{flex:1;display:flex;gap:.6rem;min-height:1.75rem}
+li input[type=checkbox]{appearance:none;flex:none;width:1.15rem;height:1.15rem;margin:.1rem 0 0;
+border:2px solid #000;border-radius:0;background:#fff}
+li input[type=checkbox]:checked{background:linear-gradient(45deg,transparent 45%,#000 45%,#000 55%,
+transparent 55%),linear-gradient(-45deg,transparent 45%,#000 45%,#000 55%,transparent 55%)}
+input:focus-visible{outline:3px solid #000;outline-offset:2px}
+.more{display:block;font-size:.9rem}
+.write{flex:0 0 11rem;font-size:.85rem}
+.variant{display:inline-block;border:1px solid #000;padding:0 .3rem;font-weight:400}
+.number{display:inline-block;min-width:1.45em;height:1.45em;line-height:1.3em;text-align:center;
+border:1.5px solid #000;border-radius:1em;padding:0 .2em;font-size:.85em;font-weight:700}
+.value{white-space:nowrap}
+.signal{border-left:3px solid #000;padding-left:.6rem;margin:.35rem 0}
+.danger{border-left-width:9px}
+.warning{border-left-width:6px}
+.notice{border-left-style:dashed}
+.notice b:first-child{font-style:italic}
+@page{size:A4;margin:14mm 15mm 16mm;@bottom-right{content:counter(page) " / " counter(pages);
+font:9pt "Liberation Sans",Arial,sans-serif}}
+@media print{body{font-size:9.5pt}main{max-width:none;padding:0}
+h1,h2,h3,.signal{break-after:avoid}li,.signal,.fields{break-inside:avoid}}
+)css";
+
+std::string variant_words(const std::vector<std::string>& variants) {
+    return variants.empty()
+               ? ""
+               : " <span class=\"variant\">" + escaped(model::list(variants)) + " only</span> ";
+}
+
+std::string sentence(const guide::Words& words) {
+    std::string text;
+    for (const guide::Run& run : words) {
+        switch (run.kind) {
+        case guide::RunKind::words:
+            text += escaped(run.text);
+            break;
+        case guide::RunKind::value:
+            text += "<strong class=\"value\">" + escaped(run.text) + "</strong>";
+            break;
+        case guide::RunKind::item_number:
+            text += " <span class=\"number\">" + escaped(run.text) + "</span>";
+            break;
+        }
+    }
+    return text;
+}
+
+const char* style_of(guide::Signal signal) {
+    switch (signal) {
+    case guide::Signal::danger:
+        return "danger";
+    case guide::Signal::warning:
+        return "warning";
+    case guide::Signal::caution:
+        return "caution";
+    case guide::Signal::notice:
+        break;
+    }
+    return "notice";
+}
+
+std::string message_line(const guide::Message& message) {
+    const std::string subject =
+        message.subject.empty() ? "" : " <b>" + escaped(message.subject) + ".</b>";
+    return "<p class=\"signal " + std::string(style_of(message.signal)) + "\"><b>" +
+           guide::signal_word(message.signal) + "</b>" + variant_words(message.variants) + subject +
+           " " + escaped(message_text(message)) + "</p>\n";
+}
+
+std::string line(const std::string& action, const Writing& writing) {
+    std::string text = "<li><label><input type=\"checkbox\"><span>" + action + "</span></label>";
+    if (writing.wanted) {
+        const std::string what = writing.what.empty() ? "<input aria-label=\"Value reached\">"
+                                                      : escaped(writing.what) + "<input>";
+        text += "<label class=\"write\">" + what + "</label>";
+    }
+    return text + "</li>\n";
+}
+
+std::string step_lines(const guide::Step& step) {
+    std::string text = "<section>\n<h3>" + std::to_string(step.number) + " " +
+                       (step.is_test ? "TEST " : "") + escaped(step.title) +
+                       variant_words(step.variants) + "</h3>\n";
+    for (const guide::Message& message : step.messages) {
+        text += message_line(message);
+    }
+    text += "<ul>\n";
+    for (const guide::Instruction& one : step.instructions) {
+        std::string action = variant_words(one.variants) + sentence(one.words);
+        for (const guide::Words& detail : one.details) {
+            action += "<span class=\"more\">" + sentence(detail) + "</span>";
+        }
+        text += line(action, writing_for(one));
+    }
+    const std::string test = test_text(step.test);
+    if (!test.empty() || step.instructions.empty()) {
+        text += line((step.is_test ? "Passed. " : "Done. ") + escaped(test), {step.is_test, {}});
+    }
+    return text + "</ul>\n</section>\n";
+}
+
+std::string top(const guide::Document& document) {
+    std::string text = "<h1>" + escaped(document.title) + "</h1>\n<dl class=\"facts\">\n";
+    for (const Fact& fact : facts(document)) {
+        text +=
+            "<div><dt>" + escaped(fact.term) + ":</dt><dd>" + escaped(fact.words) + "</dd></div>\n";
+    }
+    text += "</dl>\n<p>" + escaped(document.deferral) + "</p>\n<div class=\"fields\">\n";
+    for (const char* field : sheet_fields) {
+        text += "<label>" + std::string(field) + "<input></label>\n";
+    }
+    return text + "</div>\n";
+}
+
+} // namespace
+
+std::string sheet_html(const guide::Document& document) {
+    std::string page = head;
+    page += "<title>" + escaped("Bench sheet: " + document.title) + "</title>\n<style>" + style +
+            "</style>\n</head>\n<body>\n<main>\n" + top(document);
+    for (const guide::Message* message : whole_work(document)) {
+        page += message_line(*message);
+    }
+    for (const guide::Section& section : document.sections) {
+        if (section.steps.empty()) {
+            continue;
+        }
+        page += "<section>\n<h2>" + escaped(section.title) + "</h2>\n";
+        for (const guide::Step& step : section.steps) {
+            page += step_lines(step);
+        }
+        page += "</section>\n";
+    }
+    return without_controls(page + "</main>\n</body>\n</html>\n");
+}
+
+} // namespace matchmark::publish

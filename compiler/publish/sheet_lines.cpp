@@ -1,0 +1,63 @@
+// What both forms of the bench sheet say in the same words.
+#include "publish/sheet_lines.hpp"
+
+#include "model/describe.hpp"
+#include "publish/markup_tree.hpp"
+
+#include <algorithm>
+
+namespace matchmark::publish {
+
+namespace {
+
+bool has_figure(const std::string& text) {
+    return std::any_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
+}
+
+void add_entry(std::string& text, const char* term, const std::vector<std::string>& values) {
+    if (!values.empty()) {
+        text += (text.empty() ? "" : " ") + std::string(term) + model::list(values) + ".";
+    }
+}
+
+} // namespace
+
+Writing writing_for(const guide::Instruction& instruction) {
+    if (!instruction.record.empty()) {
+        return {true, instruction.record};
+    }
+    // A value of numbers is a torque, a limit or a time: what was reached is worth a note.
+    const auto& words = instruction.words;
+    return {std::any_of(words.begin(), words.end(),
+                        [](const guide::Run& run) {
+                            return run.kind == guide::RunKind::value && has_figure(run.text);
+                        }),
+            {}};
+}
+
+std::string message_text(const guide::Message& message) {
+    if (message.full_in_step != 0) {
+        return "See step " + std::to_string(message.full_in_step) + ".";
+    }
+    return plain_text(prose_tree(message.markdown));
+}
+
+std::string test_text(const guide::Test& test) {
+    std::string text;
+    add_entry(text, "With ", test.when);
+    add_entry(text, "Test equipment: ", test.with);
+    add_entry(text, "Proves: ", test.proves);
+    return text;
+}
+
+std::vector<const guide::Message*> whole_work(const guide::Document& document) {
+    std::vector<const guide::Message*> messages;
+    for (const guide::GatheredMessage& gathered : document.safety) {
+        if (gathered.steps.empty()) {
+            messages.push_back(&gathered.message);
+        }
+    }
+    return messages;
+}
+
+} // namespace matchmark::publish

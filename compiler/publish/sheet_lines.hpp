@@ -1,0 +1,31 @@
+// What both forms of the bench sheet say in the same words.
+#pragma once
+
+#include "guide/document.hpp"
+
+#include <string>
+#include <vector>
+
+namespace matchmark::publish {
+
+// What is to be written beside an action; nothing to write: `wanted` is false.
+struct Writing {
+    bool wanted = false;
+    std::string what; // "brush length, at least 5 mm"; empty: the value that the line names
+};
+
+Writing writing_for(const guide::Instruction& instruction);
+
+// The message in one line, without its signal word and subject; markup laid flat.
+std::string message_text(const guide::Message& message);
+
+// Of a test: "With the cell plug connected. Test equipment: ... Proves: the cell". May be empty.
+std::string test_text(const guide::Test& test);
+
+// Messages about the whole work, which stand before everything.
+std::vector<const guide::Message*> whole_work(const guide::Document& document);
+
+// Who did it, on what, when: names of fields to fill in by hand.
+inline constexpr const char* sheet_fields[] = {"Name", "Date", "Serial number"};
+
+} // namespace matchmark::publish

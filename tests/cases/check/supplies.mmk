@@ -1,0 +1,284 @@
+# What is listed against what is used, what is declared against what is filled, and what wears by being parted.
+
+--- boiler
+device boiler "Boiler"
+
+part tank "tank"
+part lid "lid"
+fluid charge in tank 1.2 l kind coolant
+fastener pins "lid pin" 3 x split-pin 2 x 20
+  holds      lid to tank
+part brushes "brush" 2 x plain-part
+
+--- as-much-as-there-is
+use "boiler.mmk"
+guide as-much-as-there-is "Change the coolant"
+  for        competent
+  supply     charge-new "coolant", 1.5 l for charge
+
+work
+
+step change "Change it"
+  drain      charge
+  dispose    charge as coolant-waste
+  fill       charge with charge-new
+
+--- said-as-much
+use "boiler.mmk"
+guide said-as-much "Change the coolant"
+  for        competent
+  supply     charge-new "coolant", 1.5 l for charge
+
+work
+
+step change "Change it"
+  drain      charge 1.2 l
+  dispose    charge as coolant-waste
+  fill       charge 1.2 l with charge-new
+
+--- said-within-a-twentieth
+use "boiler.mmk"
+guide said-within-a-twentieth "Change the coolant"
+  for        competent
+  supply     charge-new "coolant", 1.5 l for charge
+
+work
+
+step change "Change it"
+  drain      charge 1.15 l
+  dispose    charge as coolant-waste
+  fill       charge 1200 ml with charge-new
+
+--- drained-too-little
+use "boiler.mmk"
+guide drained-too-little "Change the coolant"
+  for        competent
+  supply     charge-new "coolant", 1.5 l for charge
+
+work
+
+step change "Change it"
+  # warning 3-7 [wrong-amount] less than there is
+  drain      charge 1.0 l
+  dispose    charge as coolant-waste
+  fill       charge with charge-new
+
+--- filled-too-much
+use "boiler.mmk"
+guide filled-too-much "Change the coolant"
+  for        competent
+  supply     charge-new "coolant", 1.5 l for charge
+
+work
+
+step change "Change it"
+  drain      charge
+  dispose    charge as coolant-waste
+  # warning 3-6 [wrong-amount] more than there is
+  fill       charge 1.4 l with charge-new
+
+--- filled-more-than-is-listed
+use "boiler.mmk"
+guide filled-more-than-is-listed "Change the coolant"
+  for        competent
+  # warning 14-23 [short-supply] 200 ml more is used
+  supply     charge-new "coolant", 1000 ml for charge
+
+work
+
+step change "Change it"
+  drain      charge
+  dispose    charge as coolant-waste
+  fill       charge with charge-new
+
+--- listed-by-weight
+use "boiler.mmk"
+guide listed-by-weight "Change the coolant"
+  for        competent
+  supply     charge-new "coolant", 1 kg for charge
+
+work
+
+step change "Change it"
+  drain      charge
+  dispose    charge as coolant-waste
+  fill       charge with charge-new
+
+--- filled-twice
+use "boiler.mmk"
+guide filled-twice "Rinse and change the coolant"
+  for        competent
+  # warning 14-23 [short-supply] 0.9 l more is used
+  supply     charge-new "coolant", 1.5 l for charge
+
+work
+
+step rinse "Rinse it"
+  drain      charge
+  dispose    charge as coolant-waste
+  fill       charge with charge-new
+
+step change "Change it"
+  drain      charge
+  dispose    charge as coolant-waste
+  fill       charge with charge-new
+
+--- pins-enough
+use "boiler.mmk"
+guide pins-enough "Take the lid off"
+  for        competent
+  supply     pins-new "split pin 2 x 20", 3, 0.40 EUR for pins
+  tool       pliers "pliers"
+
+take-apart
+
+step open "Take the lid off"
+  draw       pins with pliers
+  remove     lid
+
+put-back
+  derived
+
+--- pins-one-short
+use "boiler.mmk"
+guide pins-one-short "Take the lid off"
+  for        competent
+  # warning 14-21 [short-supply] 1 more is used
+  supply     pins-new "split pin 2 x 20", 2, 0.40 EUR for pins
+  tool       pliers "pliers"
+
+take-apart
+
+step open "Take the lid off"
+  draw       pins with pliers
+  remove     lid
+
+put-back
+  derived
+
+--- pins-far-short
+use "boiler.mmk"
+guide pins-far-short "Take the lid off"
+  for        competent
+  # warning 14-21 [short-supply] 2 more are used
+  supply     pins-new "split pin 2 x 20", 1, 0.40 EUR for pins
+  tool       pliers "pliers"
+
+take-apart
+
+step open "Take the lid off"
+  draw       pins with pliers
+  remove     lid
+
+put-back
+  derived
+
+--- brushes-enough
+use "boiler.mmk"
+guide brushes-enough "Renew the brushes"
+  goal       replace brushes with brushes-new
+  for        competent
+  spare      brushes-new "brush", 2, 2 EUR for brushes
+
+take-apart
+
+step out "Take them out"
+  remove     brushes
+  replace    brushes with brushes-new
+
+put-back
+  derived
+test runs "It runs"
+  proves     brushes
+
+--- brushes-one-short
+use "boiler.mmk"
+guide brushes-one-short "Renew the brushes"
+  goal       replace brushes with brushes-new
+  for        competent
+  # warning 14-24 [short-supply] 1 more is used
+  spare      brushes-new "brush", 1, 2 EUR for brushes
+
+take-apart
+
+step out "Take them out"
+  remove     brushes
+  replace    brushes with brushes-new
+
+put-back
+  derived
+test runs "It runs"
+  proves     brushes
+
+--- frail-kinds
+kind frail-plug "frail plug" is connector
+  states     plugged, free
+  pull-plug  plugged -> free by hand
+  plug-in    free -> plugged by hand
+  good for 2 times
+kind frail-tie "frail tie" is bond
+  states     set, free
+  pull-off   set -> free by hand
+  stick      free -> set by hand
+  good for 1 times
+  one use
+
+device lead "Lead"
+
+part base "base"
+part board "board"
+connector plug "plug" kind frail-plug
+  joins      base to board
+bond tie "tie" kind frail-tie
+  joins      base to board
+
+--- parted-twice
+use "frail-kinds.mmk"
+guide parted-twice "Try the lead"
+  for        competent
+
+work
+
+step time-1 "Part it and make it again"
+  pull-plug  plug
+  plug-in    plug
+
+step time-2 "Part it and make it again"
+  pull-plug  plug
+  plug-in    plug
+
+--- parted-three-times
+use "frail-kinds.mmk"
+guide parted-three-times "Try the lead"
+  for        competent
+
+work
+
+step time-1 "Part it and make it again"
+  pull-plug  plug
+  plug-in    plug
+
+step time-2 "Part it and make it again"
+  pull-plug  plug
+  plug-in    plug
+
+step time-3 "Part it and make it again"
+  pull-plug  plug
+  # warning 3-9 [worn-out] once too often
+  plug-in    plug
+
+--- renewed-each-time
+use "frail-kinds.mmk"
+guide renewed-each-time "Try the tie"
+  for        competent
+  supply     tie-new "frail tie", 2 for tie
+
+work
+
+step one "Part it"
+  pull-off   tie
+  stick      tie with tie-new
+
+step two "Part it again"
+  pull-off   tie
+  stick      tie with tie-new

@@ -1,0 +1,80 @@
+// Which tool fits, which makes do, and of which class it is.
+#include "model/fitting.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace matchmark::model;
+
+namespace {
+
+struct Workshop {
+    Model model;
+    Item screw;
+    Verb undo;
+
+    Workshop() {
+        Drive star;
+        star.name = "star";
+        star.driven_by = {"star-driver"};
+        star.stand_ins = {{"slotted-driver", "1.8", "6", {}}, {"coin", "", "8", {}}};
+        model.drives.push_back(star);
+        model.tool_kinds = {{"driver", "driver", ToolClass::available, {}},
+                            {"star-driver", "star driver", ToolClass::basic, {}}};
+        screw.drive = "star";
+        screw.drive_size = "6";
+        undo.by_driver = true;
+        undo.by_hand = false;
+    }
+};
+
+Resource tool(const char* name, const char* text) {
+    Resource made;
+    made.name = name;
+    made.text = text;
+    return made;
+}
+
+} // namespace
+
+TEST_CASE("a driver fits by the words of its drive and its size") {
+    const Workshop shop;
+    CHECK(tool_fits(shop.model, tool("a", "star driver 6"), shop.screw, shop.undo));
+    CHECK_FALSE(tool_fits(shop.model, tool("a", "star driver 8"), shop.screw, shop.undo));
+    CHECK_FALSE(tool_fits(shop.model, tool("a", "slotted driver 1.8"), shop.screw, shop.undo));
+}
+
+TEST_CASE("a tool makes do only for the size that the drive says") {
+    Workshop shop;
+    const Resource blade = tool("blade", "slotted driver 1.8");
+    REQUIRE(stand_in(shop.model, blade, shop.screw, shop.undo) != nullptr);
+    CHECK(stand_in(shop.model, blade, shop.screw, shop.undo)->tool == "slotted-driver");
+    CHECK(stand_in(shop.model, tool("b", "slotted driver 3"), shop.screw, shop.undo) == nullptr);
+    CHECK(stand_in(shop.model, tool("c", "coin"), shop.screw, shop.undo) == nullptr);
+    shop.screw.drive_size = "8";
+    CHECK(stand_in(shop.model, tool("c", "coin"), shop.screw, shop.undo) != nullptr);
+    CHECK(stand_in(shop.model, blade, shop.screw, shop.undo) == nullptr);
+    shop.undo.by_driver = false;
+    CHECK(stand_in(shop.model, tool("c", "coin"), shop.screw, shop.undo) == nullptr);
+}
+
+TEST_CASE("what makes do is taken only when nothing on the list fits") {
+    const Workshop shop;
+    const Resource blade = tool("blade", "slotted driver 1.8");
+    const Resource right = tool("right", "star driver 6");
+    const auto both = fitting_tools(shop.model, {blade, right}, shop.screw, shop.undo);
+    REQUIRE(both.size() == 1);
+    CHECK(both.front().value == 1);
+    const auto alone = fitting_tools(shop.model, {blade}, shop.screw, shop.undo);
+    REQUIRE(alone.size() == 1);
+    CHECK(alone.front().value == 0);
+}
+
+TEST_CASE("a tool is of the class that the guide gives, or else of its longest name's") {
+    const Workshop shop;
+    Resource driver = tool("d", "star driver 6");
+    CHECK(class_of(shop.model, driver) == ToolClass::basic);
+    CHECK(class_of(shop.model, tool("e", "nut driver 8")) == ToolClass::available);
+    CHECK_FALSE(class_of(shop.model, tool("f", "opening pick")).has_value());
+    driver.tool_class = ToolClass::supplied;
+    CHECK(class_of(shop.model, driver) == ToolClass::supplied);
+}

@@ -80,10 +80,24 @@ bool changes(const Attempt& at, StateSet states) {
            });
 }
 
+// The fasteners that still press a tie which the act lays or parts.
+std::vector<ItemId> still_pressing(const Attempt& at) {
+    std::vector<ItemId> found;
+    if (!model::is_tie(at.item.role) || !changes(at, at.kind.binds))
+        return found;
+    for (const ItemId fastener : pressing(at.bench, at.act.item)) {
+        if (binds(at.bench, at.state, fastener))
+            found.push_back(fastener);
+    }
+    return found;
+}
+
 // 2. It can be reached; nothing blocks a part on its way in (on its way out: 5).
 std::optional<Refusal> out_of_reach(const Attempt& at) {
     if (at.verb.from_outside)
         return std::nullopt;
+    if (auto fasteners = still_pressing(at); !fasteners.empty())
+        return OutOfReach{std::move(fasteners), at.item.declaration};
     const bool at_seat = at.item.role != Role::part || changes(at, at.kind.present) ||
                          present(at.bench, at.state, at.act.item);
     const ItemId where = at_seat ? seat(at.bench, at.state, at.act.item) : at.act.item;
@@ -127,12 +141,36 @@ std::optional<Refusal> unmet_need(const Attempt& at) {
     return std::nullopt;
 }
 
-// The parts that the act touches electrically: a connector's, or those that go in or out.
+// Is the verb one of those that make the item safe, or take that back?
+bool makes_safe(const Attempt& at) {
+    for (const model::HazardUse& use : at.kind.hazards) {
+        for (std::size_t i = 0; i < at.kind.states.size(); ++i) {
+            if (contains(use.safe, static_cast<StateId>(i)) && at.kind.set_of[i] == at.set)
+                return true;
+        }
+    }
+    return false;
+}
+
+// The parts that the act touches electrically: a connector's, those that go in or out, or the one
+// that is made safe; and what carries them.
 std::vector<ItemId> touched_live(const Attempt& at, const std::vector<ItemId>& moved) {
+    std::vector<ItemId> touched;
+    const bool passes = at.item.role == Role::part && changes(at, at.kind.present);
     if (at.item.role == Role::connector && at.first_set)
-        return at.item.touches;
-    return at.item.role == Role::part && changes(at, at.kind.present) ? moved
-                                                                      : std::vector<ItemId>{};
+        touched = at.item.touches;
+    else if (passes)
+        touched = moved;
+    else if (at.item.role == Role::part && makes_safe(at))
+        touched = {at.act.item};
+    for (std::size_t i = 0; i < touched.size(); ++i) {
+        const ItemId carrier = at.bench.model->item(touched[i]).carrier;
+        const bool in_it =
+            (passes && touched[i] == at.act.item) || present(at.bench, at.state, touched[i]);
+        if (carrier.known() && in_it && !among(touched, carrier))
+            touched.push_back(carrier);
+    }
+    return touched;
 }
 
 // 4. No live source feeds what it touches.

@@ -188,4 +188,25 @@ std::vector<ItemId> moved_with(const Bench& bench, const State& state, ItemId pa
     return moved;
 }
 
+std::vector<ItemId> pressing(const Bench& bench, ItemId tie) {
+    std::vector<ItemId> found;
+    const model::Item& laid = bench.model->item(tie);
+    if (!bench.model->kind(laid.kind).laid_first)
+        return found;
+    const auto is_laid_on = [&](ItemId part) {
+        return bench.exists(part) &&
+               std::find(laid.touches.begin(), laid.touches.end(), part) != laid.touches.end();
+    };
+    for (const ItemId part : laid.touches) {
+        for (const ItemId id : bench.model->item(part).ties) {
+            const model::Item& fastener = bench.model->item(id);
+            const bool known = std::find(found.begin(), found.end(), id) != found.end();
+            if (fastener.role == model::Role::fastener && bench.exists(id) && !known &&
+                std::count_if(fastener.touches.begin(), fastener.touches.end(), is_laid_on) > 1)
+                found.push_back(id);
+        }
+    }
+    return found;
+}
+
 } // namespace matchmark::bench

@@ -6,6 +6,9 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <charconv>
+#include <limits>
+#include <numeric>
 
 namespace matchmark::draw {
 
@@ -102,22 +105,37 @@ private:
         }
     }
 
-    // For each box, its turn on the way, from 1; 0: not on it.
+    // For each box, its turn on the way, from 1; 0: not on it. A part's turn is when it comes off,
+    // which may be long after the first of its screws.
     [[nodiscard]] std::vector<unsigned> turns_on_the_way() const {
-        std::vector<unsigned> turns(folding_.inside.size(), 0);
-        unsigned turn = 0;
-        for (const WayStep& step : way_) {
-            const bool tie = model::is_tie(model_.item(step.item).role);
+        std::vector<std::size_t> last_act(folding_.inside.size(), 0);
+        std::vector<bool> by_part(folding_.inside.size(), false);
+        for (std::size_t act = 1; act <= way_.size(); ++act) {
+            const ItemId item = way_[act - 1].item;
+            const bool tie = model::is_tie(model_.item(item).role);
             const std::vector<std::size_t> boxes =
-                tie ? boxes_held(model_, folding_, step.item)
-                    : std::vector<std::size_t>{folding_.box_of[step.item.value]};
+                tie ? boxes_held(model_, folding_, item)
+                    : std::vector<std::size_t>{folding_.box_of[item.value]};
             for (const std::size_t box : boxes) {
                 // Where a plug's two ends are two boxes, only one of them need come out.
                 const bool comes_off = boxes.size() == 1 || is_handled(box);
-                if (box != Folding::no_box && turns[box] == 0 && comes_off) {
-                    turns[box] = ++turn;
+                if (box != Folding::no_box && comes_off && (!tie || !by_part[box])) {
+                    last_act[box] = act;
+                    by_part[box] = !tie;
                 }
             }
+        }
+        std::vector<std::size_t> order;
+        for (std::size_t box = 0; box < last_act.size(); ++box) {
+            if (last_act[box] != 0) {
+                order.push_back(box);
+            }
+        }
+        std::stable_sort(order.begin(), order.end(),
+                         [&](std::size_t a, std::size_t b) { return last_act[a] < last_act[b]; });
+        std::vector<unsigned> turns(folding_.inside.size(), 0);
+        for (std::size_t i = 0; i < order.size(); ++i) {
+            turns[order[i]] = static_cast<unsigned>(i + 1);
         }
         return turns;
     }
@@ -159,10 +177,28 @@ private:
     std::vector<Link> links_;
 };
 
+// What comes off before it, and what holds it.
+std::string before_in_words(const Graph& graph, std::size_t box) {
+    std::vector<std::string> first;
+    std::vector<std::string> ways;
+    for (const Link& link : graph.links) {
+        if (link.to == box) {
+            (link.one_of_ways ? ways : first).push_back(graph.boxes[link.from].title);
+        }
+    }
+    std::string text = first.empty() ? "" : fmt::format("; after {}", model::list(first));
+    text += ways.empty() ? "" : fmt::format("; by way of {}", model::list(ways, "or"));
+    for (const std::string& line : graph.boxes[box].lines) {
+        text += "; " + line;
+    }
+    return text;
+}
+
 std::string in_words(const Model& model, const Graph& graph, const Viewing& viewing,
                      const std::vector<WayStep>& way) {
     std::string text;
-    if (viewing.way_to) {
+    // Of a way alone, the guide's own steps are these acts.
+    if (viewing.way_to && !viewing.way_alone) {
         const std::string goal = model::for_reader(model, *viewing.way_to);
         text += way.empty() ? fmt::format("No way to {} is known.\n\n", goal)
                             : fmt::format("The way to {}:\n\n", goal);
@@ -172,22 +208,48 @@ std::string in_words(const Model& model, const Graph& graph, const Viewing& view
         text += "\n";
     }
     for (std::size_t box = 0; box < graph.boxes.size(); ++box) {
-        std::vector<std::string> first;
-        std::vector<std::string> ways;
-        for (const Link& link : graph.links) {
-            if (link.to == box) {
-                (link.one_of_ways ? ways : first).push_back(graph.boxes[link.from].title);
-            }
-        }
-        text += fmt::format("- {}", graph.boxes[box].title);
-        text += first.empty() ? "" : fmt::format("; after {}", model::list(first));
-        text += ways.empty() ? "" : fmt::format("; by way of {}", model::list(ways, "or"));
-        text += graph.boxes[box].lines.empty()
-                    ? ""
-                    : fmt::format("; {}", model::list(graph.boxes[box].lines));
-        text += "\n";
+        text += fmt::format("- {}{}\n", graph.boxes[box].title, before_in_words(graph, box));
     }
     return text;
+}
+
+// The turn that stands before a box's title; boxes without one come last.
+unsigned turn_in(const Box& box) {
+    unsigned turn = 0;
+    const char* const end = box.title.data() + box.title.size();
+    const auto read = std::from_chars(box.title.data(), end, turn);
+    const bool numbered = box.emphasis == Emphasis::strong && read.ec == std::errc{};
+    return numbered ? turn : std::numeric_limits<unsigned>::max();
+}
+
+// The boxes on the way, in its order, and those from which an arrow leads to one of them.
+void keep_way(Graph& graph) {
+    std::vector<bool> kept(graph.boxes.size(), false);
+    for (std::size_t i = 0; i < graph.boxes.size(); ++i) {
+        kept[i] = graph.boxes[i].emphasis == Emphasis::strong;
+    }
+    std::vector<bool> near = kept;
+    for (const Link& link : graph.links) {
+        near[link.from] = near[link.from] || kept[link.to];
+    }
+    std::erase_if(graph.links, [&](const Link& link) { return !kept[link.to]; });
+    keep_boxes(graph, near);
+    std::vector<std::size_t> order(graph.boxes.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+        return turn_in(graph.boxes[a]) < turn_in(graph.boxes[b]);
+    });
+    std::vector<std::size_t> place(order.size());
+    std::vector<Box> boxes;
+    for (const std::size_t box : order) {
+        place[box] = boxes.size();
+        boxes.push_back(std::move(graph.boxes[box]));
+    }
+    graph.boxes = std::move(boxes);
+    for (Link& link : graph.links) {
+        link.from = place[link.from];
+        link.to = place[link.to];
+    }
 }
 
 } // namespace
@@ -204,6 +266,12 @@ Graph access_graph(const Model& model, const Viewing& viewing) {
                             ? " No way to it is known."
                             : " Heavy and numbered: what is opened or taken off, in that order.";
     }
+    if (viewing.way_alone) {
+        keep_way(graph);
+        graph.legend += " Left out: what is neither on the way nor directly before it.";
+        graph.alternative_text = in_words(model, graph, viewing, access.way());
+        return graph;
+    }
     graph.alternative_text = in_words(model, graph, viewing, access.way());
     std::vector<bool> kept(graph.boxes.size(), false);
     for (const Link& link : graph.links) {
@@ -215,9 +283,9 @@ Graph access_graph(const Model& model, const Viewing& viewing) {
         if (!kept[i] && !strong) {
             free.push_back(graph.boxes[i].title);
         }
-        kept[i] = viewing.way_alone ? strong : kept[i] || strong;
+        kept[i] = kept[i] || strong;
     }
-    if (!free.empty() && !viewing.way_alone) {
+    if (!free.empty()) {
         graph.apart.push_back(
             "Comes off by itself, and nothing waits for it: " + model::list(free) + ".");
     }

@@ -36,7 +36,10 @@ std::string as_markdown(const std::string& text) {
                 std::string_view("\\`*_{}[]<>#|~&!").find(line[i]) != std::string_view::npos;
             const bool starts =
                 i == mark && std::string_view("-+.=").find(line[i]) != std::string_view::npos;
-            safe += (acts || starts ? "\\" : "") + std::string(1, line[i]);
+            // "3. Lid" after a list mark would open a list of its own.
+            const bool numbers = mark > 0 && i > mark && line[i] == '.' &&
+                                 line.find_first_not_of("0123456789", mark) == i;
+            safe += (acts || starts || numbers ? "\\" : "") + std::string(1, line[i]);
         }
         safe += '\n';
         at = end + 1;
@@ -54,22 +57,22 @@ std::optional<ItemId> goal_of(const model::Model& model, const model::Procedure&
     return std::nullopt;
 }
 
-void add_figure(std::vector<guide::Figure>& figures, const char* anchor, const Scene& scene) {
+void add_drawing(PageDrawings& drawings, const std::string& anchor, Scene scene) {
     guide::Figure figure;
-    figure.anchor = fmt::format("drawing-{}", anchor);
+    figure.anchor = "drawing-" + anchor;
     figure.title = scene.title;
-    Scene bare = scene; // the page says in words what the drawing says, once
-    bare.alternative_text.clear();
-    figure.svg = paint_svg(bare);
+    figure.alternative_text = as_markdown(scene.alternative_text);
     figure.width_mm = scene.width;
     figure.height_mm = scene.height;
-    figure.alternative_text = as_markdown(scene.alternative_text);
-    figures.push_back(std::move(figure));
+    scene.alternative_text.clear(); // the page says in words what the drawing says, once
+    figure.svg = paint_svg(scene);
+    drawings.figures.push_back(std::move(figure));
+    drawings.scenes.push_back(std::move(scene));
 }
 
-void add_graph(std::vector<guide::Figure>& figures, const char* anchor, const Graph& graph) {
+void add_graph(PageDrawings& drawings, const char* anchor, const Graph& graph) {
     if (graph.boxes.size() > 1) {
-        add_figure(figures, anchor, scene_of(graph));
+        add_drawing(drawings, anchor, scene_for_page(graph));
     }
 }
 
@@ -105,42 +108,39 @@ std::vector<Scene> drawing(What what, const model::Model& model, const model::Pr
         return graph.boxes.empty() ? std::vector<Scene>{} : std::vector<Scene>{scene_of(graph)};
     }
     case What::order:
-        return procedure == nullptr ? std::vector<Scene>{} : order_of_steps(model, *procedure);
+        return procedure == nullptr ? std::vector<Scene>{}
+                                    : order_of_steps(model, *procedure, false);
     }
     return {};
 }
 
-std::vector<guide::Figure> figures(const model::Model& model, const model::Procedure& procedure) {
-    std::vector<guide::Figure> figures;
-    const std::vector<Scene> order = order_of_steps(model, procedure);
-    for (std::size_t i = 0; i < order.size(); ++i) {
-        add_figure(figures, fmt::format("order-{}", i + 1).c_str(), order[i]);
+PageDrawings page_drawings(const model::Model& model, const model::Procedure& procedure) {
+    PageDrawings drawings;
+    std::size_t number = 0;
+    for (Scene& part : order_of_steps(model, procedure, true)) {
+        add_drawing(drawings, fmt::format("order-{}", ++number), std::move(part));
     }
     if (const auto goal = goal_of(model, procedure)) {
         const Viewing near{goal, true};
-        add_graph(figures, "access", access_graph(model, near));
-        add_graph(figures, "held", held_graph(model, near));
-        add_graph(figures, "wiring", wiring_graph(model, near));
+        add_graph(drawings, "access", access_graph(model, near));
+        add_graph(drawings, "held", held_graph(model, near));
+        add_graph(drawings, "wiring", wiring_graph(model, near));
     }
-    return figures;
+    return drawings;
 }
 
-std::string map_pdf(const model::Model& model, const model::Procedure& procedure, Paper paper,
-                    const std::string& created) {
+MapFiles map_files(const model::Model& model, const model::Procedure& procedure, Paper paper,
+                   const std::string& created) {
+    MapFiles files;
     const std::vector<Scene> sheets = fastener_map(model, procedure, paper);
     if (sheets.empty()) {
-        return "";
+        return files;
     }
     const model::Guide& guide = model.guide(procedure.guide);
     const std::string title = guide.title.empty() ? guide.name : guide.title;
-    return paint_pdf(sheets, {"Fastener map: " + title, guide.author, created});
-}
-
-std::vector<std::string> map_svg(const model::Model& model, const model::Procedure& procedure,
-                                 Paper paper) {
-    std::vector<std::string> files;
-    for (const Scene& sheet : fastener_map(model, procedure, paper)) {
-        files.push_back(paint_svg(sheet));
+    files.pdf = paint_pdf(sheets, {"Fastener map: " + title, guide.author, created});
+    for (const Scene& sheet : sheets) {
+        files.svg.push_back(paint_svg(sheet));
     }
     return files;
 }

@@ -24,17 +24,26 @@ const std::vector<std::string>& what_names();
 std::vector<Scene> drawing(What what, const model::Model& model, const model::Procedure* procedure,
                            const Viewing& viewing);
 
-// For the guide's page: the order of the work, the way in, what holds what on that way, and the
-// wiring near it, each no more than the guide needs.
-std::vector<guide::Figure> figures(const model::Model& model, const model::Procedure& procedure);
+// Drawings of a guide's page, in both forms: what a page of HTML takes in, and what `paint_on` puts
+// onto paper. As many of the one as of the other, in the same order.
+struct PageDrawings {
+    std::vector<guide::Figure> figures;
+    std::vector<Scene> scenes;
+};
 
-// The fastener map. Empty when the guide undoes no fastener whose place is known. `created` as in
-// PdfNotes.
-std::string map_pdf(const model::Model& model, const model::Procedure& procedure, Paper paper,
-                    const std::string& created);
-// A file for each sheet.
-std::vector<std::string> map_svg(const model::Model& model, const model::Procedure& procedure,
-                                 Paper paper);
+// The order of the work, the way in, what holds what on that way, and the wiring near it, each no
+// more than the guide needs.
+PageDrawings page_drawings(const model::Model& model, const model::Procedure& procedure);
+
+// The fastener map. Empty when the guide undoes no fastener whose place is known.
+struct MapFiles {
+    std::string pdf;
+    std::vector<std::string> svg; // a file for each sheet
+};
+
+// `created` as in PdfNotes.
+MapFiles map_files(const model::Model& model, const model::Procedure& procedure, Paper paper,
+                   const std::string& created);
 
 // What the scenes say, as a Markdown page with a heading for each; names in it act as plain words.
 std::string in_markdown(const std::vector<Scene>& scenes);

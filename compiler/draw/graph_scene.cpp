@@ -5,20 +5,28 @@
 #include "draw/lettering.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace matchmark::draw {
 
 namespace {
 
-constexpr double margin = 8;
 constexpr double padding = 1.8;
-constexpr double widest_text = 46;
 constexpr double title_size = 3.2;
 constexpr double line_size = 2.6;
-constexpr double leading = 1.25;    // from line to line, in sizes
-constexpr double gap = 8;           // between what is laid out apart
-constexpr double usual_width = 180; // of the body of a page
+constexpr double leading = 1.25; // from line to line, in sizes
+constexpr double gap = 8;        // between what is laid out apart
+
+// How a graph is laid onto the sheet.
+struct Arrangement {
+    Run run = Run::rightwards;
+    double widest_text = 46;
+    bool titles_alone = false;
+    bool headed = true;
+    double margin = 8;
+    double width = 180; // at least, between the margins
+};
 
 // A box with its words broken into lines.
 struct Measured {
@@ -27,22 +35,21 @@ struct Measured {
     Size size;
 };
 
-Measured measure(const Box& box) {
+Measured measure(const Box& box, const Arrangement& arranged) {
     Measured measured;
     const bool bold = box.form != BoxForm::tie;
     const double size = box.form == BoxForm::tie ? line_size : title_size;
-    measured.title = wrapped(box.title, widest_text, size, bold, 3);
-    for (const std::string& line : box.lines) {
-        for (std::string& piece : wrapped(line, widest_text, line_size, false, 2)) {
+    double width = 8;
+    const auto set = [&](const std::string& words, double letters, bool heavy, std::size_t most) {
+        Lines lines = set_in_lines(words, arranged.widest_text, letters, heavy, most);
+        width = std::max(width, lines.width);
+        return lines.words;
+    };
+    measured.title = set(box.title, size, bold, 3);
+    for (const std::string& line : arranged.titles_alone ? std::vector<std::string>{} : box.lines) {
+        for (std::string& piece : set(line, line_size, false, 2)) {
             measured.lines.push_back(std::move(piece));
         }
-    }
-    double width = 8;
-    for (const std::string& line : measured.title) {
-        width = std::max(width, text_width(line, size, bold));
-    }
-    for (const std::string& line : measured.lines) {
-        width = std::max(width, text_width(line, line_size));
     }
     const double height = leading * (size * static_cast<double>(measured.title.size()) +
                                      line_size * static_cast<double>(measured.lines.size()));
@@ -69,7 +76,7 @@ void stand_in_a_column(Placement& placed, const std::vector<Size>& sizes) {
 }
 
 Island island(const Graph& graph, const std::vector<Measured>& measured,
-              std::vector<std::size_t> boxes) {
+              std::vector<std::size_t> boxes, Run run) {
     Island made;
     std::vector<std::size_t> place(graph.boxes.size(), graph.boxes.size());
     std::vector<Size> sizes;
@@ -86,7 +93,7 @@ Island island(const Graph& graph, const std::vector<Measured>& measured,
         }
     }
     if (boxes.size() > 1) {
-        made.placed = lay_out(sizes, pairs);
+        made.placed = lay_out(sizes, pairs, run);
     }
     if (made.placed.centres.size() != boxes.size()) {
         stand_in_a_column(made.placed, sizes);
@@ -206,10 +213,10 @@ void paint_island(Scene& scene, const Graph& graph, const std::vector<Measured>&
 }
 
 // The largest first: what stands beside each other in a row is then of like height.
-std::vector<Island> islands_of(const Graph& graph, const std::vector<Measured>& measured) {
+std::vector<Island> islands_of(const Graph& graph, const std::vector<Measured>& measured, Run run) {
     std::vector<Island> islands;
     for (std::vector<std::size_t>& boxes : pieces(graph)) {
-        islands.push_back(island(graph, measured, std::move(boxes)));
+        islands.push_back(island(graph, measured, std::move(boxes), run));
     }
     std::stable_sort(islands.begin(), islands.end(), [](const Island& a, const Island& b) {
         return a.placed.size.height > b.placed.size.height + 0.001;
@@ -217,11 +224,14 @@ std::vector<Island> islands_of(const Graph& graph, const std::vector<Measured>& 
     return islands;
 }
 
-double paint_heading(Scene& scene, const Graph& graph, double width) {
-    double y = margin + 4.4;
-    for (const std::string& line : wrapped(graph.title, width, 5, true)) {
-        add(scene, Text{{margin, y}, line, 5, Align::left, true, Ink::black, false, true});
-        y += 6;
+double paint_heading(Scene& scene, const Graph& graph, const Arrangement& arranged, double width) {
+    const double margin = arranged.margin;
+    double y = margin + (arranged.headed ? 4.4 : 2);
+    if (arranged.headed) {
+        for (const std::string& line : wrapped(graph.title, width, 5, true)) {
+            add(scene, Text{{margin, y}, line, 5, Align::left, true, Ink::black, false, true});
+            y += 6;
+        }
     }
     for (const std::string& line : wrapped(graph.legend, width, line_size)) {
         add(scene, Text{{margin, y}, line, line_size});
@@ -230,25 +240,25 @@ double paint_heading(Scene& scene, const Graph& graph, double width) {
     return y + 2;
 }
 
-double paint_apart(Scene& scene, const Graph& graph, double width, double y) {
+double paint_apart(Scene& scene, const Graph& graph, Point at, double width) {
+    double y = at.y;
     for (const std::string& sentence : graph.apart) {
         for (const std::string& line : wrapped(sentence, width, line_size)) {
             y += line_size * 1.4;
-            add(scene, Text{{margin, y}, line, line_size});
+            add(scene, Text{{at.x, y}, line, line_size});
         }
     }
     return y;
 }
 
-} // namespace
-
-Scene scene_of(const Graph& graph) {
+Scene arranged_scene(const Graph& graph, const Arrangement& arranged) {
+    const double margin = arranged.margin;
     std::vector<Measured> measured;
     for (const Box& box : graph.boxes) {
-        measured.push_back(measure(box));
+        measured.push_back(measure(box, arranged));
     }
-    const std::vector<Island> islands = islands_of(graph, measured);
-    double width = usual_width;
+    const std::vector<Island> islands = islands_of(graph, measured, arranged.run);
+    double width = arranged.width;
     for (const Island& island : islands) {
         width = std::max(width, island.placed.size.width);
     }
@@ -256,7 +266,7 @@ Scene scene_of(const Graph& graph) {
     scene.title = graph.title;
     scene.alternative_text = graph.alternative_text;
     scene.width = width + 2 * margin;
-    Point at{margin, paint_heading(scene, graph, width)};
+    Point at{margin, paint_heading(scene, graph, arranged, width)};
     double row = 0;
     for (const Island& island : islands) {
         const Size size = island.placed.size;
@@ -268,9 +278,44 @@ Scene scene_of(const Graph& graph) {
         at.x += size.width + gap;
         row = std::max(row, size.height);
     }
-    const double foot = paint_apart(scene, graph, width, at.y + row + 2);
+    const double foot = paint_apart(scene, graph, {margin, at.y + row + 2}, width);
     scene.height = foot + margin;
     return scene;
+}
+
+// By how much it is made smaller to go onto a page: 1 when it fits as it is. An A4 sheet of 210 mm
+// x 297 mm less margins, furniture and the figure's title.
+double scale_on_page(const Scene& scene) {
+    constexpr Size room{page_width, 220};
+    return std::min({1.0, room.width / scene.width, room.height / scene.height});
+}
+
+} // namespace
+
+Scene scene_of(const Graph& graph) { return arranged_scene(graph, {}); }
+
+Scene scene_for_page(const Graph& graph) {
+    constexpr double legible = 2 / line_size;
+    constexpr double edge = 0.5; // for the heaviest line
+    constexpr double body = page_width - 2 * edge;
+    constexpr std::array arrangements{
+        Arrangement{Run::rightwards, 46, false, false, edge, body},
+        Arrangement{Run::downwards, 46, false, false, edge, body},
+        Arrangement{Run::downwards, 30, false, false, edge, body},
+        Arrangement{Run::rightwards, 30, true, false, edge, body},
+        Arrangement{Run::downwards, 24, true, false, edge, body},
+    };
+    Scene best;
+    for (const Arrangement& arranged : arrangements) {
+        Scene scene = arranged_scene(graph, arranged);
+        if (best.shapes.empty() || scale_on_page(scene) > scale_on_page(best)) {
+            best = std::move(scene);
+        }
+        if (scale_on_page(best) >= legible) {
+            break;
+        }
+    }
+    return best;
 }
 
 } // namespace matchmark::draw

@@ -103,7 +103,7 @@ void add_bundle(const Model& model, Graph& graph, const Bundle& bundle,
     lines = shortened(std::move(lines), most_lines);
     if (bundle.boxes.size() < 2) {
         for (const std::size_t box : bundle.boxes) {
-            const std::string inside = fmt::format("{} inside", model::list(lines));
+            const std::string inside = fmt::format("inside: {}", fmt::join(lines, ", "));
             graph.boxes[box].lines.push_back(inside);
         }
         return;
@@ -138,11 +138,18 @@ Graph joined(const Model& model, const Folding& folding, const std::vector<Bundl
     Graph graph;
     const std::size_t chosen =
         viewing.way_to ? folding.box_of[viewing.way_to->value] : Folding::no_box;
-    const bool choosing = chosen != Folding::no_box;
+    // A tie that is chosen has no box: near it is what it ties.
+    const auto is_near = [&](const Bundle& bundle) {
+        const auto& ties = bundle.ties;
+        return touches(bundle, chosen) ||
+               (viewing.way_to &&
+                std::find(ties.begin(), ties.end(), *viewing.way_to) != ties.end());
+    };
+    const bool choosing = std::any_of(bundles.begin(), bundles.end(), is_near);
     std::vector<bool> beside(folding.inside.size(), false);
     for (const Bundle& bundle : bundles) {
         for (const std::size_t box : bundle.boxes) {
-            beside[box] = beside[box] || touches(bundle, chosen);
+            beside[box] = beside[box] || is_near(bundle);
         }
     }
     for (std::size_t box = 0; box < folding.inside.size(); ++box) {
@@ -161,10 +168,14 @@ Graph joined(const Model& model, const Folding& folding, const std::vector<Bundl
         }
     }
     for (const Bundle& bundle : bundles) {
-        const Emphasis emphasis = !choosing                 ? Emphasis::plain
-                                  : touches(bundle, chosen) ? Emphasis::strong
-                                                            : Emphasis::quiet;
-        graph.alternative_text += said_of(model, graph, bundle);
+        const Emphasis emphasis = !choosing         ? Emphasis::plain
+                                  : is_near(bundle) ? Emphasis::strong
+                                                    : Emphasis::quiet;
+        // What is left out of the drawing is left out of its words.
+        const bool left_out = viewing.way_alone && choosing && !is_near(bundle);
+        if (!left_out && !bundle.boxes.empty()) {
+            graph.alternative_text += said_of(model, graph, bundle);
+        }
         add_bundle(model, graph, bundle, is_crowded, emphasis);
     }
     return graph;

@@ -38,13 +38,14 @@ struct Built {
 };
 
 Built build(const std::vector<Size>& boxes,
-            const std::vector<std::pair<std::size_t, std::size_t>>& pairs) {
+            const std::vector<std::pair<std::size_t, std::size_t>>& pairs, Run run) {
     Built built;
     built.graph = agopen(word("g"), Agdirected, nullptr);
-    set(built.graph, "rankdir", "LR");
+    const bool down = run == Run::downwards;
+    set(built.graph, "rankdir", down ? "TB" : "LR");
     set(built.graph, "splines", "polyline"); // `ortho` may abort the process
     set(built.graph, "nodesep", inches(2.5));
-    set(built.graph, "ranksep", inches(11));
+    set(built.graph, "ranksep", inches(down ? 7 : 11));
     set(built.graph, "mclimit", "2");
     for (std::size_t i = 0; i < boxes.size(); ++i) {
         Agnode_t* node = agnode(built.graph, word(std::to_string(i).c_str()), 1);
@@ -92,11 +93,11 @@ Placement read(const Built& built) {
 } // namespace
 
 Placement lay_out(const std::vector<Size>& boxes,
-                  const std::vector<std::pair<std::size_t, std::size_t>>& pairs) {
+                  const std::vector<std::pair<std::size_t, std::size_t>>& pairs, Run run) {
     static std::mutex one_at_a_time; // contexts of their own do not keep threads apart
     const std::lock_guard<std::mutex> alone(one_at_a_time);
     const std::unique_ptr<GVC_t, FreeContext> context{gvContext()};
-    const Built built = build(boxes, pairs);
+    const Built built = build(boxes, pairs, run);
     Placement placed;
     if (gvLayout(context.get(), built.graph, "dot") == 0) {
         placed = read(built);

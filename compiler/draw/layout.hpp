@@ -25,9 +25,12 @@ struct Placement {
     std::vector<Route> routes;  // of the pairs, in their order
 };
 
-// All in mm. `pairs`: indices of boxes, from and to. From left to right. One at a time in a
-// process: the layout library keeps state of its own.
+// Which way the arrows run.
+enum class Run : unsigned char { rightwards, downwards };
+
+// All in mm. `pairs`: indices of boxes, from and to. One at a time in a process: the layout library
+// keeps state of its own.
 Placement lay_out(const std::vector<Size>& boxes,
-                  const std::vector<std::pair<std::size_t, std::size_t>>& pairs);
+                  const std::vector<std::pair<std::size_t, std::size_t>>& pairs, Run run);
 
 } // namespace matchmark::draw

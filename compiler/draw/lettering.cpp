@@ -4,6 +4,7 @@
 
 #include <pango/pangocairo.h>
 
+#include <algorithm>
 #include <memory>
 
 namespace matchmark::draw {
@@ -22,15 +23,23 @@ using Layout = std::unique_ptr<PangoLayout, Unref>;
 // and hinting do not round what is 3 mm high.
 constexpr double magnified = 100;
 
-Layout layout_of(const std::string& words, double size, bool bold) {
-    const std::unique_ptr<PangoContext, Unref> context{
-        pango_font_map_create_context(pango_cairo_font_map_get_default())};
+using Context = std::unique_ptr<PangoContext, Unref>;
+
+Context new_context() {
+    Context context{pango_font_map_create_context(pango_cairo_font_map_get_default())};
     pango_cairo_context_set_resolution(context.get(), 72); // a unit of the font is a unit of paper
     cairo_font_options_t* options = cairo_font_options_create();
     cairo_font_options_set_hint_style(options, CAIRO_HINT_STYLE_NONE);
     cairo_font_options_set_hint_metrics(options, CAIRO_HINT_METRICS_OFF);
     pango_cairo_context_set_font_options(context.get(), options);
     cairo_font_options_destroy(options);
+    return context;
+}
+
+Layout layout_of(const std::string& words, double size, bool bold) {
+    // Never changed once it is made; a new one for each word would look for its fonts anew. Pango
+    // keeps its fonts by thread.
+    thread_local const Context context = new_context();
     const std::unique_ptr<PangoFontDescription, FreeFont> font{pango_font_description_new()};
     pango_font_description_set_family(font.get(), font_family);
     pango_font_description_set_weight(font.get(), bold ? PANGO_WEIGHT_BOLD : PANGO_WEIGHT_NORMAL);
@@ -73,28 +82,36 @@ double text_width(const std::string& words, double size, bool bold) {
     return width_of(layout_of(words, size, bold).get());
 }
 
-std::vector<std::string> wrapped(const std::string& words, double width, double size, bool bold,
-                                 std::size_t most_lines) {
+Lines set_in_lines(const std::string& words, double width, double size, bool bold,
+                   std::size_t most_lines) {
     const Layout layout = layout_of(words, size, bold);
     pango_layout_set_width(layout.get(), static_cast<int>(width * magnified * PANGO_SCALE));
     pango_layout_set_wrap(layout.get(), PANGO_WRAP_WORD_CHAR);
     const std::string text = pango_layout_get_text(layout.get());
     const auto count = static_cast<std::size_t>(pango_layout_get_line_count(layout.get()));
-    std::vector<std::string> lines;
-    for (std::size_t i = 0; i < count && lines.size() < most_lines; ++i) {
-        const PangoLayoutLine* line =
-            pango_layout_get_line_readonly(layout.get(), static_cast<int>(i));
+    Lines lines;
+    for (std::size_t i = 0; i < count && lines.words.size() < most_lines; ++i) {
+        PangoLayoutLine* line = pango_layout_get_line_readonly(layout.get(), static_cast<int>(i));
         std::string piece = text.substr(static_cast<std::size_t>(line->start_index),
                                         static_cast<std::size_t>(line->length));
         while (piece.ends_with(' ')) {
             piece.pop_back();
         }
-        lines.push_back(std::move(piece));
+        PangoRectangle logical{};
+        pango_layout_line_get_extents(line, nullptr, &logical);
+        lines.width = std::max(lines.width, logical.width / (PANGO_SCALE * magnified));
+        lines.words.push_back(std::move(piece));
     }
-    if (count > most_lines && !lines.empty()) {
-        lines.back() += "…";
+    if (count > most_lines && !lines.words.empty()) {
+        lines.words.back() += "…";
+        lines.width = std::max(lines.width, text_width(lines.words.back(), size, bold));
     }
     return lines;
+}
+
+std::vector<std::string> wrapped(const std::string& words, double width, double size, bool bold,
+                                 std::size_t most_lines) {
+    return set_in_lines(words, width, size, bold, most_lines).words;
 }
 
 void write_text(_cairo* cairo, const Text& text) {

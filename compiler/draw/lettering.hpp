@@ -16,6 +16,15 @@ constexpr const char* font_family = "Liberation Sans";
 // In mm. Control characters and line ends count as spaces.
 double text_width(const std::string& words, double size, bool bold = false);
 
+struct Lines {
+    std::vector<std::string> words;
+    double width = 0; // of the widest, in mm
+};
+
+// As `wrapped`, with how wide the lines came out.
+Lines set_in_lines(const std::string& words, double width, double size, bool bold,
+                   std::size_t most_lines);
+
 // Lines no wider than `width` mm, broken at spaces and, where a word alone is wider, inside it.
 // At most `most_lines`: the last one then ends in an ellipsis.
 std::vector<std::string> wrapped(const std::string& words, double width, double size,

@@ -16,11 +16,9 @@ using model::Procedure;
 
 namespace {
 
-constexpr double margin = 8;
 constexpr double row_height = 6;
 constexpr double number_width = 9;
 constexpr double title_width = 82;
-constexpr double body_width = 180;
 constexpr double letters = 2.8;
 constexpr std::size_t most_rows = 32; // to a scene: with its head it is as high as a page's body
 
@@ -131,9 +129,10 @@ Chart chart_of(const Model& model, const Procedure& procedure) {
     return chart;
 }
 
-std::string in_words(const Chart& chart) {
+std::string in_words(const Chart& chart, std::size_t from, std::size_t to) {
     std::string text;
-    for (const Row& row : chart.rows) {
+    for (std::size_t at = from; at < to; ++at) {
+        const Row& row = chart.rows[at];
         if (row.number == 0) {
             text += (text.empty() ? "" : "\n") + row.words + ":\n\n";
             continue;
@@ -156,17 +155,28 @@ struct Columns {
     double first = 0; // the left edge of the first tool's
     double width = 0; // of each
     double head = 0;  // the height of the tools' names
+    double title = title_width;
+    double margin = 8;
+    double body = 180; // between the margins
+    bool headed = true;
 
     [[nodiscard]] double middle(std::size_t tool) const {
         return first + width * (static_cast<double>(tool) + 0.5);
     }
 };
 
-Columns columns_of(const Chart& chart) {
+Columns columns_of(const Chart& chart, bool on_page) {
     Columns columns;
-    columns.first = margin + number_width + title_width;
+    if (on_page) {
+        columns.margin = 0.5;
+        columns.body = page_width - 2 * columns.margin;
+        columns.headed = false;
+    }
     const double count = std::max(1.0, static_cast<double>(chart.tools.size()));
-    columns.width = std::clamp((body_width - number_width - title_width) / count, 4.5, 10.0);
+    columns.width = std::clamp((columns.body - number_width - title_width) / count, 4.5, 10.0);
+    // What the tools leave goes to the titles.
+    columns.title = std::max(title_width, columns.body - number_width - columns.width * count);
+    columns.first = columns.margin + number_width + columns.title;
     for (const std::string& tool : chart.tools) {
         columns.head = std::max(columns.head, std::min(50.0, text_width(tool, letters)));
     }
@@ -176,18 +186,19 @@ Columns columns_of(const Chart& chart) {
 void paint_row(Scene& scene, const Chart& chart, const Columns& columns, const Row& row, double y) {
     const double base = y + row_height * 0.68;
     if (row.number == 0) {
-        add(scene, Text{{margin, base}, row.words, 3.2, Align::left, true});
+        add(scene, Text{{columns.margin, base}, row.words, 3.2, Align::left, true});
         return;
     }
     const double right = columns.first + columns.width * static_cast<double>(chart.tools.size());
-    add(scene, Line{{margin, y + row_height}, {right, y + row_height}, {0.13, Ink::grey}});
-    add(scene, Text{{margin + number_width - 3, base},
+    add(scene, Line{{columns.margin, y + row_height}, {right, y + row_height}, {0.13, Ink::grey}});
+    add(scene, Text{{columns.margin + number_width - 3, base},
                     std::to_string(row.number),
                     letters,
                     Align::right,
                     true});
-    const auto lines = wrapped(row.words, title_width - 4, letters, false, 1);
-    add(scene, Text{{margin + number_width, base}, lines.empty() ? "" : lines.front(), letters});
+    const auto lines = wrapped(row.words, columns.title - 4, letters, false, 1);
+    add(scene,
+        Text{{columns.margin + number_width, base}, lines.empty() ? "" : lines.front(), letters});
     for (std::size_t i = 0; i < row.tools.size(); ++i) {
         const Point centre{columns.middle(row.tools[i]), y + row_height / 2};
         if (row.taken_up[i]) {
@@ -228,18 +239,21 @@ Scene part_of(const Chart& chart, const Columns& columns, const std::string& tit
     Scene scene;
     scene.title = title;
     const double right = columns.first + columns.width * static_cast<double>(chart.tools.size());
-    scene.width = std::max(body_width + 2 * margin, right + margin);
-    double y = margin + 4.4;
-    for (const std::string& line : wrapped(title, scene.width - 2 * margin, 5, true)) {
-        add(scene, Text{{margin, y}, line, 5, Align::left, true, Ink::black, false, true});
-        y += 6;
+    const double margin = columns.margin;
+    scene.width = std::max(columns.body + 2 * margin, right + margin);
+    double y = margin + (columns.headed ? 4.4 : 2);
+    if (columns.headed) {
+        for (const std::string& line : wrapped(title, scene.width - 2 * margin, 5, true)) {
+            add(scene, Text{{margin, y}, line, 5, Align::left, true, Ink::black, false, true});
+            y += 6;
+        }
     }
     for (const char* line :
          {"Square: a tool is taken up at this step.", "Ring on a line: it is still in hand."}) {
         add(scene, Text{{margin, y}, line, 2.6});
         y += 3.8;
     }
-    const double foot = std::max(y - 2, margin + 10 + columns.head);
+    const double foot = std::max(y - 2, margin + (columns.headed ? 10 : 2) + columns.head);
     for (std::size_t i = 0; i < chart.tools.size(); ++i) {
         const auto lines = wrapped(chart.tools[i], 50, letters, false, 1);
         add(scene, Text{{columns.middle(i) + 1, foot - 1.5},
@@ -264,13 +278,12 @@ Scene part_of(const Chart& chart, const Columns& columns, const std::string& tit
 
 } // namespace
 
-std::vector<Scene> order_of_steps(const Model& model, const Procedure& procedure) {
+std::vector<Scene> order_of_steps(const Model& model, const Procedure& procedure, bool on_page) {
     const Chart chart = chart_of(model, procedure);
-    const Columns columns = columns_of(chart);
+    const Columns columns = columns_of(chart, on_page);
     const model::Guide& guide = model.guide(procedure.guide);
     const std::string title =
         "The order of the steps: " + (guide.title.empty() ? guide.name : guide.title);
-    const std::string words = in_words(chart);
     const std::size_t count = (chart.rows.size() + most_rows - 1) / most_rows;
     std::vector<Scene> scenes;
     for (std::size_t i = 0; i < count; ++i) {
@@ -278,7 +291,7 @@ std::vector<Scene> order_of_steps(const Model& model, const Procedure& procedure
         const std::size_t to = chart.rows.size() * (i + 1) / count;
         const std::string part = count == 1 ? "" : fmt::format(" ({} of {})", i + 1, count);
         scenes.push_back(part_of(chart, columns, title + part, from, to));
-        scenes.back().alternative_text = i == 0 ? words : "Goes on from the drawing before.";
+        scenes.back().alternative_text = in_words(chart, from, to);
     }
     return scenes;
 }

@@ -6,6 +6,8 @@
 #include <string>
 #include <vector>
 
+struct _cairo; // cairo_t by its own name; NOLINT(bugprone-reserved-identifier)
+
 namespace matchmark::draw {
 
 // One unit of the SVG is one millimetre. Text stays text; no script, no style, no link, no id, so
@@ -20,6 +22,10 @@ struct PdfNotes {
 
 // One page for each scene, at its size; 1 mm is 72/25.4 of the PDF's units. Fonts are embedded.
 std::string paint_pdf(const std::vector<Scene>& scenes, const PdfNotes& notes);
+
+// Onto a sheet that is there already: the top left corner at the origin, a unit for each
+// millimetre. Without structure of its own.
+void paint_on(_cairo* paper, const Scene& scene);
 
 // The lengths of dashes and gaps in mm, for a line of this width.
 std::vector<double> dashes(const Stroke& stroke);

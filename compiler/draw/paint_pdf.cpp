@@ -180,6 +180,13 @@ void describe(cairo_surface_t* pdf, const PdfNotes& notes) {
 
 } // namespace
 
+void paint_on(_cairo* paper, const Scene& scene) {
+    cairo_save(paper);
+    cairo_set_line_join(paper, CAIRO_LINE_JOIN_ROUND);
+    paint(paper, scene.shapes);
+    cairo_restore(paper);
+}
+
 std::string paint_pdf(const std::vector<Scene>& scenes, const PdfNotes& notes) {
     if (scenes.empty()) {
         return "";

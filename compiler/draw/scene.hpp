@@ -31,6 +31,9 @@ struct Stroke {
     Dash dash = Dash::none;
 };
 
+// Between the margins of a page on which a drawing stands among text.
+constexpr double page_width = 174;
+
 constexpr double thin = 0.18;
 constexpr double usual = 0.25;
 constexpr double wide = 0.5;

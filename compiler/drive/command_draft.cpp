@@ -182,8 +182,8 @@ int draft_guide(const DraftOptions& options, Terminal& terminal) {
     }
     const std::string name = plan::draft_name(model, goal) + ".mmk";
     const std::string path = options.output.empty() ? beside(options.path, name) : options.output;
-    const std::string text =
-        tidied_text(plan::draft(model, way, goal, seen_from(path, options.path)));
+    const std::string text = tidied_text(
+        plan::draft({&model, device.variant}, way, goal, seen_from(path, options.path)));
     return deliver(options, checked(terminal.disk, path, text), terminal);
 }
 

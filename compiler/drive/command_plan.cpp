@@ -188,6 +188,28 @@ void tell_no_way(const model::Model& model, const plan::WayInGoal& goal, const W
 
 } // namespace
 
+namespace {
+
+// What several jobs in one opening save: the work that they share is done once.
+void tell_shared(const bench::Bench& on, const plan::WayInGoal& goal, const WayIn& together,
+                 std::ostream& out) {
+    double apart = 0;
+    std::string each;
+    for (const model::ItemId item : goal.items) {
+        const WayIn alone = plan::way_in(on, {{item}, goal.expose});
+        if (alone.proof != Proof::least) {
+            return;
+        }
+        apart += alone.seconds;
+        each += fmt::format("{}{} {}", each.empty() ? "" : ", ", model::for_reader(*on.model, item),
+                            duration(alone.seconds));
+    }
+    out << fmt::format("One at a time: {}, {} in all; in one opening {} less.\n", each,
+                       duration(apart), duration(apart - together.seconds));
+}
+
+} // namespace
+
 int plan_way_in(const PlanOptions& options, Terminal& terminal) {
     if (options.reach.empty()) {
         return fail(terminal, command, "say what is to be reached: --reach PART");
@@ -210,6 +232,9 @@ int plan_way_in(const PlanOptions& options, Terminal& terminal) {
         write_json(model, device.goal, way, options, terminal.out);
     } else if (found) {
         write_text(model, device.goal, way, options, terminal.out);
+        if (device.goal.items.size() > 1 && way.proof == Proof::least) {
+            tell_shared({&model, device.variant}, device.goal, way, terminal.out);
+        }
     } else {
         tell_no_way(model, device.goal, way, options, terminal.out);
     }

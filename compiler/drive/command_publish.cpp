@@ -16,6 +16,7 @@
 #include <charconv>
 #include <chrono>
 #include <cstdlib>
+#include <future>
 #include <map>
 #include <ostream>
 
@@ -68,6 +69,28 @@ std::string date_of_sources() {
                        clock.hours().count(), clock.minutes().count(), clock.seconds().count());
 }
 
+// What each form makes, in their order. The PDF takes as long as the usual others together: they
+// are made beside it, on a thread of their own.
+std::vector<std::vector<Output>> made(const Job& job, const Chosen& chosen) {
+    std::vector<std::vector<Output>> outputs(chosen.size());
+    const auto make = [&](bool pdf) {
+        for (std::size_t i = 0; i < chosen.size(); ++i) {
+            if ((std::string_view(chosen[i]->name) == "pdf") == pdf) {
+                outputs[i] = chosen[i]->make(job);
+            }
+        }
+    };
+    if (chosen.size() > 1 && is_chosen(chosen, "pdf")) {
+        auto others = std::async(std::launch::async, make, false);
+        make(true);
+        others.get();
+        return outputs;
+    }
+    make(true);
+    make(false);
+    return outputs;
+}
+
 // `input.below`: the folder of the page in the output folder, as the guide's in the folder that was
 // named.
 void add_guide(Pages& into, Disk& disk, const Input& input, const Chosen& chosen,
@@ -76,17 +99,24 @@ void add_guide(Pages& into, Disk& disk, const Input& input, const Chosen& chosen
     const std::string name = input.below + done.model.guide(procedure.guide).name;
     guide::Document document = plan::reader_guide(done.sources, done.model, procedure);
     document.source_version = options.source_version;
+    draw::PageDrawings drawings;
     if (std::any_of(chosen.begin(), chosen.end(),
                     [](const Form* form) { return form->shows_figures; })) {
-        document.figures = draw::figures(done.model, procedure);
+        drawings = draw::page_drawings(done.model, procedure);
+        document.figures = std::move(drawings.figures);
     }
     const guide::Assets assets = read_pictures(disk, document);
     const std::string set_date = date_of_sources();
-    const Job job{done,   procedure, document,
-                  assets, options,   set_date.empty() ? document.date : set_date};
+    const Job job{done,
+                  procedure,
+                  document,
+                  assets,
+                  drawings.scenes,
+                  options,
+                  set_date.empty() ? document.date : set_date};
     const auto first = static_cast<std::ptrdiff_t>(into.pages.size());
-    for (const Form* form : chosen) {
-        for (Output& output : form->make(job)) {
+    for (std::vector<Output>& outputs : made(job, chosen)) {
+        for (Output& output : outputs) {
             Page page{name + output.ending, std::move(output.bytes),
                       done.sources.file(done.root).path};
             // Two forms may show the same pictures.

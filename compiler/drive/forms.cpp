@@ -29,7 +29,10 @@ publish::Paper paper(const Job& job) {
 }
 
 Outputs pdf(const Job& job) {
-    return {{".pdf", publish::pdf(job.document, job.assets, paper(job), job.created)}};
+    const publish::FigurePainter painter = [&](cairo_t* onto, std::size_t figure) {
+        draw::paint_on(onto, job.scenes[figure]);
+    };
+    return {{".pdf", publish::pdf(job.document, job.assets, paper(job), job.created, painter)}};
 }
 
 Outputs sheet(const Job& job) {
@@ -40,15 +43,14 @@ Outputs sheet(const Job& job) {
 // Nothing for a guide that undoes no fastener whose place is known.
 Outputs map(const Job& job) {
     const draw::Paper size = job.options.paper == "letter" ? draw::Paper::letter : draw::Paper::a4;
-    const std::string sheets = draw::map_pdf(job.done.model, job.procedure, size, job.created);
-    if (sheets.empty()) {
+    draw::MapFiles files = draw::map_files(job.done.model, job.procedure, size, job.created);
+    if (files.svg.empty()) {
         return {};
     }
-    Outputs outputs = {{".map.pdf", sheets}};
-    const auto drawings = draw::map_svg(job.done.model, job.procedure, size);
-    for (std::size_t i = 0; i < drawings.size(); ++i) {
-        const std::string number = drawings.size() == 1 ? "" : "-" + std::to_string(i + 1);
-        outputs.push_back({".map" + number + ".svg", drawings[i]});
+    Outputs outputs = {{".map.pdf", std::move(files.pdf)}};
+    for (std::size_t i = 0; i < files.svg.size(); ++i) {
+        const std::string number = files.svg.size() == 1 ? "" : "-" + std::to_string(i + 1);
+        outputs.push_back({".map" + number + ".svg", std::move(files.svg[i])});
     }
     return outputs;
 }

@@ -1,6 +1,7 @@
 // The forms in which a guide is published. A new one is a line in the table of forms.cpp.
 #pragma once
 
+#include "draw/scene.hpp"
 #include "drive/compilation.hpp"
 #include "guide/document.hpp"
 
@@ -18,6 +19,7 @@ struct Job {
     const model::Procedure& procedure;
     const guide::Document& document;
     const guide::Assets& assets;
+    const std::vector<draw::Scene>& scenes; // of the document's figures, in their order
     const PublishOptions& options;
     std::string created; // "2026-01-31T12:00:00Z" or the guide's date: for files that state one
 };

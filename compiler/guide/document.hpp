@@ -101,7 +101,7 @@ struct Step {
     std::vector<Instruction> instructions;
     std::vector<Passage> passages;
     std::vector<Picture> pictures;
-    std::vector<std::string> tools; // used in it, in the order of use, as Document::tools has them
+    std::vector<std::string> tools; // used in it, in the order of use, as described
     double seconds = 0;             // usual handling time; 0: not known
     double waiting_seconds = 0;     // for glue, a drain, cooling: no hands needed
     Test test;                      // of a test

@@ -1,6 +1,8 @@
 // Writes a way in out as a guide: what frees a thing and the thing itself make one step.
 #include "plan/draft.hpp"
 
+#include "bench/exposure.hpp"
+#include "bench/missing.hpp"
 #include "model/describe.hpp"
 #include "model/fitting.hpp"
 #include "plan/way_in_tasks.hpp"
@@ -58,8 +60,8 @@ bool sets_off(const Model& model, const PlannedAct& planned) {
 
 class Writer {
 public:
-    Writer(const Model& model, const WayIn& way, const DraftGoal& goal)
-        : model_(model), way_(way), goal_(goal) {}
+    Writer(const bench::Bench& on, WayIn way, const DraftGoal& goal)
+        : on_(on), model_(*on.model), way_(std::move(way)), goal_(goal) {}
 
     std::string text(const std::string& use);
 
@@ -79,8 +81,9 @@ private:
     [[nodiscard]] bool replaces() const { return goal_.verb == "replace"; }
     [[nodiscard]] bool moved(ItemId id) const;
 
+    const bench::Bench& on_;
     const Model& model_;
-    const WayIn& way_;
+    WayIn way_;
     const DraftGoal& goal_;
     std::string before_;
     std::string spares_;
@@ -211,19 +214,29 @@ void Writer::write_needs_of_the_way_back(std::string& lines) const {
     }
 }
 
-// The book's limits of what is off its place.
+// The book's limits that can be measured now, and could not before.
 void Writer::write_measurements(std::string& lines) const {
-    std::set<ItemId> told;
-    for (const PlannedAct& planned : way_.acts) {
-        const Kind& kind = model_.kind_of(planned.act.item);
-        const model::StateId to = kind.verbs[planned.act.verb].to;
-        if (kind.set_of[to] != 0 || contains(kind.present, to) ||
-            !told.insert(planned.act.item).second)
+    const bench::State start = bench::assembled(on_);
+    bench::State now = start;
+    for (const PlannedAct& planned : way_.acts)
+        bench::perform(on_, now, planned.act);
+    for (std::uint32_t i = 0; i < model_.items.size(); ++i) {
+        const ItemId id{i};
+        const bool new_one = replaces() && std::find(goal_.items.begin(), goal_.items.end(), id) !=
+                                               goal_.items.end();
+        if (!on_.exists(id) || new_one)
             continue;
-        for (const model::WearLimit& limit : model_.item(planned.act.item).limits) {
-            if (limit.when.empty())
-                lines += fmt::format("  measure {} {} {}\n", model_.item(planned.act.item).name,
-                                     limit.name, model::to_text(limit.limit));
+        for (const model::WearLimit& limit : model_.item(id).limits) {
+            const auto can = [&](const bench::State& state) {
+                return limit.when.empty()
+                           ? !bench::in_first_state(on_, state, id)
+                           : std::all_of(limit.when.begin(), limit.when.end(), [&](const auto& so) {
+                                 return bench::holds(on_, state, so);
+                             });
+            };
+            if (can(now) && !can(start))
+                lines += fmt::format("  measure {} {} {}\n", model_.item(id).name, limit.name,
+                                     model::to_text(limit.limit));
         }
     }
 }
@@ -328,6 +341,39 @@ std::string Writer::text(const std::string& use) {
     return text;
 }
 
+// The last act may lay a danger open that the first act back would meet: it is made safe before.
+WayIn made_safe(const bench::Bench& on, WayIn way) {
+    if (way.acts.empty())
+        return way;
+    const Model& model = *on.model;
+    bench::State state = bench::assembled(on);
+    for (const PlannedAct& planned : way.acts)
+        bench::perform(on, state, planned.act);
+    const auto back = bench::reversed(model, way.acts.back().act, way.acts.back().from);
+    if (!back)
+        return way;
+    bench::State after = state;
+    bench::perform(on, after, *back);
+    const auto met = bench::exposure(on, state, after, *back);
+    if (!met)
+        return way;
+    const auto no_wish = [](std::uint32_t) { return model::StateSet{0}; };
+    const auto acts = bench::bring_to(on, state, met->item,
+                                      model.kind_of(met->item).hazards[met->use].safe, no_wish);
+    for (const bench::Act& act : acts.value_or(std::vector<bench::Act>{})) {
+        const Kind& kind = model.kind_of(act.item);
+        const model::Verb& verb = kind.verbs[act.verb];
+        const auto tools = tools_for(model, model.item(act.item), verb);
+        const std::uint16_t member = act.members.empty()
+                                         ? std::uint16_t{0}
+                                         : static_cast<std::uint16_t>(act.members[0] - 1U);
+        way.acts.push_back({act, bench::state_of(on, state, act.item, member, kind.set_of[verb.to]),
+                            0, 0, tools.empty() ? std::string() : tools.front()});
+        bench::perform(on, state, act);
+    }
+    return way;
+}
+
 } // namespace
 
 std::string draft_name(const Model& model, const DraftGoal& goal) {
@@ -337,9 +383,9 @@ std::string draft_name(const Model& model, const DraftGoal& goal) {
     return name;
 }
 
-std::string draft(const Model& model, const WayIn& way, const DraftGoal& goal,
+std::string draft(const bench::Bench& on, const WayIn& way, const DraftGoal& goal,
                   const std::string& use) {
-    return Writer(model, way, goal).text(use);
+    return Writer(on, made_safe(on, way), goal).text(use);
 }
 
 } // namespace matchmark::plan

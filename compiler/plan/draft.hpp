@@ -20,7 +20,7 @@ std::string draft_name(const model::Model& model, const DraftGoal& goal);
 
 // The text of a guide in the language, not in canonical layout. `use`: the device's file as seen
 // from the guide. The acts of `way` are to stand in order of their reasons.
-std::string draft(const model::Model& model, const WayIn& way, const DraftGoal& goal,
+std::string draft(const bench::Bench& bench, const WayIn& way, const DraftGoal& goal,
                   const std::string& use);
 
 } // namespace matchmark::plan

@@ -4,11 +4,10 @@
 
 #include "model/describe.hpp"
 #include "model/fitting.hpp"
+#include "plan/working_order.hpp"
 
 #include <algorithm>
 #include <map>
-#include <optional>
-#include <utility>
 
 namespace matchmark::plan {
 
@@ -164,95 +163,6 @@ std::vector<Action> reverse_step(Tracker& tracker, const std::vector<Move>& move
     return actions;
 }
 
-// Does the action move the part, or what carries it, back by a stage or wholly?
-bool moves(const Model& model, const Action& action, ItemId part) {
-    if (action.sort != ActionSort::verb)
-        return false;
-    return std::any_of(action.targets.begin(), action.targets.end(), [&](const auto& target) {
-        const model::Kind& kind = model.kind_of(target.ref.item);
-        if (kind.set_of[kind.verbs[target.verb].to] != 0)
-            return false;
-        for (ItemId at = part; at.known(); at = model.item(at).carrier) {
-            if (at == target.ref.item)
-                return true;
-        }
-        return false;
-    });
-}
-
-// Is this the line that lays a seal, a tape or a paste?
-bool lays(const Model& model, const Action& action) {
-    if (!action.derived || action.sort != ActionSort::verb || action.targets.size() != 1)
-        return false;
-    const model::Target& target = action.targets.front();
-    const model::Kind& kind = model.kind_of(target.ref.item);
-    return kind.laid_first && model::contains(kind.binds, kind.verbs[target.verb].to);
-}
-
-struct Place {
-    std::size_t step = 0;
-    std::size_t action = 0;
-};
-
-// The first action before `end` that moves one of the parts.
-std::optional<Place> first_move(const Model& model, const std::vector<Step>& steps, Place end,
-                                const std::vector<ItemId>& parts) {
-    for (std::size_t s = 0; s <= end.step; ++s) {
-        const std::size_t count = s == end.step ? end.action : steps[s].actions.size();
-        for (std::size_t a = 0; a < count; ++a) {
-            const Action& action = steps[s].actions[a];
-            if (std::any_of(parts.begin(), parts.end(),
-                            [&](ItemId part) { return moves(model, action, part); }))
-                return Place{s, a};
-        }
-    }
-    return std::nullopt;
-}
-
-// Where the laying of a seal belongs: before the first part that it ties comes back, unless the
-// part on which it lies comes later still.
-std::optional<Place> laying_place(const Model& model, const std::vector<Step>& steps, Place now) {
-    const Action& action = steps[now.step].actions[now.action];
-    if (!lays(model, action))
-        return std::nullopt;
-    std::vector<ItemId> parts = model.item(action.targets.front().ref.item).touches;
-    if (parts.empty())
-        return std::nullopt;
-    const std::vector<ItemId> base{parts.back()};
-    parts.pop_back();
-    const auto to = first_move(model, steps, now, parts);
-    const auto base_moves = first_move(model, steps, now, base);
-    const bool base_later =
-        to && base_moves &&
-        std::pair(base_moves->step, base_moves->action) >= std::pair(to->step, to->action);
-    return base_later ? std::nullopt : to;
-}
-
-void lay_first(const Model& model, std::vector<Step>& steps) {
-    const auto at = [](std::vector<Action>& actions, std::size_t index) {
-        return actions.begin() + static_cast<std::ptrdiff_t>(index);
-    };
-    for (std::size_t s = 0; s < steps.size(); ++s) {
-        const std::size_t count = steps[s].actions.size();
-        std::size_t left = 0; // actions that went to an earlier step
-        for (std::size_t i = 0; i < count; ++i) {
-            const Place now{s, i - left};
-            const auto to = laying_place(model, steps, now);
-            if (!to)
-                continue;
-            Action laid = std::move(steps[s].actions[now.action]);
-            steps[s].actions.erase(at(steps[s].actions, now.action));
-            auto& into = steps[to->step].actions;
-            into.insert(at(into, to->action), std::move(laid));
-            left += to->step < s ? 1 : 0;
-        }
-    }
-    std::erase_if(steps, [](const Step& step) {
-        return step.actions.empty() && step.title.empty() && step.prose.empty() &&
-               step.photos.empty();
-    });
-}
-
 std::string capitalised(std::string text) {
     if (!text.empty() && text[0] >= 'a' && text[0] <= 'z')
         text[0] = static_cast<char>(text[0] - 'a' + 'A');
@@ -340,7 +250,7 @@ std::vector<Step> derive_put_back(const Model& model, const std::vector<model::R
             continue;
         steps.push_back(std::move(step));
     }
-    lay_first(model, steps);
+    put_in_working_order(model, steps);
     for (Step& step : steps) {
         if (step.title.empty())
             step.title = title_for(model, step.actions);

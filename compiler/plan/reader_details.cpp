@@ -233,7 +233,14 @@ std::string record_of(const ReaderWords& words, const Action& action) {
         return {};
     const auto& usual = verb_of(words.model, action.targets.front()).limit;
     const auto limit = action.limit ? action.limit : usual;
-    return limit ? thing + limit_words(limit) : std::string();
+    if (!limit || (!limit->least && !limit->most))
+        return {};
+    const Measure measure = (limit->least ? *limit->least : *limit->most).measure;
+    if (measure == Measure::ratio || measure == Measure::number)
+        return thing + limit_words(limit);
+    std::string what(model::describe(measure)); // "a voltage"
+    what.erase(0, what.find(' ') + 1);
+    return what + " of " + thing + limit_words(limit);
 }
 
 } // namespace matchmark::plan

@@ -245,7 +245,7 @@ guide::Step tell_step(Making& making, const model::Step& step, unsigned number) 
     if (step.is_test) {
         told.test = test_of(making, step);
         for (const std::string& tool : told.test.with) {
-            told.tools.push_back(capital(tool));
+            told.tools.push_back(tool);
         }
     }
     return told;

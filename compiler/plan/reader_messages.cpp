@@ -207,9 +207,12 @@ void ReaderMessages::tell_hazards(const ReaderWalk& walk, guide::Step& told) {
             names.push_back(model::for_reader(model_, item, false));
             variants |= model_.item(item).variants;
         }
+        const bool worked_on =
+            std::any_of(items.begin(), items.end(), [&](ItemId item) { return works_on(item); });
         const std::string subject = hazard.title + ": " + model::list(names);
         for (std::size_t i = 0; i < hazard.messages.size(); ++i) {
-            tell(told, {'h', index, i}, hazard.messages[i], subject, variants, false, hazard.sign);
+            tell(told, {'h', index, i}, hazard.messages[i], subject, variants, worked_on,
+                 hazard.sign);
         }
     }
 }

@@ -325,11 +325,7 @@ std::vector<std::string> old_ones(const Model& model, const Action& action) {
 } // namespace
 
 std::vector<std::string> tools_used(const ReaderWords& in, const Action& action) {
-    std::vector<std::string> tools = tools_of(in, action);
-    for (std::string& tool : tools) {
-        tool = capital(tool);
-    }
-    return tools;
+    return tools_of(in, action);
 }
 
 std::string spaced(std::string text) {

@@ -14,7 +14,7 @@ struct ReaderWords {
     std::map<model::ItemId, unsigned> numbers; // on the pictures
 };
 
-// The tools that an action takes, as the list of tools has them.
+// The tools that an action takes, as the guide describes them.
 std::vector<std::string> tools_used(const ReaderWords& words, const model::Action& action);
 
 // One sentence, or two where a measure says what to do otherwise.

@@ -319,10 +319,9 @@ void Finder::tell(const std::vector<TaskIndex>& acts) {
     }
     if (limits_.count_orders)
         result_.orders = count_orders(graph_, work.order);
+    const std::int64_t milliseconds = at_least_ / (weight_of_second / 1000);
     result_.at_least_seconds =
-        result_.proof == Proof::least
-            ? result_.seconds
-            : static_cast<double>(at_least_ / (weight_of_second / 1000)) / 1000;
+        result_.proof == Proof::least ? result_.seconds : static_cast<double>(milliseconds) / 1000;
 }
 
 WayIn Finder::run() {

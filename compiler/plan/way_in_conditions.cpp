@@ -49,7 +49,9 @@ private:
     void add_opened_hazards(std::vector<std::vector<NodeIndex>>& needs);
     void bar_openers(ItemId id, std::size_t use, ItemId open,
                      std::vector<std::vector<NodeIndex>>& needs);
+    void add_pressing(const Task& task, std::vector<NodeIndex>& all);
     bool makes_safe(const Task& task, ItemId id, StateSet safe) const;
+    [[nodiscard]] bool is_way_to_safety(const Task& task) const;
     NodeIndex goal_node();
 
     [[nodiscard]] bool leaves(const Task& task) const;
@@ -224,25 +226,50 @@ void Conditions::add_live(const Task& task, const std::vector<ItemId>& moved,
     const bool plug = item.role == Role::connector && graph_.units[task.unit].set == 0;
     if (model_.kind(item.kind).verbs[task.verb].safe_when_live || item.safe_when_live)
         return;
-    const auto touched = plug ? item.touches : leaves(task) ? moved : std::vector<ItemId>{};
+    const bool out = leaves(task);
+    std::vector<ItemId> touched = plug ? item.touches : std::vector<ItemId>{};
+    if (out)
+        touched = moved;
+    else if (item.role == Role::part && is_way_to_safety(task))
+        touched = {id};
     for (std::uint32_t i = 0; i < model_.items.size(); ++i) {
         const ItemId source{i};
         const Item& from = model_.items[i];
         if (from.feeds.empty() || source == id || among(from.through, id) || !bench_.exists(source))
             continue;
-        for (const ItemId part : touched) {
-            if (!among(from.feeds, part))
-                continue;
+        const auto dead = [&](ItemId part) {
             const ActReason live{ReasonSort::live, {}, source, part, 0, from.span};
             std::vector<NodeIndex> ways{left({source, {}, {}}, model_.kind_of(source).live, live)};
             for (const ItemId by : from.through) {
                 if (bench_.exists(by))
                     ways.push_back(left({by, {}, {}}, model_.kind_of(by).binds, live));
             }
-            // What is off already is no longer touched.
-            for (ItemId at = part; !plug && at.known() && at != id; at = model_.item(at).carrier)
-                ways.push_back(off(at, {ReasonSort::aside, {}, part, id, 0, from.span}));
-            all.push_back(add(NodeSort::any, std::move(ways)));
+            return ways;
+        };
+        const auto beside = [&](ItemId part) {
+            return off(part, {ReasonSort::aside, {}, part, id, 0, from.span});
+        };
+        for (const ItemId part : touched) {
+            if (among(from.feeds, part)) {
+                std::vector<NodeIndex> ways = dead(part);
+                // What is off already is no longer touched.
+                for (ItemId at = part; !plug && at.known() && at != id;
+                     at = model_.item(at).carrier)
+                    ways.push_back(beside(at));
+                all.push_back(add(NodeSort::any, std::move(ways)));
+            }
+            // What a touched part is in is touched too, until it lies beside it.
+            std::vector<NodeIndex> apart;
+            for (ItemId at = part; model_.item(at).carrier.known(); at = model_.item(at).carrier) {
+                const ItemId carrier = model_.item(at).carrier;
+                if (!(out && at == id))
+                    apart.push_back(beside(at));
+                if (!among(from.feeds, carrier) || among(moved, carrier))
+                    continue;
+                std::vector<NodeIndex> ways = dead(carrier);
+                ways.insert(ways.end(), apart.begin(), apart.end());
+                all.push_back(add(NodeSort::any, std::move(ways)));
+            }
         }
     }
 }
@@ -278,6 +305,26 @@ void Conditions::add_held(const Task& task, const std::vector<ItemId>& moved,
                 left({blocker, {}, {}}, model_.kind_of(blocker).blocks,
                      {ReasonSort::blocks, {}, blocker, id, 0, model_.item(blocker).declaration}));
     }
+}
+
+bool Conditions::is_way_to_safety(const Task& task) const {
+    const ItemId id = graph_.units[task.unit].item;
+    const auto& hazards = model_.kind_of(id).hazards;
+    return std::any_of(hazards.begin(), hazards.end(),
+                       [&](const model::HazardUse& use) { return makes_safe(task, id, use.safe); });
+}
+
+void Conditions::add_pressing(const Task& task, std::vector<NodeIndex>& all) {
+    const ItemId id = graph_.units[task.unit].item;
+    const Kind& kind = model_.kind_of(id);
+    const bool lets_go = model::is_tie(kind.role) && graph_.units[task.unit].set == 0 &&
+                         contains(kind.binds, task.from) != contains(kind.binds, task.to);
+    if (!lets_go || kind.verbs[task.verb].from_outside)
+        return;
+    for (const ItemId fastener : bench::pressing(bench_, id))
+        all.push_back(
+            left({fastener, {}, {}}, model_.kind_of(fastener).binds,
+                 {ReasonSort::covers, {}, fastener, id, 0, model_.item(fastener).declaration}));
 }
 
 bool Conditions::makes_safe(const Task& task, ItemId id, StateSet safe) const {
@@ -412,6 +459,7 @@ void Conditions::build() {
         const bool moves = model_.item(id).role == Role::part && graph_.units[task.unit].set == 0;
         const auto moved = moves ? carried_by(bench_, id) : std::vector<ItemId>{};
         add_reach(task, needs[t]);
+        add_pressing(task, needs[t]);
         add_needs(task, needs[t]);
         add_live(task, moved, needs[t]);
         if (moves)

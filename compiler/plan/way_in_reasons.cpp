@@ -152,15 +152,32 @@ std::vector<TaskIndex> by_reason(const TaskGraph& graph, const std::vector<TaskI
     const Supports supports(graph, order);
     std::vector<TaskIndex> told;
     std::vector<bool> seen(graph.tasks.size());
+    std::vector<std::uint32_t> heights(graph.tasks.size());
+    const std::function<std::uint32_t(TaskIndex)> height = [&](TaskIndex task) {
+        if (heights[task] != 0)
+            return heights[task];
+        std::uint32_t most = 0;
+        for (const Support& support : supports_of_task(graph, supports, task))
+            most = std::max(most, height(support.task));
+        return heights[task] = most + 1;
+    };
+    // What takes the longest way comes first, so that what is simply undone stands beside the part
+    // that it holds.
+    const auto longest_first = [&](std::vector<Support> found) {
+        std::stable_sort(found.begin(), found.end(), [&](const Support& a, const Support& b) {
+            return height(a.task) > height(b.task);
+        });
+        return found;
+    };
     const std::function<void(TaskIndex)> visit = [&](TaskIndex task) {
         if (seen[task])
             return;
         seen[task] = true;
-        for (const Support& support : supports_of_task(graph, supports, task))
+        for (const Support& support : longest_first(supports_of_task(graph, supports, task)))
             visit(support.task);
         told.push_back(task);
     };
-    for (const Support& support : supports.of(graph.goal))
+    for (const Support& support : longest_first(supports.of(graph.goal)))
         visit(support.task);
     std::vector<TaskIndex> result;
     for (const TaskIndex task : order) {
@@ -195,6 +212,9 @@ std::vector<Obstacle> obstacles_of(const TaskGraph& graph) {
         if (node.sort == NodeSort::task) {
             const model::ItemId item = graph.units[graph.tasks[graph.task_of_node[here]].unit].item;
             found.push_back({item, reason, seen[here], false});
+            if (seen[here])
+                return found; // round a ring
+            seen[here] = true;
         }
         std::optional<NodeIndex> next;
         for (const NodeIndex child : node.children) {
@@ -202,12 +222,10 @@ std::vector<Obstacle> obstacles_of(const TaskGraph& graph) {
             if (!closure.reached(child) && better)
                 next = child;
         }
-        if (seen[here] || !next) {
-            if (!seen[here])
-                found.push_back({reason.item, reason, false, true});
+        if (!next) {
+            found.push_back({reason.item, reason, false, true});
             return found;
         }
-        seen[here] = true;
         here = *next;
     }
 }

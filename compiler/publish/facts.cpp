@@ -15,6 +15,13 @@ void add(std::vector<Fact>& facts, const char* term, const std::string& words) {
     }
 }
 
+std::string capital(std::string words) {
+    if (!words.empty() && words.front() >= 'a' && words.front() <= 'z') {
+        words.front() = static_cast<char>(words.front() - 'a' + 'A');
+    }
+    return words;
+}
+
 } // namespace
 
 std::vector<Fact> facts(const guide::Document& document) {
@@ -33,7 +40,7 @@ std::vector<Fact> facts(const guide::Document& document) {
 
 std::vector<Fact> facts(const guide::Step& step) {
     std::vector<Fact> all;
-    add(all, "Tools", model::list(step.tools));
+    add(all, "Tools", capital(model::list(step.tools)));
     add(all, "Handling", step.seconds > 0 ? "about " + time_words(step.seconds) : "");
     add(all, "Waiting", step.waiting_seconds > 0 ? time_words(step.waiting_seconds) : "");
     return all;

@@ -43,6 +43,20 @@ std::string provision_table(const Document& document) {
     return text + "</table>\n";
 }
 
+// A number stays with its unit; a line may only end behind a comma.
+std::string kept_together(const std::string& words) {
+    std::string kept;
+    for (std::size_t at = 0; at < words.size(); ++at) {
+        const bool may_end = words[at] == ' ' && at > 0 && words[at - 1] == ',';
+        if (words[at] == ' ' && !may_end) {
+            kept += "\u00A0";
+        } else {
+            kept += words[at];
+        }
+    }
+    return kept;
+}
+
 std::string fastener_table(const Document& document) {
     std::string rows;
     for (const guide::FastenerRow& row : document.fasteners) {
@@ -50,7 +64,8 @@ std::string fastener_table(const Document& document) {
         const std::string tag = variant_tag(row.variants);
         rows += "<tr><th scope=\"row\">" + escaped(row.words) + (tag.empty() ? "" : " " + tag) +
                 "</th><td>" + escaped(row.description) + told +
-                "</td><td class=\"amount torque\">" + escaped(row.torque) + "</td></tr>\n";
+                "</td><td class=\"amount torque\">" + kept_together(escaped(row.torque)) +
+                "</td></tr>\n";
     }
     if (rows.empty()) {
         return {};

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "guide/document.hpp"
+#include "publish/paper_drawing.hpp"
 #include "publish/paper_setting.hpp"
 #include "publish/shown_picture.hpp"
 
@@ -72,10 +73,9 @@ struct PicturePiece {
     const guide::Picture* picture = nullptr; // whose marks it bears; may be null
     double x = 0;
     double y = 0;
-    double width = 0; // as it is painted, before it is turned
+    double width = 0;
     double height = 0;
-    std::string words;     // for who cannot see it
-    bool sideways = false; // turned so that its top is at the left
+    std::string words; // for who cannot see it
 };
 
 // A place that links and the outline lead to.
@@ -93,7 +93,8 @@ struct PageOf {
     double size = 0;
 };
 
-using Piece = std::variant<Letters, Stroke, Frame, Alert, SignPiece, PicturePiece, Target, PageOf>;
+using Piece = std::variant<Letters, Stroke, Frame, Alert, SignPiece, PicturePiece, DrawingPiece,
+                           Target, PageOf>;
 
 struct Box {
     double height = 0;

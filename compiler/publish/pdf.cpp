@@ -33,16 +33,11 @@ std::string foot(const guide::Document& document) {
 } // namespace
 
 std::string pdf(const guide::Document& document, const guide::Assets& assets, Paper paper,
-                const std::string& created) {
+                const std::string& created, const FigurePainter& painter) {
     Printer printer = printer_for(paper, margins);
     Flow flow = flow_for(printer);
-    guide::Assets drawings;
-    for (const guide::Figure& figure : document.figures) {
-        drawings.files[asset_of(figure)] = figure.svg;
-    }
-    ShownPictures pictures = shown_pictures(drawings);
-    pictures.merge(shown_pictures(assets));
-    Leaflet leaflet{document, pictures, printer, flow};
+    const ShownPictures pictures = shown_pictures(assets);
+    Leaflet leaflet{document, pictures, painter, printer, flow};
     add_title_block(leaflet);
     add_opening(leaflet);
     add_contents(leaflet);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "guide/document.hpp"
+#include "publish/paper_drawing.hpp"
 #include "publish/paper_size.hpp"
 
 #include <string>
@@ -12,8 +13,9 @@ namespace matchmark::publish {
 // give the same bytes on a machine with the same fonts. `created` is the date of creation that the
 // file states ("2026-01-31" or "2026-01-31T12:00:00Z"); empty or unreadable: the guide's date when
 // it is written like that, else 1970-01-01. A picture that `assets` lacks, or that is neither JPEG,
-// PNG nor SVG, is shown by its words. Empty when the file could not be made.
+// PNG nor SVG, is shown by its words. Without a painter the figures are told in words alone. Empty
+// when the file could not be made.
 std::string pdf(const guide::Document& document, const guide::Assets& assets, Paper paper,
-                const std::string& created);
+                const std::string& created, const FigurePainter& painter = {});
 
 } // namespace matchmark::publish

@@ -10,6 +10,7 @@ namespace matchmark::publish {
 struct Leaflet {
     const guide::Document& document;
     const ShownPictures& pictures;
+    const FigurePainter& painter; // may hold none
     Printer& printer;
     Flow& flow;
 };
@@ -41,9 +42,6 @@ void add_passages(Flow& flow, const std::vector<guide::Passage>& passages);
 
 // A picture with its key beside it, or below it where there is no room.
 void add_picture(Leaflet& leaflet, const guide::Picture& picture);
-
-// Under which the drawing is among the pictures.
-inline std::string asset_of(const guide::Figure& figure) { return "figure:" + figure.anchor; }
 
 // A box to tick, its top left at the flow's left edge.
 void add_tick(Flow& flow, std::size_t box, double left, double size);

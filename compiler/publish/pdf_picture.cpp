@@ -60,17 +60,25 @@ void add_missing(Flow& flow, const guide::Picture& picture) {
         Frame{flow.left + 0.5, 0.5, flow.width - 1, box.height - 1, 1, Ground::none, true});
 }
 
-// At its natural size where there is room, else as large as there is; a wide one is turned when it
-// is much larger so.
-void add_drawing(Flow& flow, PicturePiece piece, double room) {
+// At its natural size where there is room, else as large as there is; a wide one that would be
+// too small to read is turned when it is much larger so.
+void add_drawing(Leaflet& leaflet, std::size_t index, double room) {
     constexpr double worth_turning = 1.2;
-    const double upright = std::min({1.0, flow.width / piece.width, room / piece.height});
-    const double sideways = std::min({1.0, flow.width / piece.height, room / piece.width});
-    piece.sideways = sideways > worth_turning * upright;
-    const double scale = piece.sideways ? sideways : upright;
-    piece.width *= scale;
-    piece.height *= scale;
-    add_box(flow, piece.sideways ? piece.width : piece.height).pieces.emplace_back(piece);
+    constexpr double legible = 0.76; // letters of 2.6 mm are then 2 mm high
+    Flow& flow = leaflet.flow;
+    const guide::Figure& figure = leaflet.document.figures[index];
+    const double width = figure.width_mm * points_per_mm;
+    const double height = figure.height_mm * points_per_mm;
+    const double upright = std::min({1.0, flow.width / width, room / height});
+    const double sideways = std::min({1.0, flow.width / height, room / width});
+    DrawingPiece piece{&leaflet.painter, index, flow.left, 0, width, upright, figure.title};
+    if (upright < legible && sideways > worth_turning * upright) {
+        piece.sideways = true;
+        piece.scale = sideways;
+    }
+    piece.width = width * piece.scale;
+    const double taken = piece.sideways ? piece.width : height * piece.scale;
+    add_box(flow, taken).pieces.emplace_back(std::move(piece));
 }
 
 } // namespace
@@ -115,18 +123,12 @@ void add_figures(Leaflet& leaflet) {
     add_heading(leaflet, "drawings");
     const Margins& margins = leaflet.printer.margins;
     const double room = (leaflet.printer.size.height - margins.top - margins.bottom) * 0.88;
-    for (const guide::Figure& figure : leaflet.document.figures) {
+    for (std::size_t i = 0; i < leaflet.document.figures.size(); ++i) {
+        const guide::Figure& figure = leaflet.document.figures[i];
         begin_outer(flow);
         add_label(flow, figure.title);
-        const auto shown = leaflet.pictures.find(asset_of(figure));
-        const bool readable = shown != leaflet.pictures.end() && figure.width_mm > 0 &&
-                              figure.height_mm > 0 &&
-                              read_picture(leaflet.printer.gallery, shown->second);
-        if (readable) {
-            add_drawing(flow,
-                        {&shown->second, nullptr, flow.left, 0, figure.width_mm * points_per_mm,
-                         figure.height_mm * points_per_mm, figure.title},
-                        room);
+        if (leaflet.painter && figure.width_mm > 0 && figure.height_mm > 0) {
+            add_drawing(leaflet, i, room);
         }
         leave(flow, 6);
         end_outer(flow);

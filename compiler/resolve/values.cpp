@@ -27,6 +27,17 @@ double number_in(std::string_view text) {
 
 Span join(Span first, Span last) { return {first.file, first.begin, last.end}; }
 
+// `Nm` is `N.m` without its point, and no other unit; of anything else all units are candidates.
+std::vector<std::string> units_like(std::string_view unit) {
+    for (const std::string& spelling : model::unit_spellings()) {
+        std::string bare = spelling;
+        std::erase(bare, '.');
+        if (bare == unit)
+            return {spelling};
+    }
+    return model::unit_spellings();
+}
+
 std::optional<Quantity> read_simple(Context& context, Reader& reader, Span& where) {
     if (!reader.next_is(TermKind::number))
         return std::nullopt;
@@ -43,7 +54,7 @@ std::optional<Quantity> read_simple(Context& context, Reader& reader, Span& wher
     if (!unit.empty())
         reader.skip();
     if (!quantity)
-        report_unknown(context, "unknown-unit", unit_span, "unit", model::unit_spellings());
+        report_unknown(context, "unknown-unit", unit_span, "unit", units_like(unit));
     return quantity;
 }
 

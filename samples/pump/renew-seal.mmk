@@ -62,8 +62,8 @@ step draw-out "Draw out the rotating unit"
 
 step impeller "Take off the impeller"
   undo       impeller-nut
-  lift       impeller-ring
   draw       impeller-key
+  lift       impeller-ring
   remove     impeller
   text: Hold the pump hub in soft jaws. Slide the impeller off by hand.
 

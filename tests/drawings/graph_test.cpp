@@ -123,7 +123,8 @@ TEST_CASE("a part that much is tied to is named by its ties, and no line leads t
 TEST_CASE("names full of markup do no harm, and SVG is well-formed and the same each time") {
     const auto done = compiled(tray_device() + tray_guide());
     const model::Procedure& procedure = done.procedures.front();
-    std::vector<std::string> files = draw::map_svg(done.model, procedure, draw::Paper::a4);
+    std::vector<std::string> files =
+        draw::map_files(done.model, procedure, draw::Paper::a4, "").svg;
     for (const draw::What what :
          {draw::What::access, draw::What::held, draw::What::wiring, draw::What::order}) {
         for (const draw::Scene& scene : draw::drawing(what, done.model, &procedure, {})) {
@@ -135,7 +136,7 @@ TEST_CASE("names full of markup do no harm, and SVG is well-formed and the same 
             }
         }
     }
-    for (const guide::Figure& figure : draw::figures(done.model, procedure)) {
+    for (const guide::Figure& figure : draw::page_drawings(done.model, procedure).figures) {
         files.push_back(figure.svg);
         CHECK_FALSE(figure.alternative_text.empty());
     }

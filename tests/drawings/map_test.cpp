@@ -69,7 +69,7 @@ put-back
 TEST_CASE("on one sheet, screws are as far apart as on the device") {
     const auto done = compiled(logger_like());
     const std::string pdf =
-        draw::map_pdf(done.model, done.procedures.front(), draw::Paper::a4, "2024-03-01");
+        draw::map_files(done.model, done.procedures.front(), draw::Paper::a4, "2024-03-01").pdf;
     const PdfMarks marks = marks_of(pdf);
     const auto heads = heads_on(marks, 0);
     CHECK(heads.size() == 4);
@@ -89,7 +89,7 @@ TEST_CASE("over several sheets the pieces of a large face fit together, on both 
         const auto scenes = draw::fastener_map(done.model, done.procedures.front(), paper);
         REQUIRE(scenes.size() >= 3);
         const PdfMarks marks =
-            marks_of(draw::map_pdf(done.model, done.procedures.front(), paper, "2024-03-01"));
+            marks_of(draw::map_files(done.model, done.procedures.front(), paper, "2024-03-01").pdf);
         std::size_t squares = 0;
         for (const PdfBox& box : marks.boxes) {
             squares += std::abs(box.width - 50) < true_to && std::abs(box.height - 50) < true_to;
@@ -105,8 +105,9 @@ TEST_CASE("over several sheets the pieces of a large face fit together, on both 
 
 TEST_CASE("each balloon stands whole on some sheet, and fits on its paper") {
     const auto done = compiled(tray_device() + tray_guide());
-    const auto words = ran("pdftotext {} -",
-                           draw::map_pdf(done.model, done.procedures.front(), draw::Paper::a4, ""));
+    const auto words =
+        ran("pdftotext {} -",
+            draw::map_files(done.model, done.procedures.front(), draw::Paper::a4, "").pdf);
     for (const std::string part :
          {"Check square", "corner screw", "middle screw", "M3 x 8.5", "star: 1 4 2 3", "easily",
           "patch", "hexalobular 8, pan", "goes on: sheet 2"}) {
@@ -123,7 +124,8 @@ TEST_CASE("each balloon stands whole on some sheet, and fits on its paper") {
 TEST_CASE("a PDF is sound, tagged, has its fonts in it, and is the same each time") {
     const auto done = compiled(tray_device() + tray_guide());
     const auto make = [&] {
-        return draw::map_pdf(done.model, done.procedures.front(), draw::Paper::a4, "2024-03-01");
+        return draw::map_files(done.model, done.procedures.front(), draw::Paper::a4, "2024-03-01")
+            .pdf;
     };
     const std::string pdf = make();
     CHECK(pdf == make());
@@ -141,6 +143,6 @@ TEST_CASE("without known places there is no map") {
                                "guide open-box \"Open\"\n  goal remove lid\n  for competent\n"
                                "take-apart\nstep open \"Open\"\n  remove lid\n"
                                "put-back\n  derived\n");
-    CHECK(draw::map_pdf(done.model, done.procedures.front(), draw::Paper::a4, "").empty());
-    CHECK(draw::map_svg(done.model, done.procedures.front(), draw::Paper::a4).empty());
+    CHECK(draw::map_files(done.model, done.procedures.front(), draw::Paper::a4, "").pdf.empty());
+    CHECK(draw::map_files(done.model, done.procedures.front(), draw::Paper::a4, "").svg.empty());
 }

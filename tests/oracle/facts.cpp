@@ -67,6 +67,11 @@ void add_kind(std::string& facts, const json& kind) {
             add(facts, "{}({},{})", list, name, term(state));
         }
     }
+    for (const json& hazard : kind["hazards"]) {
+        for (const json& state : hazard["until"]) {
+            add(facts, "safe_state({},{})", name, term(state));
+        }
+    }
     if (kind["laid_first"].get<bool>()) {
         add(facts, "laid_first({})", name);
     }

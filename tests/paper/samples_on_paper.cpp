@@ -1,4 +1,5 @@
 // A reader who sees only the PDF can do the job: everything that the guide holds is in its text.
+#include "draw/drawings.hpp"
 #include "drive/compilation.hpp"
 #include "drive/pictures.hpp"
 #include "paper/outside_programs.hpp"
@@ -290,6 +291,36 @@ TEST_CASE("each picture has its words, and the file says its language") {
             }
         }
     });
+}
+
+TEST_CASE("each of the compiler's drawings is painted once, under its title, with its words") {
+    const auto disk = real_disk();
+    const std::string source =
+        std::string(MATCHMARK_SOURCE_DIR) + "/samples/press/renew-platen.mmk";
+    const auto done = drive::compile(*disk, source);
+    const model::Procedure& procedure = done.procedures.front();
+    guide::Document document = plan::reader_guide(done.sources, done.model, procedure);
+    draw::PageDrawings drawings = draw::page_drawings(done.model, procedure);
+    document.figures = drawings.figures;
+    std::vector<std::size_t> painted;
+    const auto made =
+        publish::pdf(document, {}, publish::Paper::a4, "", [&](cairo_t* paper, std::size_t figure) {
+            painted.push_back(figure);
+            draw::paint_on(paper, drawings.scenes[figure]);
+        });
+    const PdfFile file(made);
+    const std::string plain = ask("qpdf --qdf --object-streams=disable FILE -", file).text;
+    const std::string text = pressed(ask("pdftotext -raw FILE -", file).text);
+    REQUIRE(painted.size() == document.figures.size());
+    CHECK(document.figures.size() >= 4);
+    for (std::size_t i = 0; i < painted.size(); ++i) {
+        const guide::Figure& figure = document.figures[i];
+        CAPTURE(figure.title);
+        CHECK(painted[i] == i);
+        CHECK(times(text, pressed(figure.title)) == 1);
+        CHECK(times(plain, "/Alt " + in_utf16(figure.title)) == 1);
+    }
+    check_sound(file);
 }
 
 TEST_CASE("the same guide gives the same bytes") {

@@ -4,6 +4,7 @@
 
 #include "model/bolting.hpp"
 
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace matchmark::check::rules {
@@ -18,8 +19,38 @@ std::optional<double> breaks_at(const StatedTorque& stated) {
     return std::nullopt;
 }
 
+// Of a fastener that this guide leaves alone: the next one will not.
+void find_declared(const Walk& walk, const std::vector<StatedTorque>& used,
+                   std::vector<Diagnostic>& findings) {
+    for (std::uint32_t i = 0; i < walk.model.items.size(); ++i) {
+        const model::Item& item = walk.model.items[i];
+        const bool met = std::any_of(used.begin(), used.end(), [&](const StatedTorque& stated) {
+            return stated.item == model::ItemId{i};
+        });
+        const model::Thread* thread = model::thread_of(walk.model, item);
+        if (met || thread == nullptr || !item.tightening || !item.tightening->torque)
+            continue;
+        const StatedTorque stated{0, model::ItemId{i}, *item.tightening->torque, thread,
+                                  model::grade_of(walk.model, item)};
+        const auto breaking = breaks_at(stated);
+        if (!breaking || stated.torque.base <= *breaking)
+            continue;
+        Diagnostic finding;
+        finding.message = fmt::format("{} is past what {} bears", to_text(stated.torque),
+                                      model::with_kind(walk.model, stated.item));
+        finding.primary = item.tightening->span;
+        finding.label = "would shear";
+        finding.why = fmt::format("{} breaks at {}", what_bears(walk, stated),
+                                  to_text(torque_not_above(*breaking)));
+        finding.help = "look the torque up again, and its unit";
+        findings.push_back(std::move(finding));
+    }
+}
+
 void find(const Walk& walk, std::vector<Diagnostic>& findings) {
-    for (const StatedTorque& stated : stated_torques(walk)) {
+    const auto used = stated_torques(walk);
+    find_declared(walk, used, findings);
+    for (const StatedTorque& stated : used) {
         const auto breaking = breaks_at(stated);
         if (!breaking || stated.torque.base <= *breaking)
             continue;

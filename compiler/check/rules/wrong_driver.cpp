@@ -27,6 +27,17 @@ std::string wanted(const model::Item& item, const model::Verb& verb) {
     return model::list(words, "or");
 }
 
+// "hexalobular driver": the first tool that its drive lists, in words.
+std::string driver_for(const Walk& walk, const model::Item& item) {
+    std::string words = item.drive + "-driver";
+    for (const model::Drive& drive : walk.model.drives) {
+        if (drive.name == item.drive && !drive.driven_by.empty())
+            words = drive.driven_by.front();
+    }
+    std::replace(words.begin(), words.end(), '-', ' ');
+    return words;
+}
+
 bool is_tool(const Walk& walk, ResourceId id) {
     return walk.procedure.resources[id.value].sort == ResourceSort::tool;
 }
@@ -55,7 +66,7 @@ void report(const Walk& walk, std::size_t at, const model::Item& item, const mod
         const std::string size = item.drive_size.empty() ? "" : " " + item.drive_size;
         finding.help =
             verb.by_driver && !item.drive.empty()
-                ? fmt::format("list one: `tool driver \"{} driver{}\"`", item.drive, size)
+                ? fmt::format("list one: `tool driver \"{}{}\"`", driver_for(walk, item), size)
                 : "list such a tool in the guide's head";
         if (verb.by_driver && !item.drive.empty())
             return findings.push_back(std::move(finding));

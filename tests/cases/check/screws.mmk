@@ -794,3 +794,31 @@ step off "Take it off"
 
 put-back
   derived
+
+--- torque-of-a-screw-left-alone
+use "own-threads.mmk"
+device box "Box"
+
+part base "base"
+part cell "cell"
+part cover "cover"
+fastener screws "cover screw" 2 x screw W4 x 10, works-star 20, works-steel, works-wax
+  holds      cover to base
+  torque     3.1 N.m
+fastener cell-screw "cell screw" 1 x screw W4 x 10, works-star 20, works-steel, works-wax
+  holds      cell to base
+  # error 3-19 [torque-too-high] would shear
+  torque     31 N.m
+
+guide torque-of-a-screw-left-alone "Take the cover off"
+  for        competent
+  tool       star-20 "star driver 20"
+
+take-apart
+
+step off "Take it off"
+  undo       screws with star-20
+  remove     cover
+
+put-back
+  derived

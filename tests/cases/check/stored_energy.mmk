@@ -169,13 +169,13 @@ guide mains-still-plugged "Open the case"
 before
 
 step dead "Make it dead"
+  # error 3-11 [still-live] under power here
   discharge  reservoir with bleeder through 10 kohm for 15 s
   prove      reservoir below 60 V with meter
 
 take-apart
 
 step open "Take the case off"
-  # error 3-8 [hazard-not-cleared] lays open what it feeds
   remove     case
 
 put-back

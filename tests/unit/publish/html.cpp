@@ -121,7 +121,7 @@ TEST_CASE("fields of a step reach the page") {
     step.instructions[0].record = "length, at least 5 mm";
     document.energies = {{{RunKind::words, "The cell holds "}, {RunKind::value, "11.6 W·h"}}};
     const std::string page = publish::html(document, {});
-    CHECK(has(page, "Tools: <strong>driver and pick</strong>"));
+    CHECK(has(page, "Tools: <strong>Driver and pick</strong>"));
     CHECK(has(page, "Handling: <strong>about 3 min</strong>"));
     CHECK(has(page, "Waiting: <strong>1 h 30 min</strong>"));
     CHECK(has(page, "<span class=\"asked\">length, at least 5 mm</span>"));

@@ -1,0 +1,184 @@
+// Where the way back is not the way in reversed: seals are laid before their covers, and supplies
+// restored last.
+#include "plan/working_order.hpp"
+
+#include <algorithm>
+#include <optional>
+#include <set>
+#include <utility>
+
+namespace matchmark::plan {
+
+using model::Action;
+using model::ActionSort;
+using model::ItemId;
+using model::Model;
+using model::Step;
+
+namespace {
+
+// Does the action move the part, or what carries it, back by a stage or wholly?
+bool moves(const Model& model, const Action& action, ItemId part) {
+    if (action.sort != ActionSort::verb)
+        return false;
+    return std::any_of(action.targets.begin(), action.targets.end(), [&](const auto& target) {
+        const model::Kind& kind = model.kind_of(target.ref.item);
+        if (kind.set_of[kind.verbs[target.verb].to] != 0)
+            return false;
+        for (ItemId at = part; at.known(); at = model.item(at).carrier) {
+            if (at == target.ref.item)
+                return true;
+        }
+        return false;
+    });
+}
+
+// Is this the line that lays a seal, a tape or a paste?
+bool lays(const Model& model, const Action& action) {
+    if (!action.derived || action.sort != ActionSort::verb || action.targets.size() != 1)
+        return false;
+    const model::Target& target = action.targets.front();
+    const model::Kind& kind = model.kind_of(target.ref.item);
+    return kind.laid_first && model::contains(kind.binds, kind.verbs[target.verb].to);
+}
+
+struct Place {
+    std::size_t step = 0;
+    std::size_t action = 0;
+};
+
+// The first action before `end` that moves one of the parts.
+std::optional<Place> first_move(const Model& model, const std::vector<Step>& steps, Place end,
+                                const std::vector<ItemId>& parts) {
+    for (std::size_t s = 0; s <= end.step; ++s) {
+        const std::size_t count = s == end.step ? end.action : steps[s].actions.size();
+        for (std::size_t a = 0; a < count; ++a) {
+            const Action& action = steps[s].actions[a];
+            if (std::any_of(parts.begin(), parts.end(),
+                            [&](ItemId part) { return moves(model, action, part); }))
+                return Place{s, a};
+        }
+    }
+    return std::nullopt;
+}
+
+// Where the laying of a seal belongs: before the first part that it ties comes back, unless the
+// part on which it lies comes later still.
+std::optional<Place> laying_place(const Model& model, const std::vector<Step>& steps, Place now) {
+    const Action& action = steps[now.step].actions[now.action];
+    if (!lays(model, action))
+        return std::nullopt;
+    std::vector<ItemId> parts = model.item(action.targets.front().ref.item).touches;
+    if (parts.empty())
+        return std::nullopt;
+    const std::vector<ItemId> base{parts.back()};
+    parts.pop_back();
+    const auto to = first_move(model, steps, now, parts);
+    const auto base_moves = first_move(model, steps, now, base);
+    const bool base_later =
+        to && base_moves &&
+        std::pair(base_moves->step, base_moves->action) >= std::pair(to->step, to->action);
+    return base_later ? std::nullopt : to;
+}
+
+void lay_first(const Model& model, std::vector<Step>& steps) {
+    const auto at = [](std::vector<Action>& actions, std::size_t index) {
+        return actions.begin() + static_cast<std::ptrdiff_t>(index);
+    };
+    for (std::size_t s = 0; s < steps.size(); ++s) {
+        const std::size_t count = steps[s].actions.size();
+        std::size_t left = 0; // actions that went to an earlier step
+        for (std::size_t i = 0; i < count; ++i) {
+            const Place now{s, i - left};
+            const auto to = laying_place(model, steps, now);
+            if (!to)
+                continue;
+            Action laid = std::move(steps[s].actions[now.action]);
+            steps[s].actions.erase(at(steps[s].actions, now.action));
+            auto& into = steps[to->step].actions;
+            into.insert(at(into, to->action), std::move(laid));
+            left += to->step < s ? 1 : 0;
+        }
+    }
+}
+
+// The source of energy, itself no part, on which a derived action works; unknown of any other.
+ItemId source_of(const Model& model, const Action& action) {
+    const bool alone =
+        action.derived && action.sort == ActionSort::verb && action.targets.size() == 1;
+    if (!alone || model.item(action.targets.front().ref.item).role != model::Role::energy)
+        return {};
+    return action.targets.front().ref.item;
+}
+
+// The sources that the way back makes live again.
+std::set<ItemId> restored_sources(const Model& model, const std::vector<Step>& steps) {
+    std::set<ItemId> sources;
+    for (const Step& step : steps) {
+        for (const Action& action : step.actions) {
+            const ItemId source = source_of(model, action);
+            if (!source.known())
+                continue;
+            const model::Kind& kind = model.kind_of(source);
+            if (model::contains(kind.live, kind.verbs[action.targets.front().verb].to))
+                sources.insert(source);
+        }
+    }
+    return sources;
+}
+
+// Does anything but restoring follow this place?
+bool work_follows(const Model& model, const std::vector<Step>& steps,
+                  const std::set<ItemId>& sources, Place place) {
+    for (std::size_t s = place.step; s < steps.size(); ++s) {
+        const auto& actions = steps[s].actions;
+        for (std::size_t a = s == place.step ? place.action + 1 : 0; a < actions.size(); ++a) {
+            if (!sources.contains(source_of(model, actions[a])))
+                return true;
+        }
+    }
+    return false;
+}
+
+// A source that was isolated half way in is restored when all else is back, not half way out.
+void restore_last(const Model& model, std::vector<Step>& steps) {
+    const std::set<ItemId> sources = restored_sources(model, steps);
+    std::vector<Step> restored;
+    for (std::size_t s = 0; s < steps.size(); ++s) {
+        for (std::size_t a = 0; a < steps[s].actions.size();) {
+            if (!sources.contains(source_of(model, steps[s].actions[a])) ||
+                !work_follows(model, steps, sources, {s, a})) {
+                ++a;
+                continue;
+            }
+            Step step;
+            step.section = steps[s].section;
+            step.name = steps[s].name + "-last";
+            step.derived = true;
+            step.head = steps[s].head;
+            step.declaration = steps[s].declaration;
+            step.variants = steps[s].variants;
+            step.actions.push_back(std::move(steps[s].actions[a]));
+            steps[s].actions.erase(steps[s].actions.begin() + static_cast<std::ptrdiff_t>(a));
+            if (!restored.empty() && restored.back().name == step.name)
+                restored.back().actions.push_back(std::move(step.actions.front()));
+            else
+                restored.push_back(std::move(step));
+        }
+    }
+    for (Step& step : restored)
+        steps.push_back(std::move(step));
+}
+
+} // namespace
+
+void put_in_working_order(const Model& model, std::vector<Step>& steps) {
+    lay_first(model, steps);
+    restore_last(model, steps);
+    std::erase_if(steps, [](const Step& step) {
+        return step.actions.empty() && step.title.empty() && step.prose.empty() &&
+               step.photos.empty();
+    });
+}
+
+} // namespace matchmark::plan

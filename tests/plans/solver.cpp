@@ -1,0 +1,73 @@
+// Runs gringo and clasp on a program of this folder.
+#include "plans/solver.hpp"
+
+#include <array>
+#include <cstdio>
+#include <cstdlib>
+#include <filesystem>
+#include <fmt/format.h>
+#include <fstream>
+#include <memory>
+#include <sstream>
+
+namespace matchmark::plans {
+
+namespace {
+
+// A file of its own, gone when the work is done.
+class Scratch {
+public:
+    Scratch() {
+        std::error_code failed;
+        std::string name = std::filesystem::temp_directory_path(failed) / "matchmark-plans-XXXXXX";
+        if (!failed && ::mkdtemp(name.data()) != nullptr)
+            folder_ = name;
+    }
+    Scratch(const Scratch&) = delete;
+    Scratch& operator=(const Scratch&) = delete;
+    ~Scratch() {
+        std::error_code ignored;
+        if (!folder_.empty())
+            std::filesystem::remove_all(folder_, ignored);
+    }
+    [[nodiscard]] std::string file() const { return folder_ / "facts.lp"; }
+
+private:
+    std::filesystem::path folder_;
+};
+
+struct ClosePipe {
+    void operator()(std::FILE* pipe) const { ::pclose(pipe); }
+};
+
+} // namespace
+
+std::optional<Answer> solve(const std::string& program, const std::string& facts) {
+    static const Scratch scratch;
+    std::ofstream(scratch.file(), std::ios::binary) << facts;
+    const std::string command = fmt::format(
+        "gringo -Wnone '{}/tests/plans/{}' '{}' | clasp -V0 --opt-mode=opt --time-limit=60",
+        MATCHMARK_SOURCE_DIR, program, scratch.file());
+    const std::unique_ptr<std::FILE, ClosePipe> pipe(::popen(command.c_str(), "r"));
+    if (!pipe)
+        return std::nullopt;
+    std::string output;
+    std::array<char, 65536> buffer{};
+    while (const std::size_t count = std::fread(buffer.data(), 1, buffer.size(), pipe.get()))
+        output.append(buffer.data(), count);
+    std::istringstream lines(output);
+    Answer answer;
+    for (std::string line; std::getline(lines, line);) {
+        if (line.starts_with("Optimization: "))
+            answer.cost = std::stoll(line.substr(14));
+        if (line == "OPTIMUM FOUND" || line == "SATISFIABLE") {
+            answer.possible = true;
+            return answer;
+        }
+        if (line == "UNSATISFIABLE")
+            return answer;
+    }
+    return std::nullopt;
+}
+
+} // namespace matchmark::plans

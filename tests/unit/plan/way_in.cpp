@@ -1,0 +1,102 @@
+// The way in as `plan` tells it and `draft` writes it: the cheaper of two ways, a danger made safe
+// first, one way in for members named apart, and what stands against a way that does not exist.
+#include "unit/drive/bench_files.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace matchmark;
+using test::Desk;
+
+namespace {
+
+// The fan is reached from either side; the left side has fewer screws, the right one a quick catch.
+constexpr const char* blower = R"(device blower "Blower"
+
+part body "body"
+part left "left panel"
+fastener left-screws "left screw" 2 x screw M3 x 8, hexalobular 10
+  holds      left to body
+part right "right panel"
+fastener right-catch "catch" kind latch
+  holds      right to body
+part fan "fan"
+  behind     left or right
+fastener fan-screws "fan screw" 2 x screw M3 x 8, hexalobular 10
+  holds      fan to body
+  behind     left or right
+part board "board" kind circuit-board
+  under      left-screws 2
+energy mains "mains" kind mains-cord
+  feeds      fan
+)";
+
+constexpr const char* ring = R"(device ring "Ring"
+
+part body "body"
+part left "left half"
+  blocks     right
+part right "right half"
+  blocks     left
+)";
+
+bool has(const std::string& text, const char* words) {
+    return text.find(words) != std::string::npos;
+}
+
+} // namespace
+
+TEST_CASE("the way in is the cheaper of two, and the mains is unplugged before it opens anything") {
+    Desk desk;
+    desk.disk.files["blower.mmk"] = blower;
+    REQUIRE(desk.run({"plan", "blower.mmk", "--reach", "fan", "--why"}) == 0);
+    CHECK(has(desk.out, "remove the right panel"));
+    CHECK_FALSE(has(desk.out, "left panel"));
+    CHECK(desk.out.find("unplug the mains") < desk.out.find("unlatch the catch"));
+    CHECK(has(desk.out, "the 2 fan screws hold the fan"));
+    CHECK(has(desk.out, "Least time: proved."));
+}
+
+TEST_CASE("within reach asks for less than out") {
+    Desk desk;
+    desk.disk.files["blower.mmk"] = blower;
+    REQUIRE(desk.run({"plan", "blower.mmk", "--reach", "fan", "--expose"}) == 0);
+    CHECK(has(desk.out, "right panel"));
+    CHECK_FALSE(has(desk.out, "fan screws"));
+}
+
+TEST_CASE("of a group, only the members that a line names are undone") {
+    Desk desk;
+    desk.disk.files["blower.mmk"] = blower;
+    REQUIRE(desk.run({"plan", "blower.mmk", "--reach", "board"}) == 0);
+    CHECK(has(desk.out, "undo the left screw 2"));
+    CHECK(has(desk.out, "2 acts, 12 s"));
+}
+
+TEST_CASE("parts that block each other have no way out, and the ring is told") {
+    Desk desk;
+    desk.disk.files["ring.mmk"] = ring;
+    CHECK(desk.run({"plan", "ring.mmk", "--reach", "left"}) == 1);
+    CHECK(has(desk.out, "there is no way"));
+    CHECK(has(desk.out, "the right half blocks the left half"));
+    CHECK(has(desk.out, "and so round again"));
+}
+
+TEST_CASE("a name that is not there is told with one that is near") {
+    Desk desk;
+    desk.disk.files["blower.mmk"] = blower;
+    CHECK(desk.run({"plan", "blower.mmk", "--reach", "fann"}) == 2);
+    CHECK(has(desk.err, "did you mean `fan`?"));
+    CHECK(desk.run({"draft", "blower.mmk", "--goal", "polish fan"}) == 2);
+}
+
+TEST_CASE("a draft renews the part, tries it and checks clean") {
+    Desk desk;
+    desk.disk.files["blower.mmk"] = blower;
+    REQUIRE(desk.run({"draft", "blower.mmk", "--goal", "replace fan", "-o", "fan.mmk"}) == 0);
+    const std::string text = desk.disk.files["fan.mmk"];
+    CHECK(has(text, "before     unplug mains"));
+    CHECK(has(text, "replace    fan with fan-new"));
+    CHECK(has(text, "test try-fan"));
+    CHECK(desk.run({"check", "fan.mmk", "--strict"}) == 0);
+    CHECK(desk.run({"tidy", "--check", "fan.mmk"}) == 0);
+}

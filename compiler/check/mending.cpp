@@ -124,7 +124,8 @@ std::vector<std::string> unused_for(const Walk& walk, model::ItemId item) {
 
 namespace {
 
-// By hand, any tool may help: one that is left over by itself was laid out for this.
+// By hand, any tool may help: one that is left over by itself was laid out for this, unless the
+// library knows it as the tool for something else.
 bool only_unused_tool(const std::vector<model::Resource>& list, const std::set<std::uint32_t>& used,
                       std::uint32_t tool) {
     for (std::uint32_t i = 0; i < list.size(); ++i) {
@@ -144,7 +145,8 @@ void add_unused(const Walk& walk, const Act& act, std::set<std::uint32_t>& used,
         if (used.count(i) != 0)
             continue;
         const bool tool = model::tool_fits(walk.model, list[i], item, verb) &&
-                          (!verb.tools.empty() || only_unused_tool(list, used, i));
+                          (!verb.tools.empty() || (!model::class_of(walk.model, list[i]) &&
+                                                   only_unused_tool(list, used, i)));
         const bool supply = list[i].sort == model::ResourceSort::supply &&
                             model::serves(walk.model, list[i], act.item);
         const model::ResourceId id{i};

@@ -16,7 +16,6 @@
 #include <charconv>
 #include <chrono>
 #include <cstdlib>
-#include <future>
 #include <map>
 #include <ostream>
 
@@ -69,25 +68,11 @@ std::string date_of_sources() {
                        clock.hours().count(), clock.minutes().count(), clock.seconds().count());
 }
 
-// What each form makes, in their order. The PDF takes as long as the usual others together: they
-// are made beside it, on a thread of their own.
+// What each form makes, in their order.
 std::vector<std::vector<Output>> made(const Job& job, const Chosen& chosen) {
-    std::vector<std::vector<Output>> outputs(chosen.size());
-    const auto make = [&](bool pdf) {
-        for (std::size_t i = 0; i < chosen.size(); ++i) {
-            if ((std::string_view(chosen[i]->name) == "pdf") == pdf) {
-                outputs[i] = chosen[i]->make(job);
-            }
-        }
-    };
-    if (chosen.size() > 1 && is_chosen(chosen, "pdf")) {
-        auto others = std::async(std::launch::async, make, false);
-        make(true);
-        others.get();
-        return outputs;
-    }
-    make(true);
-    make(false);
+    std::vector<std::vector<Output>> outputs;
+    for (const auto* form : chosen)
+        outputs.push_back(form->make(job));
     return outputs;
 }
 

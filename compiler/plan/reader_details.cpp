@@ -174,6 +174,21 @@ void tell_preload(const Model& model, const Action& action, std::vector<Words>& 
     }
 }
 
+// A longer screw in this hole does harm: whoever puts it back must know.
+void tell_depth(const Model& model, const Action& action, std::vector<Words>& details) {
+    for (const Target& target : action.targets) {
+        const Item& item = model.item(target.ref.item);
+        if (!item.depth || !tightens(model, target))
+            continue;
+        const std::string met =
+            item.above.known() ? " It would reach " + model::for_reader(model, item.above) + "."
+                               : std::string();
+        details.push_back({{RunKind::words, "No screw longer than "},
+                           {RunKind::value, model::for_reader(*item.depth)},
+                           {RunKind::words, " goes in here." + met}});
+    }
+}
+
 void tell_used_again(const Model& model, const Action& action, std::vector<Words>& details) {
     for (const Target& target : action.targets) {
         const Item& item = model.item(target.ref.item);
@@ -210,6 +225,7 @@ std::vector<Words> details_of(const ReaderWords& words, const Action& action, bo
         return details;
     if (going_back)
         tell_used_again(words.model, action, details);
+    tell_depth(words.model, action, details);
     tell_order(words.model, action, details);
     tell_preload(words.model, action, details);
     tell_decay(words.model, action, details);

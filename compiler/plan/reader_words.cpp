@@ -189,7 +189,11 @@ void say_verb(const ReaderWords& in, Words& words, const Action& action) {
     } else if (one_torque) {
         say(words, manner(first ? *first : action.tightening));
     }
-    if (!action.means.empty()) {
+    const auto tools = tools_of(in, action);
+    const bool in_tool = std::any_of(tools.begin(), tools.end(), [&](const std::string& tool) {
+        return model::has_words(tool, action.means);
+    });
+    if (!action.means.empty() && !in_tool) {
         say(words, " through ");
         value(words, action.means);
     }

@@ -133,8 +133,11 @@ void add_bundle(const Model& model, Graph& graph, const Bundle& bundle,
     }
 }
 
+// The box of each tie that has one.
+using TieBoxes = std::map<ItemId, std::size_t>;
+
 Graph joined(const Model& model, const Folding& folding, const std::vector<Bundle>& bundles,
-             const Viewing& viewing) {
+             const Viewing& viewing, TieBoxes* tie_boxes = nullptr) {
     Graph graph;
     const std::size_t chosen =
         viewing.way_to ? folding.box_of[viewing.way_to->value] : Folding::no_box;
@@ -176,7 +179,13 @@ Graph joined(const Model& model, const Folding& folding, const std::vector<Bundl
         if (!left_out && !bundle.boxes.empty()) {
             graph.alternative_text += said_of(model, graph, bundle);
         }
+        const std::size_t next = graph.boxes.size();
         add_bundle(model, graph, bundle, is_crowded, emphasis);
+        for (const ItemId tie : bundle.ties) {
+            if (tie_boxes != nullptr && graph.boxes.size() > next) {
+                (*tie_boxes)[tie] = next;
+            }
+        }
     }
     return graph;
 }
@@ -206,12 +215,40 @@ void keep_linked(Graph& graph, const Viewing& viewing, const std::vector<bool>& 
     keep_boxes(graph, kept);
 }
 
-void add_feeds(const Model& model, const Folding& folding, Graph& graph) {
+// Makes the line between two boxes a heavy arrow; false when there is none.
+bool make_live(Graph& graph, std::size_t from, std::size_t to) {
+    for (Link& link : graph.links) {
+        const bool between =
+            (link.from == from && link.to == to) || (link.from == to && link.to == from);
+        if (between) {
+            link = {from, to, Emphasis::strong, true, false};
+            return true;
+        }
+    }
+    return false;
+}
+
+// What feeds through a plug does so on the drawing too: the plug is where it is parted.
+bool feeds_through(Graph& graph, const Item& source, std::size_t from, std::size_t to,
+                   const TieBoxes& tie_boxes) {
+    if (source.through.size() != 1) {
+        return false;
+    }
+    const auto plug = tie_boxes.find(source.through.front());
+    return plug != tie_boxes.end() && make_live(graph, from, plug->second) &&
+           make_live(graph, plug->second, to);
+}
+
+void add_feeds(const Model& model, const Folding& folding, const TieBoxes& tie_boxes,
+               Graph& graph) {
     for (std::uint32_t i = 0; i < model.items.size(); ++i) {
         const Item& source = model.items[i];
         for (const ItemId fed : source.feeds) {
-            graph.links.push_back(
-                {folding.box_of[i], folding.box_of[fed.value], Emphasis::strong, true, false});
+            const std::size_t from = folding.box_of[i];
+            const std::size_t to = folding.box_of[fed.value];
+            if (!feeds_through(graph, source, from, to, tie_boxes)) {
+                graph.links.push_back({from, to, Emphasis::strong, true, false});
+            }
             std::vector<std::string> plugs;
             for (const ItemId plug : source.through) {
                 plugs.push_back(model::for_reader(model, plug));
@@ -269,9 +306,10 @@ Graph wiring_graph(const Model& model, const Viewing& viewing) {
             open_box(folding, ItemId{i});
         }
     }
-    Graph graph = joined(model, folding, bundles_of(model, folding, true), viewing);
+    TieBoxes tie_boxes;
+    Graph graph = joined(model, folding, bundles_of(model, folding, true), viewing, &tie_boxes);
     add_fluids(model, folding, graph);
-    add_feeds(model, folding, graph);
+    add_feeds(model, folding, tie_boxes, graph);
     graph.title = "Wiring and hoses: " + device_title(model);
     graph.legend = "A double frame is a supply; a heavy arrow leads to what it makes live. Round "
                    "boxes are plugs, leads and hoses.";

@@ -4,6 +4,7 @@
 #include "model/describe.hpp"
 #include "publish/facts.hpp"
 #include "publish/page_text.hpp"
+#include "publish/page_words.hpp"
 #include "publish/sheet_lines.hpp"
 
 #include <algorithm>
@@ -59,6 +60,7 @@ border:1.5px solid #000;border-radius:1em;padding:0 .2em;font-size:.85em;font-we
 .notice b:first-child{font-style:italic}
 @page{size:A4;margin:14mm 15mm 16mm;@bottom-right{content:counter(page) " / " counter(pages);
 font:9pt "Liberation Sans",Arial,sans-serif}}
+.unseen{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
 @media print{body{font-size:9.5pt}main{max-width:none;padding:0}
 h1,h2,h3,.signal{break-after:avoid}li,.signal,.fields{break-inside:avoid}}
 )css";
@@ -67,24 +69,6 @@ std::string variant_words(const std::vector<std::string>& variants) {
     return variants.empty()
                ? ""
                : " <span class=\"variant\">" + escaped(model::list(variants)) + " only</span> ";
-}
-
-std::string sentence(const guide::Words& words) {
-    std::string text;
-    for (const guide::Run& run : words) {
-        switch (run.kind) {
-        case guide::RunKind::words:
-            text += escaped(run.text);
-            break;
-        case guide::RunKind::value:
-            text += "<strong class=\"value\">" + escaped(run.text) + "</strong>";
-            break;
-        case guide::RunKind::item_number:
-            text += " <span class=\"number\">" + escaped(run.text) + "</span>";
-            break;
-        }
-    }
-    return text;
 }
 
 const char* style_of(guide::Signal signal) {
@@ -128,9 +112,9 @@ std::string step_lines(const guide::Step& step) {
     }
     text += "<ul>\n";
     for (const guide::Instruction& one : step.instructions) {
-        std::string action = variant_words(one.variants) + sentence(one.words);
+        std::string action = variant_words(one.variants) + words(one.words);
         for (const guide::Words& detail : one.details) {
-            action += "<span class=\"more\">" + sentence(detail) + "</span>";
+            action += "<span class=\"more\">" + words(detail) + "</span>";
         }
         text += line(action, writing_for(one));
     }

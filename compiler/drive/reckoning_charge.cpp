@@ -101,23 +101,24 @@ Reckoned reckon_energy(const ReckonOptions& options) {
     if (auto* wrong = std::get_if<std::string>(&read))
         return *wrong;
     const auto given = std::get<std::vector<model::Quantity>>(read);
-    const bool capacitor = of_measure(given, Measure::capacitance) != nullptr;
-    if (!capacitor && of_measure(given, Measure::charge) == nullptr)
+    const bool has_capacitance = of_measure(given, Measure::capacitance) != nullptr;
+    if (!has_capacitance && of_measure(given, Measure::charge) == nullptr)
         return "give a charge or a capacitance, and a voltage: \"3000 mAh\" \"3.85 V\"";
     if (const std::string wrong = wrong_measures(
-            given, {capacitor ? Measure::capacitance : Measure::charge, Measure::voltage});
+            given, {has_capacitance ? Measure::capacitance : Measure::charge, Measure::voltage});
         !wrong.empty())
         return wrong;
     Reckoning done;
     done.about = told(given);
     const double joules = *energy_of(given);
-    const std::string formula = capacitor ? "E = C V^2 / 2" : "E = Q V";
-    if (!capacitor)
+    const std::string formula = has_capacitance ? "E = C V^2 / 2" : "E = Q V";
+    if (!has_capacitance)
         done.figures.push_back(
             figure("energy", shown_in(joules / 3600, {"Wh", "kWh"}), formula, textbook));
-    done.figures.push_back(figure(capacitor ? "energy" : "in joules", shown_in(joules, {"J", "kJ"}),
-                                  capacitor ? formula : "1 Wh = 3600 J",
-                                  capacitor ? textbook : "SI Brochure, table 8"));
+    done.figures.push_back(figure(has_capacitance ? "energy" : "in joules",
+                                  shown_in(joules, {"J", "kJ"}),
+                                  has_capacitance ? formula : "1 Wh = 3600 J",
+                                  has_capacitance ? textbook : "SI Brochure, table 8"));
     return done;
 }
 

@@ -99,7 +99,7 @@ private:
 };
 
 std::string Writer::tool_named(const std::string& description) {
-    const std::string name = name_from(description);
+    std::string name = name_from(description);
     if (std::find(tool_list_.begin(), tool_list_.end(), description) == tool_list_.end()) {
         tool_list_.push_back(description);
         tools_ += fmt::format("  tool {} \"{}\"\n", name, description);

@@ -68,27 +68,13 @@ std::string list(const std::string& label, const std::vector<guide::Provision>& 
     return list(label, lines);
 }
 
-const char* type_of(guide::Signal signal) {
-    switch (signal) {
-    case guide::Signal::danger:
-        return "danger";
-    case guide::Signal::warning:
-        return "warning";
-    case guide::Signal::caution:
-        return "caution";
-    case guide::Signal::notice:
-        break;
-    }
-    return "notice";
-}
-
 std::string message(const guide::Message& one) {
     const std::string text = one.full_in_step == 0
                                  ? escaped(plain_text(prose_tree(one.markdown)))
                                  : "See step " + std::to_string(one.full_in_step) + ".";
     const std::string subject =
         one.subject.empty() ? guide::signal_word(one.signal) : escaped(one.subject);
-    return "<hazardstatement type=\"" + std::string(type_of(one.signal)) + "\"><messagepanel>" +
+    return "<hazardstatement type=\"" + std::string(signal_name(one.signal)) + "\"><messagepanel>" +
            element("typeofhazard", only(one.variants) + subject) + element("howtoavoid", text) +
            "</messagepanel></hazardstatement>\n";
 }

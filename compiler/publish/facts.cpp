@@ -77,4 +77,18 @@ std::string step_range(const guide::Section& section) {
     return first == last ? "step " + first : "steps " + first + " to " + last;
 }
 
+const char* signal_name(guide::Signal signal) {
+    switch (signal) {
+    case guide::Signal::danger:
+        return "danger";
+    case guide::Signal::warning:
+        return "warning";
+    case guide::Signal::caution:
+        return "caution";
+    case guide::Signal::notice:
+        break;
+    }
+    return "notice";
+}
+
 } // namespace matchmark::publish

@@ -22,6 +22,9 @@ std::string time_words(double seconds);
 // "driver 6, 2, 14.50 EUR, for the lid"
 std::string one_line(const guide::Provision& provision);
 
+// "danger", "notice": as a class of a style sheet and a type of DITA call it.
+const char* signal_name(guide::Signal signal);
+
 // "steps 3 to 7"
 std::string step_range(const guide::Section& section);
 

@@ -71,24 +71,10 @@ std::string variant_words(const std::vector<std::string>& variants) {
                : " <span class=\"variant\">" + escaped(model::list(variants)) + " only</span> ";
 }
 
-const char* style_of(guide::Signal signal) {
-    switch (signal) {
-    case guide::Signal::danger:
-        return "danger";
-    case guide::Signal::warning:
-        return "warning";
-    case guide::Signal::caution:
-        return "caution";
-    case guide::Signal::notice:
-        break;
-    }
-    return "notice";
-}
-
 std::string message_line(const guide::Message& message) {
     const std::string subject =
         message.subject.empty() ? "" : " <b>" + escaped(message.subject) + ".</b>";
-    return "<p class=\"signal " + std::string(style_of(message.signal)) + "\"><b>" +
+    return "<p class=\"signal " + std::string(signal_name(message.signal)) + "\"><b>" +
            guide::signal_word(message.signal) + "</b>" + variant_words(message.variants) + subject +
            " " + escaped(message_text(message)) + "</p>\n";
 }

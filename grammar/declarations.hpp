@@ -40,6 +40,7 @@ struct thread : line<thread_name, optional_title> {};
 struct grade_name : p::seq<describing_word, space> {};
 struct grade : line<grade_name, optional_title> {};
 struct friction : line<new_name, optional_title> {};
+struct timing : line<new_name, optional_title> {};
 struct tool_kind : line<new_name, optional_title> {};
 struct gear : line<new_name, optional_title> {};
 struct rating_part : line<rating, title> {};

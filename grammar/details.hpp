@@ -33,19 +33,28 @@ struct mass : line<sum> {};
 struct sealed : line<rating, p::opt<after<"by", references>>> {};
 struct variants : line<listed<variant_name>> {};
 
+struct size_name : p::sor<bare_number, p::seq<p::not_at<fixed_word>, describing_word, space>> {};
 struct carrier : line<item> {};
-struct reference_list : line<references> {};
-struct behind : line<either<references>> {};
-struct tie_to : line<references, spaced_word<"to">, references> {};
-struct feeds : line<references, p::opt<after<"through", references>>> {};
-struct needs : line<condition, spaced_word<"to">, verb> {};
+// Nobody has seen that it is so: it was inferred, and is to be looked at.
+using assumed = p::opt<spaced_word<"assumed">>;
+struct reference_list : line<references, assumed> {};
+struct behind : line<either<references>, assumed> {};
+struct tie_to : line<references, spaced_word<"to">, references, assumed> {};
+struct feeds : line<references, p::opt<after<"through", references>>, assumed> {};
+struct needs : line<condition, spaced_word<"to">, verb, assumed> {};
+struct product_classes : line<listed<class_name>> {};
+struct updates : line<count_number, spaced_word<"years">> {};
+struct one_class : line<class_name> {};
+// `supplied opening-pick with product`
+struct supplied_tool : line<tool, p::opt<size_name>, spaced_word<"with">, class_name> {};
+struct price : line<sum> {};
 struct pattern : after<"in", pattern_name> {};
 struct further_passes : p::if_must<spaced_comma, passes> {};
 struct torque : line<sum, p::opt<pattern>, p::opt<further_passes>> {};
 struct preload : torque {};
 struct depth : line<sum, p::opt<after<"above", item>>> {};
 struct used_again_if : line<words> {};
-struct positions : line<face_name, points> {};
+struct positions : line<face_name, p::opt<p::if_must<p::at<number>, points>>> {};
 struct keep : line<listed<kept_thing>> {};
 struct limit : line<measure_name, limit_value, p::opt<after<"when", conditions>>> {};
 struct told_by : line<words> {};
@@ -71,13 +80,14 @@ struct licensed : line<words> {};
 struct driven_by : line<either<tool>> {};
 struct good_for : line<count_number, spaced_word<"times">> {};
 struct thread_name : p::seq<describing_word, space> {};
-struct size_name : p::sor<bare_number, p::seq<p::not_at<fixed_word>, describing_word, space>> {};
 // `size 6 across 1.75 mm for M2 "ISO 14579"`
 struct drive_size : line<size_name, p::opt<after<"across", sum>>,
                          p::opt<after<"for", listed<thread_name>>>, p::opt<words>> {};
 // `at a pinch slotted-driver 1.8 for 6`
 struct at_a_pinch : line<tool, p::opt<size_name>, spaced_word<"for">, size_name> {};
 struct one_number : line<bare_number> {};
+// `act undo screw, machine-screw 3.6 s`
+struct timed_verb : line<verb, listed<kind_name>, sum> {};
 struct form_of : line<form_name> {};
 struct bears_on : line<range_of> {};
 struct strength : line<sum, p::opt<after<"above", sum>>> {};

@@ -1,6 +1,8 @@
 // Finds the act that meets a danger which nobody has made safe yet.
 #include "bench/exposure.hpp"
 
+#include "bench/dangerous.hpp"
+
 #include <algorithm>
 
 namespace matchmark::bench {
@@ -74,14 +76,21 @@ ItemId laid_open(const Bench& bench, const State& before, const State& after, It
 
 } // namespace
 
-std::optional<Exposure> exposure(const Bench& bench, const State& before, const State& after,
-                                 const Act& act) {
-    const Model& model = *bench.model;
-    for (std::uint32_t i = 0; i < model.items.size(); ++i) {
+std::vector<ItemId> dangerous_items(const Bench& bench) {
+    std::vector<ItemId> dangerous;
+    for (std::uint32_t i = 0; i < bench.model->items.size(); ++i) {
         const ItemId id{i};
+        if (!bench.model->kind_of(id).hazards.empty() && bench.exists(id))
+            dangerous.push_back(id);
+    }
+    return dangerous;
+}
+
+std::optional<Exposure> exposure(const Bench& bench, const State& before, const State& after,
+                                 const Act& act, const std::vector<ItemId>& dangerous) {
+    const Model& model = *bench.model;
+    for (const ItemId id : dangerous) {
         const Kind& kind = model.kind_of(id);
-        if (kind.hazards.empty() || !bench.exists(id))
-            continue;
         for (std::size_t use = 0; use < kind.hazards.size(); ++use) {
             const HazardUse& hazard = kind.hazards[use];
             if (act.item == id && makes_safe(kind, hazard, act))
@@ -93,15 +102,20 @@ std::optional<Exposure> exposure(const Bench& bench, const State& before, const 
                 if (open.known())
                     return Exposure{id, use, open};
             }
-            const ItemId carrier = model.items[i].carrier;
+            const ItemId carrier = model.item(id).carrier;
             const bool worked_on = touches(bench, act, id) ||
                                    (touches(bench, act, carrier) && reachable(bench, before, id));
-            const bool is_part = model.items[i].role == Role::part;
+            const bool is_part = model.item(id).role == Role::part;
             if (is_part ? worked_on : act.item == id)
                 return Exposure{id, use, id};
         }
     }
     return std::nullopt;
+}
+
+std::optional<Exposure> exposure(const Bench& bench, const State& before, const State& after,
+                                 const Act& act) {
+    return exposure(bench, before, after, act, dangerous_items(bench));
 }
 
 } // namespace matchmark::bench

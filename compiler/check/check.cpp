@@ -2,6 +2,7 @@
 #include "check/check.hpp"
 
 #include "check/allowances.hpp"
+#include "check/assumptions.hpp"
 #include "check/rule.hpp"
 
 #include <algorithm>
@@ -94,6 +95,7 @@ void check(const SourceMap& sources, const std::vector<syntax::File>& files,
             all.push_back(std::move(finding));
         }
     }
+    find_assumed(model, files.back().id, all);
     apply_allowances(sources, files.back(), all);
     findings.insert(findings.end(), std::make_move_iterator(all.begin()),
                     std::make_move_iterator(all.end()));

@@ -28,12 +28,10 @@ bool told_apart(const model::Item& one, const model::Item& other) {
 }
 
 bool harmful_swap(const model::Item& one, const model::Item& other) {
-    if (!model::goes_into(one, other))
-        return false;
     const auto harms = [](const model::Item& screw, const model::Item& hole) {
         return model::passes_depth_by(screw, hole) > 0 && model::passes_depth_by(hole, hole) <= 0;
     };
-    return harms(one, other) || harms(other, one);
+    return (harms(one, other) || harms(other, one)) && model::goes_into(one, other);
 }
 
 } // namespace matchmark::check

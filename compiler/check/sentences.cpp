@@ -44,33 +44,32 @@ bool starts_block(std::string_view text, std::size_t line_end) {
     return c == '\n' || c == '#' || c == '|' || c == '>' || bullet || number;
 }
 
-bool is_word(const std::string& word) {
+bool is_word(std::string_view word) {
     return std::any_of(word.begin(), word.end(), [](char c) {
         return std::isalnum(static_cast<unsigned char>(c)) != 0 || (c & 0x80) != 0;
     });
 }
 
-Sentence make_sentence(std::string_view piece) {
-    Sentence sentence;
-    std::string word;
-    const auto finish = [&] {
-        if (is_word(word)) {
-            if (!sentence.text.empty())
-                sentence.text += ' ';
-            sentence.text += word;
-            sentence.words.push_back(word);
+bool is_markdown_sign(char c) { return c == '*' || c == '`' || c == '#' || c == '_'; }
+
+// Its words, Markdown signs left out.
+std::vector<std::string> words_of(std::string_view piece) {
+    std::vector<std::string> words;
+    for (std::size_t at = 0; at < piece.size();) {
+        if (is_space(piece[at])) {
+            ++at;
+            continue;
         }
-        word.clear();
-    };
-    for (const char c : piece) {
-        if (is_space(c)) {
-            finish();
-        } else if (c != '*' && c != '`' && c != '#' && c != '_') {
-            word += c;
-        }
+        std::size_t end = at;
+        while (end < piece.size() && !is_space(piece[end]))
+            ++end;
+        std::string word(piece.substr(at, end - at));
+        word.erase(std::remove_if(word.begin(), word.end(), is_markdown_sign), word.end());
+        if (is_word(word))
+            words.push_back(std::move(word));
+        at = end;
     }
-    finish();
-    return sentence;
+    return words;
 }
 
 } // namespace
@@ -90,7 +89,8 @@ std::vector<Sentence> sentences(const SourceMap& sources, const model::Prose& pr
         if (!end && !(text[at] == '\n' && starts_block(text, at)) && !ends_sentence(text, at))
             continue;
         const std::size_t to = std::min(text.size(), at + 1);
-        Sentence sentence = make_sentence(text.substr(from, to - from));
+        Sentence sentence;
+        sentence.words = words_of(text.substr(from, to - from));
         while (from < to && is_space(text[from]))
             ++from;
         sentence.span = {prose.span.file, static_cast<std::uint32_t>(prose.span.begin + from),

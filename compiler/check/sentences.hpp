@@ -9,8 +9,7 @@
 namespace matchmark::check {
 
 struct Sentence {
-    std::string text; // words with single spaces, Markdown signs left out
-    std::vector<std::string> words;
+    std::vector<std::string> words; // Markdown signs left out
     Span span; // in the source; the whole prose if it could not be found
 };
 

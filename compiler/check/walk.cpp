@@ -1,6 +1,7 @@
 // Runs a procedure over the bench, once for each variant.
 #include "check/walk.hpp"
 
+#include "bench/dangerous.hpp"
 #include "check/left_off.hpp"
 
 #include <algorithm>
@@ -63,7 +64,9 @@ bool done_by_mend(Walk& walk, const Act& act, Span line) {
 
 class Runner {
 public:
-    explicit Runner(Walk& walk) : walk_(walk), state_(bench::assembled(walk.bench)) {}
+    explicit Runner(Walk& walk)
+        : walk_(walk), state_(bench::assembled(walk.bench)),
+          dangerous_(bench::dangerous_items(walk.bench)) {}
 
     void run() {
         for (std::size_t i = 0; i < walk_.events.size(); ++i) {
@@ -108,7 +111,7 @@ private:
         }
         State after = state_;
         bench::perform(walk_.bench, after, act);
-        const auto met = bench::exposure(walk_.bench, state_, after, act);
+        const auto met = bench::exposure(walk_.bench, state_, after, act, dangerous_);
         if (!met)
             return std::nullopt;
         const auto& use = walk_.model.kind_of(met->item).hazards[met->use];
@@ -338,6 +341,7 @@ private:
 
     Walk& walk_;
     State state_;
+    std::vector<model::ItemId> dangerous_;
 };
 
 } // namespace

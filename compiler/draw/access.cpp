@@ -1,7 +1,7 @@
 // What must come off before what.
 #include "draw/views.hpp"
 
-#include "model/describe.hpp"
+#include "language/words.hpp"
 
 #include <fmt/format.h>
 
@@ -12,6 +12,7 @@
 
 namespace matchmark::draw {
 
+using language::fill_text;
 using model::Item;
 using model::Role;
 
@@ -19,12 +20,19 @@ namespace {
 
 constexpr std::size_t most_lines = 5;
 
+// An item in both forms, for a pattern to choose from.
+std::vector<std::pair<std::string_view, std::string>> places(const Language& in, const Model& model,
+                                                             ItemId item) {
+    return {{"the item", language::said(in, model, item)},
+            {"item", language::said(in, model, item, false)}};
+}
+
 // Folds the items and collects the arrows into each box.
 class Access {
 public:
     Access(const Model& model, const Viewing& viewing) : model_(model) {
         if (viewing.way_to) {
-            way_ = way_to(model, *viewing.way_to);
+            way_ = way_to(model, *viewing.way_to, *viewing.language);
             shown_.push_back(*viewing.way_to);
         }
         for (const WayStep& step : way_) {
@@ -148,7 +156,8 @@ private:
     }
 
     Box box_of(std::size_t box, unsigned turn, const Viewing& viewing) const {
-        Box made = part_box(model_, folding_, box);
+        const Language& in = *viewing.language;
+        Box made = part_box(in, model_, folding_, box);
         if (turn != 0) {
             made.title = fmt::format("{}. {}", turn, made.title);
         }
@@ -158,10 +167,10 @@ private:
                                   ? boxes_held(model_, folding_, ItemId{i})
                                   : std::vector<std::size_t>{};
             if (std::find(held.begin(), held.end(), box) != held.end()) {
-                ties.push_back(tie_line(model_, ItemId{i}));
+                ties.push_back(tie_line(in, model_, ItemId{i}));
             }
         }
-        for (std::string& line : shortened(std::move(ties), most_lines)) {
+        for (std::string& line : shortened(in, std::move(ties), most_lines)) {
             made.lines.push_back(std::move(line));
         }
         if (viewing.way_to) {
@@ -178,7 +187,7 @@ private:
 };
 
 // What comes off before it, and what holds it.
-std::string before_in_words(const Graph& graph, std::size_t box) {
+std::string before_in_words(const Language& in, const Graph& graph, std::size_t box) {
     std::vector<std::string> first;
     std::vector<std::string> ways;
     for (const Link& link : graph.links) {
@@ -186,8 +195,12 @@ std::string before_in_words(const Graph& graph, std::size_t box) {
             (link.one_of_ways ? ways : first).push_back(graph.boxes[link.from].title);
         }
     }
-    std::string text = first.empty() ? "" : fmt::format("; after {}", model::list(first));
-    text += ways.empty() ? "" : fmt::format("; by way of {}", model::list(ways, "or"));
+    std::string text = first.empty() ? ""
+                                     : fill_text(language::text(in, "; after {parts}"),
+                                                 {{"parts", language::said_list(in, first)}});
+    text += ways.empty() ? ""
+                         : fill_text(language::text(in, "; by way of {parts}"),
+                                     {{"parts", language::said_list(in, ways, "or")}});
     for (const std::string& line : graph.boxes[box].lines) {
         text += "; " + line;
     }
@@ -196,19 +209,21 @@ std::string before_in_words(const Graph& graph, std::size_t box) {
 
 std::string in_words(const Model& model, const Graph& graph, const Viewing& viewing,
                      const std::vector<WayStep>& way) {
+    const Language& in = *viewing.language;
     std::string text;
     // Of a way alone, the guide's own steps are these acts.
     if (viewing.way_to && !viewing.way_alone) {
-        const std::string goal = model::for_reader(model, *viewing.way_to);
-        text += way.empty() ? fmt::format("No way to {} is known.\n\n", goal)
-                            : fmt::format("The way to {}:\n\n", goal);
+        text += fill_text(way.empty() ? language::text(in, "No way to {the item} is known.")
+                                      : language::text(in, "The way to {the item}:"),
+                          places(in, model, *viewing.way_to)) +
+                "\n\n";
         for (std::size_t i = 0; i < way.size(); ++i) {
             text += fmt::format("{}. {}\n", i + 1, way[i].words);
         }
         text += "\n";
     }
     for (std::size_t box = 0; box < graph.boxes.size(); ++box) {
-        text += fmt::format("- {}{}\n", graph.boxes[box].title, before_in_words(graph, box));
+        text += fmt::format("- {}{}\n", graph.boxes[box].title, before_in_words(in, graph, box));
     }
     return text;
 }
@@ -257,18 +272,26 @@ void keep_way(Graph& graph) {
 Graph access_graph(const Model& model, const Viewing& viewing) {
     Access access(model, viewing);
     Graph graph = access.graph(viewing);
-    const std::string device = model.device.title.empty() ? model.device.name : model.device.title;
-    graph.title = "What comes off before what: " + device;
-    graph.legend = "An arrow leads from what comes off first. A broken arrow: one of several ways.";
+    const Language& in = *viewing.language;
+    const std::string device = device_title(in, model);
+    graph.title =
+        fill_text(language::text(in, "What comes off before what: {device}"), {{"device", device}});
+    graph.legend = language::text(
+        in, "An arrow leads from what comes off first. A broken arrow: one of several ways.");
     if (viewing.way_to) {
-        graph.title = "The way to " + model::for_reader(model, *viewing.way_to) + ": " + device;
-        graph.legend += access.way().empty()
-                            ? " No way to it is known."
-                            : " Heavy and numbered: what is opened or taken off, in that order.";
+        auto filling = places(in, model, *viewing.way_to);
+        filling.emplace_back("device", device);
+        graph.title = fill_text(language::text(in, "The way to {the item}: {device}"), filling);
+        graph.legend += " " + (access.way().empty()
+                                   ? language::text(in, "No way to it is known.")
+                                   : language::text(in, "Heavy and numbered: what is opened or "
+                                                        "taken off, in that order."));
     }
     if (viewing.way_alone) {
         keep_way(graph);
-        graph.legend += " Left out: what is neither on the way nor directly before it.";
+        graph.legend +=
+            " " + language::text(in, "Left out: what is neither on the way nor directly "
+                                     "before it.");
         graph.alternative_text = in_words(model, graph, viewing, access.way());
         return graph;
     }
@@ -287,7 +310,8 @@ Graph access_graph(const Model& model, const Viewing& viewing) {
     }
     if (!free.empty()) {
         graph.apart.push_back(
-            "Comes off by itself, and nothing waits for it: " + model::list(free) + ".");
+            fill_text(language::text(in, "Comes off by itself, and nothing waits for it: {parts}."),
+                      {{"parts", language::said_list(in, free)}}));
     }
     keep_boxes(graph, kept);
     return graph;

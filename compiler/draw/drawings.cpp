@@ -5,6 +5,7 @@
 #include "draw/lettering.hpp"
 #include "draw/order.hpp"
 #include "draw/views.hpp"
+#include "language/words.hpp"
 
 #include <fmt/format.h>
 
@@ -114,14 +115,15 @@ std::vector<Scene> drawing(What what, const model::Model& model, const model::Pr
     return {};
 }
 
-PageDrawings page_drawings(const model::Model& model, const model::Procedure& procedure) {
+PageDrawings page_drawings(const model::Model& model, const model::Procedure& procedure,
+                           const Language& in) {
     PageDrawings drawings;
     std::size_t number = 0;
-    for (Scene& part : order_of_steps(model, procedure, true)) {
+    for (Scene& part : order_of_steps(model, procedure, true, in)) {
         add_drawing(drawings, fmt::format("order-{}", ++number), std::move(part));
     }
     if (const auto goal = goal_of(model, procedure)) {
-        const Viewing near{goal, true};
+        const Viewing near{goal, true, &in};
         add_graph(drawings, "access", access_graph(model, near));
         add_graph(drawings, "held", held_graph(model, near));
         add_graph(drawings, "wiring", wiring_graph(model, near));
@@ -130,15 +132,18 @@ PageDrawings page_drawings(const model::Model& model, const model::Procedure& pr
 }
 
 MapFiles map_files(const model::Model& model, const model::Procedure& procedure, Paper paper,
-                   const std::string& created) {
+                   const std::string& created, const Language& in) {
     MapFiles files;
-    const std::vector<Scene> sheets = fastener_map(model, procedure, paper);
+    const std::vector<Scene> sheets = fastener_map(model, procedure, paper, in);
     if (sheets.empty()) {
         return files;
     }
     const model::Guide& guide = model.guide(procedure.guide);
-    const std::string title = guide.title.empty() ? guide.name : guide.title;
-    files.pdf = paint_pdf(sheets, {"Fastener map: " + title, guide.author, created});
+    const std::string title = language::fill_text(
+        language::text(in, "Fastener map: {guide}"),
+        {{"guide", language::own(in, "guide " + guide.name,
+                                 guide.title.empty() ? guide.name : guide.title)}});
+    files.pdf = paint_pdf(sheets, {title, guide.author, created});
     for (const Scene& sheet : sheets) {
         files.svg.push_back(paint_svg(sheet));
     }

@@ -33,7 +33,8 @@ struct PageDrawings {
 
 // The order of the work, the way in, what holds what on that way, and the wiring near it, each no
 // more than the guide needs.
-PageDrawings page_drawings(const model::Model& model, const model::Procedure& procedure);
+PageDrawings page_drawings(const model::Model& model, const model::Procedure& procedure,
+                           const language::Language& in = language::english());
 
 // The fastener map. Empty when the guide undoes no fastener whose place is known.
 struct MapFiles {
@@ -43,7 +44,7 @@ struct MapFiles {
 
 // `created` as in PdfNotes.
 MapFiles map_files(const model::Model& model, const model::Procedure& procedure, Paper paper,
-                   const std::string& created);
+                   const std::string& created, const language::Language& in = language::english());
 
 // What the scenes say, as a Markdown page with a heading for each; names in it act as plain words.
 std::string in_markdown(const std::vector<Scene>& scenes);

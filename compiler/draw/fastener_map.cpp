@@ -4,6 +4,8 @@
 #include "draw/lettering.hpp"
 #include "draw/map_furniture.hpp"
 #include "draw/map_shapes.hpp"
+#include "language/spoken.hpp"
+#include "language/words.hpp"
 #include "model/describe.hpp"
 
 #include <fmt/format.h>
@@ -12,6 +14,9 @@
 #include <cmath>
 
 namespace matchmark::draw {
+
+using language::fill_text;
+using language::Language;
 
 namespace {
 
@@ -86,11 +91,13 @@ void add_register_crosses(std::vector<Shape>& shapes, const Cut& cut, Point regi
 }
 
 // Broken lines along the edges at which another sheet goes on, with its number.
-void add_edges(Scene& scene, const Cut& cut, Point corner, unsigned column, unsigned row) {
+void add_edges(const Language& in, Scene& scene, const Cut& cut, Point corner, unsigned column,
+               unsigned row) {
     const Stroke stroke{usual, Ink::black, Dash::cut_off};
     const Point far{corner.x + cut.width, corner.y + cut.height};
     const auto sheet = [&](unsigned c, unsigned r) {
-        return fmt::format("goes on: sheet {}", r * cut.across + c + 1);
+        return fill_text(language::text(in, "goes on: sheet {sheet}"),
+                         {{"sheet", std::to_string(r * cut.across + c + 1)}});
     };
     constexpr double size = 2.4;
     if (column > 0) {
@@ -129,26 +136,30 @@ void add_edges(Scene& scene, const Cut& cut, Point corner, unsigned column, unsi
     }
 }
 
-std::string spaced(std::string name) {
-    std::replace(name.begin(), name.end(), '-', ' ');
-    return name;
+std::string face_words(const Language& in, const model::Face& face) {
+    return language::own(in, "face " + face.name, language::spaced(face.name));
 }
 
 // Each fastener with its place, for who cannot see the map.
-std::string in_words(const model::Model& model, const FaceMap& map) {
+std::string in_words(const Language& in, const model::Model& model, const FaceMap& map) {
     std::string text =
-        fmt::format("Places on the face {}, in mm from its top left:\n\n", spaced(map.face->name));
+        fill_text(language::text(in, "Places on the face {face}, in mm from its top left:"),
+                  {{"face", face_words(in, *map.face)}}) +
+        "\n\n";
     for (const MapGroup& group : map.groups) {
-        const KeyRow row = key_row(model, group);
-        text += fmt::format("- {}: {}", group.number, model::for_reader(model, group.item, false));
+        const KeyRow row = key_row(in, model, group);
+        text += fmt::format("- {}: {}", group.number, language::said(in, model, group.item, false));
         for (const std::string& cell : {row.thread, row.drive, row.torque, row.remarks}) {
             text += cell.empty() ? "" : "; " + cell;
         }
-        text += "; at";
+        std::string where;
         for (const MapPlace& place : group.places) {
-            text += fmt::format("{} {} across and {} down", place.member == 1 ? "" : ",",
-                                model::number_text(place.at.x), model::number_text(place.at.y));
+            where += (where.empty() ? "" : ", ") +
+                     fill_text(language::text(in, "{x} across and {y} down"),
+                               {{"x", language::said_number(in, place.at.x)},
+                                {"y", language::said_number(in, place.at.y)}});
         }
+        text += fill_text(language::text(in, "; at {places}"), {{"places", where}});
         text += "\n";
     }
     return text;
@@ -158,16 +169,20 @@ std::string in_words(const model::Model& model, const FaceMap& map) {
 class FaceSheets {
 public:
     FaceSheets(const model::Model& model, const model::Procedure& procedure, const FaceMap& map,
-               Paper paper)
-        : model_(model), map_(map), paper_(paper), cut_(best_cut(*map.face, paper)),
+               Paper paper, const Language& in)
+        : in_(in), model_(model), map_(map), paper_(paper), cut_(best_cut(*map.face, paper)),
           balloons_(balloons_of(map)) {
         const model::Guide& guide = model.guide(procedure.guide);
-        guide_ = guide.title.empty() ? guide.name : guide.title;
+        guide_ = language::own(in, "guide " + guide.name,
+                               guide.title.empty() ? guide.name : guide.title);
         const model::Device& device = model.device;
-        place_ = fmt::format("{}: face {}, {} x {} mm",
-                             device.title.empty() ? device.name : device.title,
-                             spaced(map.face->name), model::number_text(map.face->width_mm),
-                             model::number_text(map.face->height_mm));
+        place_ =
+            fill_text(language::text(in, "{device}: face {face}, {width} x {height} mm"),
+                      {{"device", language::own(in, "device " + device.name,
+                                                device.title.empty() ? device.name : device.title)},
+                       {"face", face_words(in, *map.face)},
+                       {"width", language::said_number(in, map.face->width_mm)},
+                       {"height", language::said_number(in, map.face->height_mm)}});
         place_key();
         sheets_ = cut_.sheets() + static_cast<unsigned>(key_on_map_ ? 0 : keys_.size());
     }
@@ -184,7 +199,7 @@ public:
             scene.shapes.insert(scene.shapes.end(), keys_[i].shapes.begin(), keys_[i].shapes.end());
             scenes.push_back(std::move(scene));
         }
-        scenes.front().alternative_text = in_words(model_, map_);
+        scenes.front().alternative_text = in_words(in_, model_, map_);
         return scenes;
     }
 
@@ -195,12 +210,12 @@ private:
     void place_key() {
         const Layout& layout = cut_.layout;
         const Point below{layout.corner.x, layout.corner.y + cut_.height + 2};
-        keys_ = key_tables(model_, map_, below, layout.width, 1000);
+        keys_ = key_tables(in_, model_, map_, below, layout.width, 1000);
         const double room = layout.height - cut_.height - 2;
         key_on_map_ = cut_.sheets() == 1 && keys_.front().height <= room && layout.is_upright;
         if (!key_on_map_) {
             const Layout own = key_layout();
-            keys_ = key_tables(model_, map_, own.corner, own.width, own.height);
+            keys_ = key_tables(in_, model_, map_, own.corner, own.width, own.height);
         }
     }
 
@@ -208,12 +223,16 @@ private:
         Scene scene;
         scene.width = layout.paper_width;
         scene.height = layout.paper_height;
-        scene.title = fmt::format("Fastener map, {}", place_);
+        scene.title = fill_text(language::text(in_, "Fastener map, {place}"), {{"place", place_}});
         if (sheets_ > 1) {
-            scene.title += fmt::format(", sheet {} of {}", number, sheets_);
+            scene.title +=
+                fill_text(language::text(in_, ", sheet {sheet} of {sheets}"),
+                          {{"sheet", std::to_string(number)}, {"sheets", std::to_string(sheets_)}});
         }
-        add_head(scene, layout, {"Fastener map: " + guide_, place_, number, sheets_});
-        add_foot(scene, layout);
+        const std::string title =
+            fill_text(language::text(in_, "Fastener map: {guide}"), {{"guide", guide_}});
+        add_head(in_, scene, layout, {title, place_, number, sheets_});
+        add_foot(in_, scene, layout);
         return scene;
     }
 
@@ -258,7 +277,7 @@ private:
         std::vector<Shape> shapes = face_shapes(map_, shown, origin);
         add_register_crosses(shapes, cut_, region);
         add(scene, Window{corner, cut_.width, cut_.height, std::move(shapes)});
-        add_edges(scene, cut_, corner, column, row);
+        add_edges(in_, scene, cut_, corner, column, row);
         if (cut_.sheets() > 1) {
             add_locator(scene, layout, {cut_.across, cut_.down, column, row});
         }
@@ -269,6 +288,7 @@ private:
         return scene;
     }
 
+    const Language& in_;
     const model::Model& model_;
     const FaceMap& map_;
     Paper paper_;
@@ -284,11 +304,11 @@ private:
 } // namespace
 
 std::vector<Scene> fastener_map(const model::Model& model, const model::Procedure& procedure,
-                                Paper paper) {
-    const std::vector<FaceMap> maps = face_maps(model, procedure);
+                                Paper paper, const Language& in) {
+    const std::vector<FaceMap> maps = face_maps(model, procedure, in);
     std::vector<Scene> scenes;
     for (const FaceMap& map : maps) {
-        for (Scene& scene : FaceSheets(model, procedure, map, paper).draw()) {
+        for (Scene& scene : FaceSheets(model, procedure, map, paper, in).draw()) {
             scenes.push_back(std::move(scene));
         }
     }

@@ -6,6 +6,7 @@
 #pragma once
 
 #include "draw/scene.hpp"
+#include "language/language.hpp"
 #include "model/model.hpp"
 
 #include <vector>
@@ -16,6 +17,6 @@ enum class Paper : unsigned char { a4, letter };
 
 // The sheets, by face; empty when the guide undoes no fastener whose place is known.
 std::vector<Scene> fastener_map(const model::Model& model, const model::Procedure& procedure,
-                                Paper paper);
+                                Paper paper, const language::Language& in = language::english());
 
 } // namespace matchmark::draw

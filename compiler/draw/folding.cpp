@@ -2,14 +2,17 @@
 #include "draw/folding.hpp"
 
 #include "bench/missing.hpp"
-#include "model/describe.hpp"
-
-#include <fmt/format.h>
+#include "language/words.hpp"
 
 #include <algorithm>
 
 namespace matchmark::draw {
 
+using language::fill_text;
+using language::own;
+using language::said;
+using language::text;
+using language::verb_pattern;
 using model::Item;
 using model::Role;
 
@@ -40,7 +43,7 @@ model::StateSet freed(const Model& model, ItemId id) {
 
 } // namespace
 
-std::vector<WayStep> way_to(const Model& model, ItemId item) {
+std::vector<WayStep> way_to(const Model& model, ItemId item, const Language& in) {
     bench::Bench bench{&model, 0};
     while (bench.variant + 1 < model::variant_count(model) && !bench.exists(item)) {
         ++bench.variant;
@@ -53,10 +56,15 @@ std::vector<WayStep> way_to(const Model& model, ItemId item) {
     }
     for (const bench::Act& act : *acts) {
         const model::Verb& verb = model.kind_of(act.item).verbs[act.verb];
-        std::string name = verb.name;
-        std::replace(name.begin(), name.end(), '-', ' ');
-        steps.push_back(
-            {act.item, name + " " + model::for_reader(model, {act.item, act.members, {}})});
+        const model::ItemRef ref{act.item, act.members, {}};
+        if (language::is_english(in)) {
+            steps.push_back({act.item, language::spaced(verb.name) + " " + said(in, model, ref)});
+            continue;
+        }
+        steps.push_back({act.item, fill_text(verb_pattern(in, verb.name),
+                                             {{"the items", said(in, model, ref)},
+                                              {"items", said(in, model, ref, false)},
+                                              {"how", ""}})});
     }
     return steps;
 }
@@ -123,46 +131,50 @@ std::vector<std::size_t> boxes_held(const Model& model, const Folding& folding, 
     return boxes;
 }
 
-std::string item_title(const Model& model, ItemId item) {
-    std::string words = model::for_reader(model, item, false);
-    if (!words.empty() && words[0] >= 'a' && words[0] <= 'z') {
-        words[0] = static_cast<char>(words[0] - 'a' + 'A');
-    }
-    return words;
+std::string device_title(const Language& in, const Model& model) {
+    const model::Device& device = model.device;
+    return own(in, "device " + device.name, device.title.empty() ? device.name : device.title);
 }
 
-std::string tie_line(const Model& model, ItemId tie) {
+std::string item_title(const Language& in, const Model& model, ItemId item) {
+    return language::capital(in, said(in, model, item, false));
+}
+
+std::string tie_line(const Language& in, const Model& model, ItemId tie) {
     const Item& item = model.item(tie);
-    std::string line = model::for_reader(model, tie, false);
+    std::string line = said(in, model, tie, false);
     if (!item.spec.empty() && item.role == Role::fastener) {
-        line += ", " + item.spec.front().text;
+        line += ", " + language::description_words(in, item.spec.front().text);
     }
     return line;
 }
 
-Box part_box(const Model& model, const Folding& folding, std::size_t box) {
+Box part_box(const Language& in, const Model& model, const Folding& folding, std::size_t box) {
     const std::vector<ItemId>& items = folding.inside[box];
     Box made;
-    made.title = item_title(model, items.front());
+    made.title = item_title(in, model, items.front());
     const Role role = model.item(items.front()).role;
     made.form = role == Role::energy ? BoxForm::source : BoxForm::part;
     if (items.size() > 1 && items.size() <= 4) {
         std::vector<std::string> names;
         for (std::size_t i = 1; i < items.size(); ++i) {
-            names.push_back(model::for_reader(model, items[i], false));
+            names.push_back(said(in, model, items[i], false));
         }
-        made.lines.push_back("with " + model::list(names));
+        made.lines.push_back(
+            fill_text(text(in, "with {parts}"), {{"parts", language::said_list(in, names)}}));
     } else if (items.size() > 4) {
-        made.lines.push_back(fmt::format("with {} parts inside", items.size() - 1));
+        made.lines.push_back(fill_text(text(in, "with {count} parts inside"),
+                                       {{"count", std::to_string(items.size() - 1)}}));
     }
     return made;
 }
 
-std::vector<std::string> shortened(std::vector<std::string> lines, std::size_t most) {
+std::vector<std::string> shortened(const Language& in, std::vector<std::string> lines,
+                                   std::size_t most) {
     if (lines.size() > most) {
         const std::size_t left = lines.size() - (most - 1);
         lines.resize(most - 1);
-        lines.push_back(fmt::format("and {} more", left));
+        lines.push_back(fill_text(text(in, "and {count} more"), {{"count", std::to_string(left)}}));
     }
     return lines;
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "draw/graph.hpp"
+#include "language/spoken.hpp"
 #include "model/model.hpp"
 
 #include <optional>
@@ -10,6 +11,7 @@
 
 namespace matchmark::draw {
 
+using language::Language;
 using model::ItemId;
 using model::Model;
 
@@ -17,6 +19,7 @@ using model::Model;
 struct Viewing {
     std::optional<ItemId> way_to; // emphasised; all else is quiet
     bool way_alone = false;       // and all else is left out
+    const language::Language* language = &language::english();
 };
 
 // One act on the way to a part, in words: "undo the 4 lid screws".
@@ -27,7 +30,8 @@ struct WayStep {
 
 // The acts that bring the item out of the assembled device, as the bench knows them, in the first
 // variant that has it. Empty when there is no way.
-std::vector<WayStep> way_to(const Model& model, ItemId item);
+std::vector<WayStep> way_to(const Model& model, ItemId item,
+                            const Language& in = language::english());
 
 struct Folding {
     std::vector<std::size_t> box_of;         // for each item; no_box when it has none
@@ -47,13 +51,16 @@ std::size_t open_box(Folding& folding, ItemId item);
 // these are both ends; what a screw holds another part `to` comes off without it.
 std::vector<std::size_t> boxes_held(const Model& model, const Folding& folding, ItemId tie);
 
+// The equipment's name.
+std::string device_title(const Language& in, const Model& model);
 // "4 lid screws", first letter large.
-std::string item_title(const Model& model, ItemId item);
+std::string item_title(const Language& in, const Model& model, ItemId item);
 // "4 lid screws, M2 x 6": with what is said of a tie first.
-std::string tie_line(const Model& model, ItemId tie);
+std::string tie_line(const Language& in, const Model& model, ItemId tie);
 // "Print head", "with 3 more inside"
-Box part_box(const Model& model, const Folding& folding, std::size_t box);
+Box part_box(const Language& in, const Model& model, const Folding& folding, std::size_t box);
 // The first few, then "and 4 more".
-std::vector<std::string> shortened(std::vector<std::string> lines, std::size_t most);
+std::vector<std::string> shortened(const Language& in, std::vector<std::string> lines,
+                                   std::size_t most);
 
 } // namespace matchmark::draw

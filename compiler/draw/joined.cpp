@@ -1,7 +1,7 @@
 // How parts are held together, and what feeds them: parts, and between them what ties them.
 #include "draw/views.hpp"
 
-#include "model/describe.hpp"
+#include "language/words.hpp"
 
 #include <fmt/format.h>
 
@@ -10,6 +10,8 @@
 
 namespace matchmark::draw {
 
+using language::fill_text;
+using language::text;
 using model::Item;
 using model::Role;
 
@@ -59,16 +61,17 @@ std::vector<Bundle> bundles_of(const Model& model, const Folding& folding, bool 
     return bundles;
 }
 
-std::string said_of(const Model& model, const Graph& graph, const Bundle& bundle) {
+std::string said_of(const Language& in, const Model& model, const Graph& graph,
+                    const Bundle& bundle) {
     std::vector<std::string> ties;
     for (const ItemId tie : bundle.ties) {
-        ties.push_back(tie_line(model, tie));
+        ties.push_back(tie_line(in, model, tie));
     }
     std::vector<std::string> parts;
     for (const std::size_t box : bundle.boxes) {
         parts.push_back(graph.boxes[box].title);
     }
-    return fmt::format("- {}: {}\n", model::list(parts), model::list(ties));
+    return fmt::format("- {}: {}\n", language::said_list(in, parts), language::said_list(in, ties));
 }
 
 bool touches(const Bundle& bundle, std::size_t box) {
@@ -94,16 +97,17 @@ std::vector<bool> crowded(const std::vector<Bundle>& bundles, std::size_t boxes,
 }
 
 // The tie's box between those of its parts; a tie inside one box is a line of that box.
-void add_bundle(const Model& model, Graph& graph, const Bundle& bundle,
+void add_bundle(const Language& in, const Model& model, Graph& graph, const Bundle& bundle,
                 const std::vector<bool>& is_crowded, Emphasis emphasis) {
     std::vector<std::string> lines;
     for (const ItemId tie : bundle.ties) {
-        lines.push_back(tie_line(model, tie));
+        lines.push_back(tie_line(in, model, tie));
     }
-    lines = shortened(std::move(lines), most_lines);
+    lines = shortened(in, std::move(lines), most_lines);
     if (bundle.boxes.size() < 2) {
         for (const std::size_t box : bundle.boxes) {
-            const std::string inside = fmt::format("inside: {}", fmt::join(lines, ", "));
+            const std::string inside = fill_text(
+                text(in, "inside: {ties}"), {{"ties", fmt::format("{}", fmt::join(lines, ", "))}});
             graph.boxes[box].lines.push_back(inside);
         }
         return;
@@ -118,7 +122,8 @@ void add_bundle(const Model& model, Graph& graph, const Bundle& bundle,
                                          [&](std::size_t box) { return is_crowded[box]; });
     for (const std::size_t box : bundle.boxes) {
         if (is_crowded[box] && !all_crowded) {
-            tie.lines.push_back("to: " + graph.boxes[box].title);
+            tie.lines.push_back(
+                fill_text(text(in, "to: {part}"), {{"part", graph.boxes[box].title}}));
         }
     }
     graph.boxes.push_back(std::move(tie));
@@ -138,6 +143,7 @@ using TieBoxes = std::map<ItemId, std::size_t>;
 
 Graph joined(const Model& model, const Folding& folding, const std::vector<Bundle>& bundles,
              const Viewing& viewing, TieBoxes* tie_boxes = nullptr) {
+    const Language& in = *viewing.language;
     Graph graph;
     const std::size_t chosen =
         viewing.way_to ? folding.box_of[viewing.way_to->value] : Folding::no_box;
@@ -156,7 +162,7 @@ Graph joined(const Model& model, const Folding& folding, const std::vector<Bundl
         }
     }
     for (std::size_t box = 0; box < folding.inside.size(); ++box) {
-        Box made = part_box(model, folding, box);
+        Box made = part_box(in, model, folding, box);
         made.emphasis = !choosing       ? Emphasis::plain
                         : box == chosen ? Emphasis::strong
                         : beside[box]   ? Emphasis::plain
@@ -166,8 +172,9 @@ Graph joined(const Model& model, const Folding& folding, const std::vector<Bundl
     const std::vector<bool> is_crowded = crowded(bundles, folding.inside.size(), chosen);
     for (std::size_t box = 0; box < is_crowded.size(); ++box) {
         if (is_crowded[box]) {
-            graph.apart.push_back(fmt::format("What is tied to {} names it; no line leads there.",
-                                              graph.boxes[box].title));
+            graph.apart.push_back(
+                fill_text(text(in, "What is tied to {part} names it; no line leads there."),
+                          {{"part", graph.boxes[box].title}}));
         }
     }
     for (const Bundle& bundle : bundles) {
@@ -177,10 +184,10 @@ Graph joined(const Model& model, const Folding& folding, const std::vector<Bundl
         // What is left out of the drawing is left out of its words.
         const bool left_out = viewing.way_alone && choosing && !is_near(bundle);
         if (!left_out && !bundle.boxes.empty()) {
-            graph.alternative_text += said_of(model, graph, bundle);
+            graph.alternative_text += said_of(in, model, graph, bundle);
         }
         const std::size_t next = graph.boxes.size();
-        add_bundle(model, graph, bundle, is_crowded, emphasis);
+        add_bundle(in, model, graph, bundle, is_crowded, emphasis);
         for (const ItemId tie : bundle.ties) {
             if (tie_boxes != nullptr && graph.boxes.size() > next) {
                 (*tie_boxes)[tie] = next;
@@ -190,13 +197,10 @@ Graph joined(const Model& model, const Folding& folding, const std::vector<Bundl
     return graph;
 }
 
-std::string device_title(const Model& model) {
-    return model.device.title.empty() ? model.device.name : model.device.title;
-}
-
 // Keeps what has a link (or, of one part alone, what is near it).
 void keep_linked(Graph& graph, const Viewing& viewing, const std::vector<bool>& is_tied,
-                 const std::string& rest) {
+                 const char* rest) {
+    const Language& in = *viewing.language;
     std::vector<bool> kept(graph.boxes.size(), false);
     for (const Link& link : graph.links) {
         kept[link.from] = kept[link.to] = true;
@@ -208,8 +212,9 @@ void keep_linked(Graph& graph, const Viewing& viewing, const std::vector<bool>& 
         }
         kept[i] = kept[i] && (!viewing.way_alone || graph.boxes[i].emphasis != Emphasis::quiet);
     }
-    if (!free.empty() && !rest.empty() && !viewing.way_alone) {
-        graph.apart.push_back(rest + model::list(free) + ".");
+    if (!free.empty() && *rest != '\0' && !viewing.way_alone) {
+        graph.apart.push_back(
+            fill_text(text(in, rest), {{"parts", language::said_list(in, free)}}));
         graph.alternative_text += "- " + graph.apart.back() + "\n";
     }
     keep_boxes(graph, kept);
@@ -239,8 +244,8 @@ bool feeds_through(Graph& graph, const Item& source, std::size_t from, std::size
            make_live(graph, plug->second, to);
 }
 
-void add_feeds(const Model& model, const Folding& folding, const TieBoxes& tie_boxes,
-               Graph& graph) {
+void add_feeds(const Language& in, const Model& model, const Folding& folding,
+               const TieBoxes& tie_boxes, Graph& graph) {
     for (std::uint32_t i = 0; i < model.items.size(); ++i) {
         const Item& source = model.items[i];
         for (const ItemId fed : source.feeds) {
@@ -250,27 +255,37 @@ void add_feeds(const Model& model, const Folding& folding, const TieBoxes& tie_b
                 graph.links.push_back({from, to, Emphasis::strong, true, false});
             }
             std::vector<std::string> plugs;
+            std::vector<std::string> bare;
             for (const ItemId plug : source.through) {
-                plugs.push_back(model::for_reader(model, plug));
+                plugs.push_back(language::said(in, model, plug));
+                bare.push_back(language::said(in, model, plug, false));
             }
-            graph.alternative_text += fmt::format(
-                "- {} feeds {}{}{}\n", item_title(model, ItemId{i}), model::for_reader(model, fed),
-                plugs.empty() ? "" : " through ", model::list(plugs));
+            graph.alternative_text +=
+                "- " +
+                fill_text(plugs.empty() ? text(in, "{source} feeds {the item}")
+                                        : text(in, "{source} feeds {the item} through {the plugs}"),
+                          {{"source", item_title(in, model, ItemId{i})},
+                           {"the item", language::said(in, model, fed)},
+                           {"item", language::said(in, model, fed, false)},
+                           {"the plugs", language::said_list(in, plugs)},
+                           {"plugs", language::said_list(in, bare)}}) +
+                "\n";
         }
     }
 }
 
 // A fluid stands as a line in the box of what it is in.
-void add_fluids(const Model& model, const Folding& folding, Graph& graph) {
+void add_fluids(const Language& in, const Model& model, const Folding& folding, Graph& graph) {
     for (std::uint32_t i = 0; i < model.items.size(); ++i) {
         const Item& item = model.items[i];
         if (item.role != Role::fluid || !item.carrier.known() ||
             folding.box_of[item.carrier.value] == Folding::no_box) {
             continue;
         }
-        std::string line = "holds " + model::for_reader(model, ItemId{i}, false);
+        std::string line = fill_text(text(in, "holds {fluid}"),
+                                     {{"fluid", language::said(in, model, ItemId{i}, false)}});
         if (item.amount) {
-            line += ", " + model::for_reader(*item.amount);
+            line += ", " + language::said(in, *item.amount);
         }
         Box& box = graph.boxes[folding.box_of[item.carrier.value]];
         box.lines.push_back(line);
@@ -284,10 +299,16 @@ Graph held_graph(const Model& model, const Viewing& viewing) {
     const Folding folding = fold(model, shown_of(viewing));
     const std::vector<Bundle> bundles = bundles_of(model, folding, false);
     Graph graph = joined(model, folding, bundles, viewing);
-    graph.title = "What holds what: " + device_title(model);
-    graph.legend = "Square boxes are parts. Round ones are what ties them, with how many.";
+    const Language& in = *viewing.language;
+    graph.title =
+        fill_text(text(in, "What holds what: {device}"), {{"device", device_title(in, model)}});
+    graph.legend =
+        text(in, "Square boxes are parts. Round ones are what ties them, with how many.");
     if (viewing.way_to) {
-        graph.legend += " Heavy: what holds " + model::for_reader(model, *viewing.way_to) + ".";
+        graph.legend +=
+            " " + fill_text(text(in, "Heavy: what holds {the item}."),
+                            {{"the item", language::said(in, model, *viewing.way_to)},
+                             {"item", language::said(in, model, *viewing.way_to, false)}});
     }
     std::vector<bool> is_tied(folding.inside.size(), false);
     for (const Bundle& bundle : bundles) {
@@ -295,11 +316,12 @@ Graph held_graph(const Model& model, const Viewing& viewing) {
             is_tied[box] = true;
         }
     }
-    keep_linked(graph, viewing, is_tied, "Nothing ties: ");
+    keep_linked(graph, viewing, is_tied, "Nothing ties: {parts}.");
     return graph;
 }
 
 Graph wiring_graph(const Model& model, const Viewing& viewing) {
+    const Language& in = *viewing.language;
     Folding folding = fold(model, shown_of(viewing));
     for (std::uint32_t i = 0; i < model.items.size(); ++i) {
         if (!model.items[i].feeds.empty()) {
@@ -308,11 +330,13 @@ Graph wiring_graph(const Model& model, const Viewing& viewing) {
     }
     TieBoxes tie_boxes;
     Graph graph = joined(model, folding, bundles_of(model, folding, true), viewing, &tie_boxes);
-    add_fluids(model, folding, graph);
-    add_feeds(model, folding, tie_boxes, graph);
-    graph.title = "Wiring and hoses: " + device_title(model);
-    graph.legend = "A double frame is a supply; a heavy arrow leads to what it makes live. Round "
-                   "boxes are plugs, leads and hoses.";
+    add_fluids(in, model, folding, graph);
+    add_feeds(in, model, folding, tie_boxes, graph);
+    graph.title =
+        fill_text(text(in, "Wiring and hoses: {device}"), {{"device", device_title(in, model)}});
+    graph.legend =
+        text(in, "A double frame is a supply; a heavy arrow leads to what it makes live. "
+                 "Round boxes are plugs, leads and hoses.");
     keep_linked(graph, viewing, {}, "");
     return graph;
 }

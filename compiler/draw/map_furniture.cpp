@@ -2,12 +2,15 @@
 #include "draw/map_furniture.hpp"
 
 #include "draw/lettering.hpp"
+#include "language/words.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 
 namespace matchmark::draw {
+
+using language::Language;
 
 namespace {
 
@@ -82,10 +85,13 @@ std::vector<Layout> layouts(Paper paper) {
     return {layout(size, true), layout(on_its_side, false), layout(size, false)};
 }
 
-void add_head(Scene& scene, const Layout& layout, const SheetHead& head) {
+void add_head(const Language& in, Scene& scene, const Layout& layout, const SheetHead& head) {
     const double width = layout.paper_width - 2 * edge;
     const std::string number =
-        head.sheets > 1 ? fmt::format("Sheet {} of {}", head.sheet, head.sheets) : "";
+        head.sheets > 1 ? language::fill_text(language::text(in, "Sheet {sheet} of {sheets}"),
+                                              {{"sheet", std::to_string(head.sheet)},
+                                               {"sheets", std::to_string(head.sheets)}})
+                        : "";
     const double room = width - text_width(number, 4, true) - 4;
     const auto title = wrapped(head.title, room, 4.6, true, 1);
     add(scene, Text{{edge, edge + 4.2},
@@ -97,26 +103,32 @@ void add_head(Scene& scene, const Layout& layout, const SheetHead& head) {
                     false,
                     true});
     add(scene, Text{{edge + width, edge + 4.2}, number, 4, Align::right, true});
-    const auto place = wrapped(head.place + ". Scale 1:1, seen from outside.", width, 3, false, 1);
+    const auto place =
+        wrapped(head.place + ". " + language::text(in, "Scale 1:1, seen from outside."), width, 3,
+                false, 1);
     add(scene, Text{{edge, edge + 9}, place.empty() ? "" : place.front(), 3});
     add(scene, Line{{edge, edge + 11.5}, {edge + width, edge + 11.5}, {0.35}});
 }
 
-void add_foot(Scene& scene, const Layout& layout) {
+void add_foot(const Language& in, Scene& scene, const Layout& layout) {
     const Point square = layout.foot;
     add(scene, Rectangle{square, check_square, check_square, 0, Stroke{0.35}, std::nullopt});
     add_lines(scene, {square.x + 4, square.y + 8}, check_square - 8,
-              {"Check square", "Measure it: 50 mm each way. If it is not, print again at 100 %, "
-                               "without fitting to the page."});
+              {language::text(in, "Check square"),
+               language::text(in, "Measure it: 50 mm each way. If it is not, print again at 100 %, "
+                                  "without fitting to the page.")});
     const Point bar = layout.is_upright ? Point{square.x + check_square + 8, square.y + 4}
                                         : Point{square.x, square.y + check_square + 8};
     add_scale_bar(scene, bar, layout.is_upright ? 100 : 50);
-    add_lines(scene, notes_place(layout), layout.is_upright ? notes_width_upright : check_square,
-              {"Number in the mark: the fastener, as in the key. Small number: which one of its "
-               "kind.",
-               "A mark with corners: another fastener differs from it in size alone, and has "
-               "another mark.",
-               "Head in broken line: its size is not known. Grey head: stays in."});
+    add_lines(
+        scene, notes_place(layout), layout.is_upright ? notes_width_upright : check_square,
+        {language::text(
+             in, "Number in the mark: the fastener, as in the key. Small number: which one of its "
+                 "kind."),
+         language::text(
+             in, "A mark with corners: another fastener differs from it in size alone, and has "
+                 "another mark."),
+         language::text(in, "Head in broken line: its size is not known. Grey head: stays in.")});
 }
 
 void add_locator(Scene& scene, const Layout& layout, const Tile& tile) {

@@ -30,10 +30,11 @@ struct SheetHead {
     unsigned sheet = 1;
     unsigned sheets = 1;
 };
-void add_head(Scene& scene, const Layout& layout, const SheetHead& head);
+void add_head(const language::Language& in, Scene& scene, const Layout& layout,
+              const SheetHead& head);
 
 // The check square, the scale bar and what the marks mean.
-void add_foot(Scene& scene, const Layout& layout);
+void add_foot(const language::Language& in, Scene& scene, const Layout& layout);
 constexpr double check_square = 50;
 
 struct Tile {

@@ -1,5 +1,7 @@
 // Which fasteners a map shows, under which number and mark, and what its key says of them.
 #include "draw/map_groups.hpp"
+#include "language/spoken.hpp"
+#include "language/words.hpp"
 
 #include "model/bolting.hpp"
 #include "model/describe.hpp"
@@ -13,6 +15,8 @@
 #include <map>
 
 namespace matchmark::draw {
+
+using language::Language;
 
 using model::Item;
 using model::ItemId;
@@ -110,7 +114,8 @@ bool resemble(const Model& model, const Item& one, const Item& other) {
 
 // Groups that resemble others have a mark for each size among them. The marks begin anew with the
 // next family.
-void mark_group(const Model& model, const std::vector<FaceMap>& maps, MapGroup& group) {
+void mark_group(const Language& in, const Model& model, const std::vector<FaceMap>& maps,
+                MapGroup& group) {
     constexpr std::array marks{Mark::square, Mark::triangle, Mark::diamond, Mark::hexagon};
     const Item& item = model.item(group.item);
     std::map<ThreadAndLength, std::vector<std::string>> sizes; // with the numbers of their groups
@@ -128,14 +133,17 @@ void mark_group(const Model& model, const std::vector<FaceMap>& maps, MapGroup& 
     std::size_t turn = 0;
     for (const auto& [size, numbers] : sizes) {
         turn += size < size_of(item) ? 1 : 0;
-        group.resembles.push_back(
-            fmt::format("{} {}: {} x {}", easily_taken ? "easily taken for" : "not to mix with",
-                        model::list(numbers), size.first, model::number_text(size.second)));
+        group.resembles.push_back(language::fill_text(
+            easily_taken ? language::text(in, "easily taken for {numbers}: {thread} x {length}")
+                         : language::text(in, "not to mix with {numbers}: {thread} x {length}"),
+            {{"numbers", language::said_list(in, numbers)},
+             {"thread", size.first},
+             {"length", language::said_number(in, size.second)}}));
     }
     group.mark = sizes.empty() ? Mark::ring : marks[turn % marks.size()];
 }
 
-std::string order_words(const Item& item, const MapGroup& group) {
+std::string order_words(const Language& in, const Item& item, const MapGroup& group) {
     if (!item.tightening || item.tightening->pattern.empty()) {
         return "";
     }
@@ -148,8 +156,8 @@ std::string order_words(const Item& item, const MapGroup& group) {
          model::tightening_order(item.tightening->pattern, points, item.count)) {
         numbers += (numbers.empty() ? "" : " ") + std::to_string(member);
     }
-    return numbers.empty() ? item.tightening->pattern
-                           : fmt::format("{}: {}", item.tightening->pattern, numbers);
+    const std::string pattern = language::text(in, item.tightening->pattern);
+    return numbers.empty() ? pattern : pattern + ": " + numbers;
 }
 
 void join(std::string& text, const std::string& more, const char* joiner) {
@@ -160,7 +168,7 @@ void join(std::string& text, const std::string& more, const char* joiner) {
 
 } // namespace
 
-std::vector<FaceMap> face_maps(const Model& model, const Procedure& procedure) {
+std::vector<FaceMap> face_maps(const Model& model, const Procedure& procedure, const Language& in) {
     std::map<ItemId, unsigned> numbers = picture_numbers(model, procedure);
     const std::vector<Undone> undone = undone_fasteners(model, procedure);
     for (const Undone& one : undone) {
@@ -183,40 +191,55 @@ std::vector<FaceMap> face_maps(const Model& model, const Procedure& procedure) {
     }
     for (FaceMap& map : maps) {
         for (MapGroup& group : map.groups) {
-            mark_group(model, maps, group);
+            mark_group(in, model, maps, group);
         }
     }
     return maps;
 }
 
-KeyRow key_row(const Model& model, const MapGroup& group) {
+KeyRow key_row(const Language& in, const Model& model, const MapGroup& group) {
     const Item& item = model.item(group.item);
     KeyRow row;
-    row.name = item.title.empty() ? item.name : item.title;
+    row.name = language::is_english(in) ? (item.title.empty() ? item.name : item.title)
+                                        : language::said_one(in, model, group.item);
     const auto undone = std::count_if(group.places.begin(), group.places.end(),
                                       [](const MapPlace& place) { return place.undone; });
     row.count = std::to_string(undone);
     if (static_cast<std::size_t>(undone) < group.places.size()) {
-        row.count += fmt::format(" of {}", group.places.size());
+        row.count += language::fill_text(language::text(in, " of {count}"),
+                                         {{"count", std::to_string(group.places.size())}});
     }
     for (const model::SpecPhrase& phrase : item.spec) {
         const bool sized =
             std::find(phrase.words.begin(), phrase.words.end(), item.thread) != phrase.words.end();
-        join(sized && !item.thread.empty() ? row.thread : row.drive, phrase.text, ", ");
+        join(sized && !item.thread.empty() ? row.thread : row.drive,
+             language::description_words(in, phrase.text), ", ");
     }
-    join(row.thread, row.thread.empty() && row.drive.empty() ? model.kind(item.kind).title : "",
+    join(row.thread,
+         row.thread.empty() && row.drive.empty()
+             ? language::own(in, "kind " + model.kind(item.kind).name, model.kind(item.kind).title)
+             : "",
          "");
     if (item.tightening && item.tightening->torque) {
-        row.torque = model::for_reader(*item.tightening->torque);
+        row.torque = language::said(in, *item.tightening->torque);
     }
     if (item.tightening && item.tightening->passes > 1) {
-        join(row.torque, fmt::format("{} passes", item.tightening->passes), ", ");
+        join(row.torque,
+             language::fill_text(language::text(in, "{count} passes"),
+                                 {{"count", std::to_string(item.tightening->passes)}}),
+             ", ");
     }
-    row.remarks = order_words(item, group);
+    row.remarks = order_words(in, item, group);
     for (const std::string& like : group.resembles) {
         join(row.remarks, like, "; ");
     }
-    join(row.remarks, item.told_by.empty() ? "" : "told by " + item.told_by, "; ");
+    join(row.remarks,
+         item.told_by.empty()
+             ? ""
+             : language::fill_text(
+                   language::text(in, "told by {what}"),
+                   {{"what", language::own(in, "item " + item.name + " told by", item.told_by)}}),
+         "; ");
     return row;
 }
 

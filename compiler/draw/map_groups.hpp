@@ -2,6 +2,7 @@
 #pragma once
 
 #include "draw/scene.hpp"
+#include "language/spoken.hpp"
 #include "model/model.hpp"
 
 #include <string>
@@ -36,7 +37,8 @@ struct FaceMap {
 
 // The faces on which the guide undoes fasteners whose places are known, in the order of the device;
 // groups in the order in which they are undone.
-std::vector<FaceMap> face_maps(const model::Model& model, const model::Procedure& procedure);
+std::vector<FaceMap> face_maps(const model::Model& model, const model::Procedure& procedure,
+                               const language::Language& in = language::english());
 
 // What the key says of a group, a cell for each heading.
 struct KeyRow {
@@ -47,6 +49,6 @@ struct KeyRow {
     std::string torque;  // "0.5 N·m, 3 passes"
     std::string remarks; // the order of tightening, what it resembles, how it is told
 };
-KeyRow key_row(const model::Model& model, const MapGroup& group);
+KeyRow key_row(const language::Language& in, const model::Model& model, const MapGroup& group);
 
 } // namespace matchmark::draw

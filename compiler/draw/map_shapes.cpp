@@ -11,6 +11,8 @@
 
 namespace matchmark::draw {
 
+using language::Language;
+
 namespace {
 
 constexpr double number_size = 3.4;
@@ -107,10 +109,14 @@ double height_of(const std::vector<std::vector<std::string>>& cells) {
     return std::max(10.0, static_cast<double>(lines) * cell_size * leading + 2.5);
 }
 
-void start_table(KeyTable& table, Point origin, double width) {
+void start_table(const Language& in, KeyTable& table, Point origin, double width) {
     double x = origin.x;
     for (const Column& column : columns) {
-        put(table.shapes, Text{{x, origin.y + 3.6}, column.heading, cell_size, Align::left, true});
+        put(table.shapes, Text{{x, origin.y + 3.6},
+                               language::text(in, column.heading),
+                               cell_size,
+                               Align::left,
+                               true});
         x += width * column.share;
     }
     put(table.shapes, Line{{origin.x, origin.y + 5.2}, {origin.x + width, origin.y + 5.2}, {0.35}});
@@ -188,17 +194,17 @@ std::vector<Shape> face_shapes(const FaceMap& map, const std::vector<Balloon>& b
     return shapes;
 }
 
-std::vector<KeyTable> key_tables(const model::Model& model, const FaceMap& map, Point origin,
-                                 double width, double room) {
+std::vector<KeyTable> key_tables(const Language& in, const model::Model& model, const FaceMap& map,
+                                 Point origin, double width, double room) {
     std::vector<KeyTable> tables(1);
-    start_table(tables.back(), origin, width);
+    start_table(in, tables.back(), origin, width);
     bool is_empty = true;
     for (const MapGroup& group : map.groups) {
-        const auto cells = cells_of(key_row(model, group), width);
+        const auto cells = cells_of(key_row(in, model, group), width);
         const double height = height_of(cells);
         if (!is_empty && tables.back().height + height > room) {
             tables.emplace_back();
-            start_table(tables.back(), origin, width);
+            start_table(in, tables.back(), origin, width);
         }
         KeyTable& table = tables.back();
         const double top = origin.y + table.height;

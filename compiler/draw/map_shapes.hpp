@@ -21,7 +21,7 @@ struct KeyTable {
     std::vector<Shape> shapes;
     double height = 0;
 };
-std::vector<KeyTable> key_tables(const model::Model& model, const FaceMap& map, Point origin,
-                                 double width, double room);
+std::vector<KeyTable> key_tables(const language::Language& in, const model::Model& model,
+                                 const FaceMap& map, Point origin, double width, double room);
 
 } // namespace matchmark::draw

@@ -2,15 +2,14 @@
 #include "draw/order.hpp"
 
 #include "draw/lettering.hpp"
-#include "model/describe.hpp"
+#include "language/words.hpp"
 #include "model/fitting.hpp"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 
 namespace matchmark::draw {
 
+using language::Language;
 using model::Model;
 using model::Procedure;
 
@@ -34,17 +33,18 @@ struct Chart {
     std::vector<Row> rows;
 };
 
-std::string tool_words(const model::Resource& tool) {
-    return tool.text.empty() ? tool.name : tool.text;
+std::string tool_words(const Language& in, const model::Resource& tool) {
+    return language::with_article(
+        language::own(in, "guide", tool.text.empty() ? tool.name : tool.text), false);
 }
 
 // Named, or else the one that fits.
-std::vector<std::string> tools_of(const Model& model, const Procedure& procedure,
-                                  const model::Step& step) {
+std::vector<std::string> tools_of(const Language& in, const Model& model,
+                                  const Procedure& procedure, const model::Step& step) {
     std::vector<std::string> tools;
     const auto note = [&](model::ResourceId id) {
         const model::Resource& tool = procedure.resources[id.value];
-        const std::string words = tool_words(tool);
+        const std::string words = tool_words(in, tool);
         if (tool.sort == model::ResourceSort::tool &&
             std::find(tools.begin(), tools.end(), words) == tools.end()) {
             tools.push_back(words);
@@ -73,30 +73,35 @@ std::vector<std::string> tools_of(const Model& model, const Procedure& procedure
     return tools;
 }
 
-const char* section_title(model::Section section) {
+std::string section_title(const Language& in, model::Section section) {
     switch (section) {
     case model::Section::before:
-        return "Before";
+        return language::text(in, "Before");
     case model::Section::take_apart:
-        return "Taking apart";
+        return language::text(in, "Taking apart");
     case model::Section::work:
-        return "The work";
+        return language::text(in, "The work");
     case model::Section::put_back:
-        return "Putting back";
+        return language::text(in, "Putting back");
     }
     return "";
 }
 
-std::string step_words(const model::Step& step) {
-    std::string words = step.title.empty() ? step.name : step.title;
+std::string step_words(const Language& in, const model::Step& step) {
+    std::string words = step.title.empty() ? language::spaced(step.name) : step.title;
     if (words.empty() && !step.actions.empty()) {
-        words = step.actions.front().verb;
+        words = language::fill_text(language::verb_pattern(in, step.actions.front().verb),
+                                    {{"the items", ""}, {"items", ""}, {"how", ""}});
+        words = language::is_english(in) ? language::spaced(step.actions.front().verb) : words;
+    } else {
+        words = language::own(in, "step " + step.name, words);
     }
-    std::replace(words.begin(), words.end(), '-', step.title.empty() ? ' ' : '-');
-    return step.is_test ? "Test: " + words : words;
+    return step.is_test
+               ? language::fill_text(language::text(in, "Test: {title}"), {{"title", words}})
+               : words;
 }
 
-Chart chart_of(const Model& model, const Procedure& procedure) {
+Chart chart_of(const Language& in, const Model& model, const Procedure& procedure) {
     Chart chart;
     std::vector<std::size_t> in_hand;
     const model::Step* before = nullptr;
@@ -107,11 +112,11 @@ Chart chart_of(const Model& model, const Procedure& procedure) {
             continue;
         }
         if (before == nullptr || before->section != step.section) {
-            chart.rows.push_back({section_title(step.section), 0, {}, {}});
+            chart.rows.push_back({section_title(in, step.section), 0, {}, {}});
         }
         before = &step;
-        Row row{step_words(step), ++number, {}, {}};
-        for (const std::string& tool : tools_of(model, procedure, step)) {
+        Row row{step_words(in, step), ++number, {}, {}};
+        for (const std::string& tool : tools_of(in, model, procedure, step)) {
             const auto place = std::find(chart.tools.begin(), chart.tools.end(), tool);
             const auto index = static_cast<std::size_t>(place - chart.tools.begin());
             if (place == chart.tools.end()) {
@@ -129,7 +134,7 @@ Chart chart_of(const Model& model, const Procedure& procedure) {
     return chart;
 }
 
-std::string in_words(const Chart& chart, std::size_t from, std::size_t to) {
+std::string in_words(const Language& in, const Chart& chart, std::size_t from, std::size_t to) {
     std::string text;
     for (std::size_t at = from; at < to; ++at) {
         const Row& row = chart.rows[at];
@@ -137,14 +142,20 @@ std::string in_words(const Chart& chart, std::size_t from, std::size_t to) {
             text += (text.empty() ? "" : "\n") + row.words + ":\n\n";
             continue;
         }
-        text += fmt::format("- Step {}: {}", row.number, row.words);
+        text += "- " +
+                language::fill_text(language::text(in, "Step {step}: {title}"),
+                                    {{"step", std::to_string(row.number)}, {"title", row.words}});
         std::vector<std::string> up;
         std::vector<std::string> kept;
         for (std::size_t i = 0; i < row.tools.size(); ++i) {
             (row.taken_up[i] ? up : kept).push_back(chart.tools[row.tools[i]]);
         }
-        text += up.empty() ? "" : "; take up " + model::list(up);
-        text += kept.empty() ? "" : "; still with " + model::list(kept);
+        text += up.empty() ? ""
+                           : language::fill_text(language::text(in, "; take up {tools}"),
+                                                 {{"tools", language::said_list(in, up)}});
+        text += kept.empty() ? ""
+                             : language::fill_text(language::text(in, "; still with {tools}"),
+                                                   {{"tools", language::said_list(in, kept)}});
         text += "\n";
     }
     return text;
@@ -234,8 +245,8 @@ void paint_holding(Scene& scene, const Columns& columns, const std::vector<Row>&
     }
 }
 
-Scene part_of(const Chart& chart, const Columns& columns, const std::string& title,
-              std::size_t from, std::size_t to) {
+Scene part_of(const Language& in, const Chart& chart, const Columns& columns,
+              const std::string& title, std::size_t from, std::size_t to) {
     Scene scene;
     scene.title = title;
     const double right = columns.first + columns.width * static_cast<double>(chart.tools.size());
@@ -248,8 +259,8 @@ Scene part_of(const Chart& chart, const Columns& columns, const std::string& tit
             y += 6;
         }
     }
-    for (const char* line :
-         {"Square: a tool is taken up at this step.", "Ring on a line: it is still in hand."}) {
+    for (const std::string& line : {language::text(in, "Square: a tool is taken up at this step."),
+                                    language::text(in, "Ring on a line: it is still in hand.")}) {
         add(scene, Text{{margin, y}, line, 2.6});
         y += 3.8;
     }
@@ -278,20 +289,27 @@ Scene part_of(const Chart& chart, const Columns& columns, const std::string& tit
 
 } // namespace
 
-std::vector<Scene> order_of_steps(const Model& model, const Procedure& procedure, bool on_page) {
-    const Chart chart = chart_of(model, procedure);
+std::vector<Scene> order_of_steps(const Model& model, const Procedure& procedure, bool on_page,
+                                  const Language& in) {
+    const Chart chart = chart_of(in, model, procedure);
     const Columns columns = columns_of(chart, on_page);
     const model::Guide& guide = model.guide(procedure.guide);
+    const std::string english = guide.title.empty() ? guide.name : guide.title;
     const std::string title =
-        "The order of the steps: " + (guide.title.empty() ? guide.name : guide.title);
+        language::fill_text(language::text(in, "The order of the steps: {guide}"),
+                            {{"guide", language::own(in, "guide " + guide.name, english)}});
     const std::size_t count = (chart.rows.size() + most_rows - 1) / most_rows;
     std::vector<Scene> scenes;
     for (std::size_t i = 0; i < count; ++i) {
         const std::size_t from = chart.rows.size() * i / count;
         const std::size_t to = chart.rows.size() * (i + 1) / count;
-        const std::string part = count == 1 ? "" : fmt::format(" ({} of {})", i + 1, count);
-        scenes.push_back(part_of(chart, columns, title + part, from, to));
-        scenes.back().alternative_text = in_words(chart, from, to);
+        const std::string part =
+            count == 1 ? ""
+                       : language::fill_text(
+                             language::text(in, " ({number} of {count})"),
+                             {{"number", std::to_string(i + 1)}, {"count", std::to_string(count)}});
+        scenes.push_back(part_of(in, chart, columns, title + part, from, to));
+        scenes.back().alternative_text = in_words(in, chart, from, to);
     }
     return scenes;
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "draw/scene.hpp"
+#include "language/spoken.hpp"
 #include "model/model.hpp"
 
 #include <vector>
@@ -12,6 +13,6 @@ namespace matchmark::draw {
 // as a page's body. `on_page`: without its title, which the page gives it, and as wide as a page's
 // body.
 std::vector<Scene> order_of_steps(const model::Model& model, const model::Procedure& procedure,
-                                  bool on_page);
+                                  bool on_page, const language::Language& in = language::english());
 
 } // namespace matchmark::draw

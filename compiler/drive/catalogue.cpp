@@ -22,6 +22,7 @@ constexpr auto table = std::to_array<Shelf>({
     {"thread", "threads", "threads"},
     {"grade", "grades", "grades"},
     {"friction", "frictions", "frictions"},
+    {"timing", "timings", "timings"},
     {"tool-kind", "tool-kinds", "tool_kinds"},
     {"gear", "gear", "gear"},
     {"rating", "ratings", "ratings"},
@@ -80,6 +81,7 @@ public:
         add_all("thread", model_.threads);
         add_all("grade", model_.grades);
         add_all("friction", model_.frictions);
+        add_all("timing", model_.timings);
         add_all("tool-kind", model_.tool_kinds);
         add_all("gear", model_.gear);
         for (const model::RatingPart& part : model_.rating_parts) {

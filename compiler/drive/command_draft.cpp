@@ -1,10 +1,9 @@
 // `draft`: a guide for one job, from the device alone.
-#include "diagnostics/mend.hpp"
 #include "drive/commands.hpp"
 #include "drive/device_goal.hpp"
 #include "drive/inputs.hpp"
+#include "drive/mended_draft.hpp"
 #include "drive/new_text.hpp"
-#include "drive/overlay.hpp"
 #include "drive/report.hpp"
 #include "model/describe.hpp"
 #include "plan/draft.hpp"
@@ -12,7 +11,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <map>
 #include <ostream>
 #include <sstream>
 
@@ -21,7 +19,6 @@ namespace matchmark::drive {
 namespace {
 
 constexpr const char* command = "draft";
-constexpr int most_rounds = 8; // of mending what the draft does not foresee
 
 // "replace cell, board"
 struct GoalWords {
@@ -98,44 +95,7 @@ bool same_in_all(const DeviceGoal& device, const plan::WayIn& way) {
     return true;
 }
 
-// The text with the edits of what `check` still finds, and what then is left.
-struct Checked {
-    std::string text;
-    Compilation done;
-};
-
-// Two mends may each have written a step of the same name.
-std::string with_names_apart(std::string text) {
-    std::map<std::string, int> seen;
-    for (std::size_t at = text.find("\nstep "); at != std::string::npos;
-         at = text.find("\nstep ", at + 1)) {
-        const std::size_t begin = at + 6;
-        const std::size_t end = text.find_first_of(" \n", begin);
-        const std::string name = text.substr(begin, end - begin);
-        const int count = ++seen[name];
-        if (count > 1 && end != std::string::npos) {
-            text.insert(end, "-" + std::to_string(count));
-        }
-    }
-    return text;
-}
-
-Checked checked(Disk& disk, const std::string& path, std::string text) {
-    for (int round = 0;; ++round) {
-        OverlayDisk overlay(disk);
-        static_cast<void>(overlay.write(path, text));
-        Compilation done = compile(overlay, path);
-        const Mended mended =
-            round < most_rounds ? mend(done.sources, done.findings, true) : Mended{};
-        const auto edited = mended.texts.find(done.root);
-        if (edited == mended.texts.end()) {
-            return {std::move(text), std::move(done)};
-        }
-        text = tidied_text(with_names_apart(edited->second));
-    }
-}
-
-int deliver(const DraftOptions& options, const Checked& guide, Terminal& terminal) {
+int deliver(const DraftOptions& options, const MendedDraft& guide, Terminal& terminal) {
     if (options.output.empty()) {
         terminal.out << guide.text;
     } else {
@@ -184,7 +144,7 @@ int draft_guide(const DraftOptions& options, Terminal& terminal) {
     const std::string path = options.output.empty() ? beside(options.path, name) : options.output;
     const std::string text = tidied_text(
         plan::draft({&model, device.variant}, way, goal, seen_from(path, options.path)));
-    return deliver(options, checked(terminal.disk, path, text), terminal);
+    return deliver(options, mended_draft(terminal.disk, path, text), terminal);
 }
 
 } // namespace matchmark::drive

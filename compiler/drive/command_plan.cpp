@@ -2,6 +2,10 @@
 #include "drive/commands.hpp"
 #include "drive/device_goal.hpp"
 #include "drive/inputs.hpp"
+#include "drive/jobs_report.hpp"
+#include "drive/plan_assumptions.hpp"
+#include "drive/plan_times.hpp"
+#include "drive/timing_choice.hpp"
 #include "model/describe.hpp"
 #include "plan/way_in.hpp"
 
@@ -9,7 +13,6 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
-#include <cmath>
 #include <ostream>
 
 namespace matchmark::drive {
@@ -21,27 +24,6 @@ constexpr const char* command = "plan";
 using Json = nlohmann::ordered_json;
 using plan::Proof;
 using plan::WayIn;
-
-// "8 s", "2 min 5 s", "1 h 10 min"
-std::string duration(double seconds) {
-    const auto whole = static_cast<long long>(std::llround(seconds));
-    if (whole < 60)
-        return fmt::format("{} s", whole);
-    if (whole < 3600)
-        return whole % 60 == 0 ? fmt::format("{} min", whole / 60)
-                               : fmt::format("{} min {} s", whole / 60, whole % 60);
-    return fmt::format("{} h {} min", whole / 3600, whole % 3600 / 60);
-}
-
-std::string act_words(const model::Model& model, const bench::Act& act) {
-    const model::Verb& verb = model.kind_of(act.item).verbs[act.verb];
-    std::string words = verb.name;
-    std::replace(words.begin(), words.end(), '-', ' ');
-    model::ItemRef ref;
-    ref.item = act.item;
-    ref.members = act.members;
-    return words + " " + model::for_reader(model, ref);
-}
 
 // What is good for one use and is parted here: a new one is asked for.
 std::vector<model::ItemId> renewed(const model::Model& model, const WayIn& way) {
@@ -105,11 +87,16 @@ void write_text(const model::Model& model, const plan::WayInGoal& goal, const Wa
         return;
     }
     out << what << ":\n\n";
-    write_acts(model, way, options, out);
+    if (options.times) {
+        write_times(model, way, out);
+    } else {
+        write_acts(model, way, options, out);
+    }
     out << fmt::format(
         "\n{}, {}{}, {}\n", model::counted(way.acts.size(), "act"), duration(way.seconds),
         way.waiting > 0 ? " and " + duration(way.waiting) + " of waiting" : "",
         way.tool_changes == 0 ? "by hand" : model::counted(way.tool_changes, "tool") + " taken up");
+    write_labour(model, way, out);
     for (const model::ItemId item : renewed(model, way))
         out << fmt::format("To be renewed: {}\n", model::for_reader(model, item));
     out << proof_words(way) << '\n';
@@ -119,6 +106,7 @@ void write_text(const model::Model& model, const plan::WayInGoal& goal, const Wa
         out << fmt::format("Changes of tool: at least {} for these acts; not proved fewest.\n",
                            way.tool_changes_at_least);
     }
+    write_turnings(way, out);
     if (options.orders) {
         out << (way.orders.empty()
                     ? std::string("Orders: too many to be counted.")
@@ -139,12 +127,14 @@ Json act_json(const model::Model& model, const WayIn& way, std::size_t i) {
     entry["tool"] = planned.tool.empty() ? Json(nullptr) : Json(planned.tool);
     entry["seconds"] = planned.seconds;
     entry["waiting_seconds"] = planned.waiting;
+    entry["face"] = planned.face.empty() ? Json(nullptr) : Json(planned.face);
+    entry["time"] = Json::parse(time_as_json(planned.time));
     entry["why"] = plan::why(model, way, i);
     return entry;
 }
 
-void write_json(const model::Model& model, const plan::WayInGoal& goal, const WayIn& way,
-                const PlanOptions& options, std::ostream& out) {
+Json way_json(const model::Model& model, const plan::WayInGoal& goal, const WayIn& way,
+              const PlanOptions& options) {
     static constexpr const char* proofs[] = {"least", "bounded", "impossible", "unknown"};
     Json root;
     root["device"] = model.device.name;
@@ -157,16 +147,22 @@ void write_json(const model::Model& model, const plan::WayInGoal& goal, const Wa
     for (std::size_t i = 0; i < way.acts.size(); ++i)
         root["acts"].push_back(act_json(model, way, i));
     root["seconds"] = way.seconds;
+    root["labour_seconds"] = way.labour_seconds;
     root["waiting_seconds"] = way.waiting;
+    root["back_seconds"] = way.back_seconds;
+    root["back_waiting_seconds"] = way.back_waiting;
+    root["timing"] = timing_name(model);
     root["at_least_seconds"] = way.at_least_seconds;
     root["tool_changes"] = way.tool_changes;
     root["tool_changes_at_least"] = way.tool_changes_at_least;
+    root["turnings"] = way.turnings;
+    root["turnings_at_least"] = way.turnings_at_least;
     root["orders"] = way.orders.empty() ? Json(nullptr) : Json(way.orders);
     root["renewed"] = Json::array();
     for (const auto item : renewed(model, way))
         root["renewed"].push_back(model.item(item).name);
     root["why_not"] = plan::why_not(model, way);
-    out << root.dump(2, ' ', false, Json::error_handler_t::replace) << '\n';
+    return root;
 }
 
 void tell_no_way(const model::Model& model, const plan::WayInGoal& goal, const WayIn& way,
@@ -190,51 +186,101 @@ void tell_no_way(const model::Model& model, const plan::WayInGoal& goal, const W
 
 namespace {
 
-// What several jobs in one opening save: the work that they share is done once.
-void tell_shared(const bench::Bench& on, const plan::WayInGoal& goal, const WayIn& together,
-                 std::ostream& out) {
-    double apart = 0;
-    std::string each;
-    for (const model::ItemId item : goal.items) {
-        const WayIn alone = plan::way_in(on, {{item}, goal.expose});
-        if (alone.proof != Proof::least) {
-            return;
-        }
-        apart += alone.seconds;
-        each += fmt::format("{}{} {}", each.empty() ? "" : ", ", model::for_reader(*on.model, item),
-                            duration(alone.seconds));
+// The parts that a published index asks about, or else all.
+std::vector<model::ItemId> parts_of_note(const bench::Bench& on) {
+    std::vector<model::ItemId> all;
+    std::vector<model::ItemId> counted;
+    for (std::uint32_t i = 0; i < on.model->items.size(); ++i) {
+        const model::Item& item = on.model->items[i];
+        if (item.role != model::Role::part || !on.exists(model::ItemId{i}))
+            continue;
+        all.emplace_back(model::ItemId{i});
+        if (!item.counts_as.empty())
+            counted.emplace_back(model::ItemId{i});
     }
-    out << fmt::format("One at a time: {}, {} in all; in one opening {} less.\n", each,
-                       duration(apart), duration(apart - together.seconds));
+    return counted.empty() ? all : counted;
+}
+
+int tell_what_if(const DeviceGoal& device, const PlanOptions& options, Terminal& terminal) {
+    const bench::Bench on{&device.done.model, device.variant};
+    const auto parts = device.goal.items.empty() ? parts_of_note(on) : device.goal.items;
+    const plan::WhatIf found = plan::what_if(on, parts, options.expose);
+    constexpr std::size_t most_told = 20;
+    if (options.json) {
+        terminal.out << what_if_json(device.done, found, options.expose)
+                            .dump(2, ' ', false, Json::error_handler_t::replace)
+                     << '\n';
+    } else {
+        write_what_if(device.done, found, options.expose, most_told, terminal.out);
+    }
+    return exit_clean;
+}
+
+// The jobs asked for together, and those that follow.
+struct Jobs {
+    std::vector<plan::Job> together;
+    std::vector<plan::Job> then;
+};
+
+Jobs jobs_of(const bench::Bench& on, const plan::WayInGoal& goal,
+             const std::vector<model::ItemId>& then, const WayIn& way) {
+    Jobs jobs;
+    if (goal.items.size() > 1)
+        jobs.together = plan::jobs_in_turn(on, goal.items, goal.expose);
+    jobs.then = plan::jobs_in_turn(on, then, goal.expose, way.acts);
+    return jobs;
 }
 
 } // namespace
 
 int plan_way_in(const PlanOptions& options, Terminal& terminal) {
-    if (options.reach.empty()) {
+    if (options.reach.empty() && !options.what_if) {
         return fail(terminal, command, "say what is to be reached: --reach PART");
     }
-    const auto read = device_goal(command, options.path, options.reach, options.expose,
-                                  options.variant, terminal);
+    if (options.what_if && !options.then.empty()) {
+        return fail(terminal, command, "--what-if takes its parts from --reach, not --then");
+    }
+    std::vector<std::string> names = options.reach;
+    names.insert(names.end(), options.then.begin(), options.then.end());
+    auto read =
+        device_goal(command, options.path, names, options.expose, options.variant, terminal);
     if (const int* failed = std::get_if<int>(&read)) {
         return *failed;
     }
-    const auto& device = std::get<DeviceGoal>(read);
+    auto& device = std::get<DeviceGoal>(read);
+    if (const auto wrong = choose_timing(device.done.model, options.timing)) {
+        return fail(terminal, command, *wrong);
+    }
+    if (options.what_if) {
+        return tell_what_if(device, options, terminal);
+    }
     const model::Model& model = device.done.model;
+    const bench::Bench on{&model, device.variant};
     plan::WayInLimits limits;
     if (options.time_limit > 0) {
         limits.seconds = options.time_limit;
     }
     limits.count_orders = options.orders;
-    const WayIn way = plan::way_in({&model, device.variant}, device.goal, limits);
+    const auto first = static_cast<std::ptrdiff_t>(options.reach.size());
+    const std::vector<model::ItemId> then(device.goal.items.begin() + first,
+                                          device.goal.items.end());
+    device.goal.items.resize(options.reach.size());
+    const WayIn way = plan::way_in(on, device.goal, limits);
     const bool found = way.proof == Proof::least || way.proof == Proof::bounded;
+    const Jobs jobs = found ? jobs_of(on, device.goal, then, way) : Jobs{};
     if (options.json) {
-        write_json(model, device.goal, way, options, terminal.out);
+        Json root = way_json(model, device.goal, way, options);
+        root["jobs"] = jobs_json(model, jobs.together);
+        root["then"] = jobs_json(model, jobs.then);
+        root["assumed"] = assumed_json(device.done, on, device.goal, way);
+        terminal.out << root.dump(2, ' ', false, Json::error_handler_t::replace) << '\n';
     } else if (found) {
         write_text(model, device.goal, way, options, terminal.out);
-        if (device.goal.items.size() > 1 && way.proof == Proof::least) {
-            tell_shared({&model, device.variant}, device.goal, way, terminal.out);
+        if (!jobs.together.empty()) {
+            write_jobs(model, jobs.together, way, terminal.out);
         }
+        write_then(model, jobs.then, terminal.out);
+        write_assumed(device.done, on, device.goal, way, terminal.out);
     } else {
         tell_no_way(model, device.goal, way, options, terminal.out);
     }

@@ -1,11 +1,13 @@
 // `publish`: what a reader holds, written only when nothing is wrong with the guide.
 #include "draw/drawings.hpp"
 #include "drive/commands.hpp"
+#include "drive/depfile.hpp"
 #include "drive/forms.hpp"
 #include "drive/inputs.hpp"
 #include "drive/pictures.hpp"
 #include "drive/progress.hpp"
 #include "drive/report.hpp"
+#include "drive/translation.hpp"
 #include "plan/reader_guide.hpp"
 #include "publish/html.hpp"
 #include "publish/index_page.hpp"
@@ -18,6 +20,7 @@
 #include <cstdlib>
 #include <map>
 #include <ostream>
+#include <set>
 
 namespace matchmark::drive {
 
@@ -38,6 +41,8 @@ struct Pages {
     bool wrong = false; // some guide has errors
     bool unreadable = false;
     std::vector<std::string> variants; // of all devices met, for "did you mean"
+    language::Language language;       // of the pages
+    std::set<std::string> depends;     // every file that was read
 };
 
 using Chosen = std::vector<const Form*>;
@@ -80,25 +85,33 @@ std::vector<std::vector<Output>> made(const Job& job, const Chosen& chosen) {
 // named.
 void add_guide(Pages& into, Disk& disk, const Input& input, const Chosen& chosen,
                const PublishOptions& options, const Compilation& done,
-               const model::Procedure& procedure) {
+               const model::Procedure& procedure, const Translation& translation) {
     const std::string name = input.below + done.model.guide(procedure.guide).name;
-    guide::Document document = plan::reader_guide(done.sources, done.model, procedure);
+    guide::Document document =
+        plan::reader_guide(done.sources, done.model, procedure, translation.language);
     document.source_version = options.source_version;
     draw::PageDrawings drawings;
+    const bool english = language::is_english(document.language);
     if (std::any_of(chosen.begin(), chosen.end(),
                     [](const Form* form) { return form->shows_figures; })) {
-        drawings = draw::page_drawings(done.model, procedure);
+        drawings = draw::page_drawings(
+            done.model,
+            english ? procedure
+                    : as_told(procedure, done.model.guide(procedure.guide).variants, document),
+            translation.language);
         document.figures = std::move(drawings.figures);
+    }
+    guide::Document marked;
+    if (!english) {
+        marked = plan::reader_guide(done.sources, done.model, procedure, translation.marked);
+        marked.source_version = document.source_version;
+        marked.figures = document.figures;
     }
     const guide::Assets assets = read_pictures(disk, document);
     const std::string set_date = date_of_sources();
-    const Job job{done,
-                  procedure,
-                  document,
-                  assets,
-                  drawings.scenes,
-                  options,
-                  set_date.empty() ? document.date : set_date};
+    const Job job{done,   procedure,       document, english ? document : marked,
+                  assets, drawings.scenes, options,  set_date.empty() ? document.date : set_date};
+    into.language = document.language;
     const auto first = static_cast<std::ptrdiff_t>(into.pages.size());
     for (std::vector<Output>& outputs : made(job, chosen)) {
         for (Output& output : outputs) {
@@ -124,6 +137,7 @@ void add_file(Pages& into, Disk& disk, const Input& input, const Chosen& chosen,
               const PublishOptions& options) {
     Compilation done = compile(disk, input.path, input.given());
     report_pictures(disk, done);
+    into.depends.merge(files_read(done));
     std::vector<Diagnostic> told = done.findings;
     std::erase_if(told, [](const Diagnostic& f) { return f.severity == Severity::advice; });
     into.report.add(reported(done.sources, std::move(told), false));
@@ -133,8 +147,20 @@ void add_file(Pages& into, Disk& disk, const Input& input, const Chosen& chosen,
         return;
     }
     for (const model::Procedure& procedure : done.procedures) {
-        add_guide(into, disk, input, chosen, options, done, procedure);
+        const Translation translation =
+            translated(disk, done, procedure, options.language, options.catalogues,
+                       options.paths.size() == 1 && !disk.is_folder(options.paths.front()) &&
+                           done.procedures.size() == 1);
+        into.report.add(reported(done.sources, translation.findings, false, options.strict));
+        const bool wrong =
+            any_error(translation.findings) || (options.strict && !translation.findings.empty());
+        into.wrong = into.wrong || wrong;
+        into.unreadable = into.unreadable || translation.unreadable;
+        if (!wrong) {
+            add_guide(into, disk, input, chosen, options, done, procedure, translation);
+        }
     }
+    into.depends.merge(files_read(done)); // the catalogues too
 }
 
 // Two guides of one name would write over each other.
@@ -153,10 +179,33 @@ bool names_are_unique(const Pages& pages, Terminal& terminal) {
     return true;
 }
 
+std::string path_of(const Page& page, const std::string& folder) {
+    return folder == "." ? page.file : folder + (folder.ends_with('/') ? "" : "/") + page.file;
+}
+
+int write_depfile(const Pages& pages, const PublishOptions& options, Terminal& terminal) {
+    if (options.depfile.empty()) {
+        return exit_clean;
+    }
+    std::vector<std::string> targets;
+    for (const Page& page : pages.pages) {
+        targets.push_back(path_of(page, options.folder));
+    }
+    const std::string text = depfile_text(targets, pages.depends);
+    if (text.empty()) {
+        return fail(terminal, command, "a name with a line end cannot stand in a dependency file");
+    }
+    const auto written = terminal.disk.write(options.depfile, text);
+    if (const auto* problem = std::get_if<DiskProblem>(&written)) {
+        return fail(terminal, command,
+                    fmt::format("`{}` cannot be written: {}", options.depfile, problem->reason));
+    }
+    return exit_clean;
+}
+
 int write_all(const Pages& pages, const std::string& folder, Terminal& terminal) {
     for (const Page& page : pages.pages) {
-        const std::string path =
-            folder == "." ? page.file : folder + (folder.ends_with('/') ? "" : "/") + page.file;
+        const std::string path = path_of(page, folder);
         const auto written = terminal.disk.write(path, page.bytes);
         if (const auto* problem = std::get_if<DiskProblem>(&written)) {
             return fail(terminal, command,
@@ -202,6 +251,11 @@ int check_options(const PublishOptions& options, const Chosen& chosen, Terminal&
     if (!options.variant.empty() && !is_chosen(chosen, "json")) {
         return fail(terminal, command, "--variant goes with --to json; a page shows all variants");
     }
+    if (language::find_traits(options.language) == nullptr) {
+        return fail(terminal, command,
+                    fmt::format("no rules of plurals and numbers are known for `{}`; {} are known",
+                                options.language, language_tags()));
+    }
     if (options.paper != "a4" && options.paper != "letter") {
         return fail(
             terminal, command,
@@ -237,8 +291,9 @@ void link_pages(Pages& pages) {
                 others.push_back({other->title, publish::reference(page.file, other->file)});
             }
         }
-        page.bytes = publish::with_links(std::move(page.bytes),
-                                         publish::reference(page.file, "index.html"), others);
+        page.bytes =
+            publish::with_links(std::move(page.bytes), publish::reference(page.file, "index.html"),
+                                others, pages.language);
     }
 }
 
@@ -254,7 +309,8 @@ void add_index(Pages& pages, const PublishOptions& options, const Chosen& chosen
     }
     link_pages(pages);
     if (!pages.wrong) {
-        pages.pages.push_back({"index.html", publish::index_page(pages.entries), ""});
+        pages.pages.push_back(
+            {"index.html", publish::index_page(pages.entries, pages.language), ""});
     }
 }
 
@@ -297,6 +353,9 @@ int publish(const PublishOptions& options, Terminal& terminal) {
     }
     add_index(pages, options, chosen, terminal.disk);
     if (const int wrong = write_all(pages, options.folder, terminal)) {
+        return wrong;
+    }
+    if (const int wrong = write_depfile(pages, options, terminal)) {
         return wrong;
     }
     return pages.unreadable ? exit_failed : pages.wrong ? exit_findings : exit_clean;

@@ -5,6 +5,7 @@
 #include "drive/gather.hpp"
 #include "plan/unfold.hpp"
 #include "resolve/resolve.hpp"
+#include "source/embedded.hpp"
 
 #include <algorithm>
 #include <functional>
@@ -58,10 +59,56 @@ void drop_echoes(const Compilation& done, std::vector<Diagnostic>& findings, std
     findings.erase(std::remove_if(from, findings.end(), is_echo), findings.end());
 }
 
+// The parts library, resolved once for the whole run of the program.
+const resolve::BasePointer& library_base(const Compilation& done) {
+    static const resolve::BasePointer base =
+        resolve::resolve_base(done.sources, done.files, parts_library().size());
+    return base;
+}
+
+// What the used files declare, once they have stayed as they are from one compilation to the next;
+// until then nothing.
+resolve::BasePointer used_base(const Compilation& done, Memory& memory) {
+    const std::size_t first = parts_library().size();
+    const std::size_t last = done.files.size() - 1;
+    bool same = memory.used.size() == last - first;
+    for (std::size_t i = first; i < last && same; ++i) {
+        const SourceFile& file = done.sources.file(done.files[i].id);
+        same =
+            memory.used[i - first].first == file.path && memory.used[i - first].second == file.text;
+    }
+    if (!same) {
+        memory.used.clear();
+        for (std::size_t i = first; i < last; ++i) {
+            const SourceFile& file = done.sources.file(done.files[i].id);
+            memory.used.emplace_back(file.path, file.text);
+        }
+        memory.base = nullptr;
+        memory.tried = false;
+        return nullptr;
+    }
+    if (!memory.tried && last > first)
+        memory.base = resolve::resolve_base(done.sources, done.files, last, library_base(done));
+    memory.tried = true;
+    return memory.base;
+}
+
+model::Model resolved(Compilation& done, Memory* memory) {
+    const resolve::BasePointer& library = library_base(done);
+    if (library == nullptr)
+        return resolve::resolve(done.sources, done.files, done.findings);
+    if (memory != nullptr) {
+        const resolve::BasePointer used = used_base(done, *memory);
+        if (used != nullptr && resolve::may_follow(*used, done.files))
+            return resolve::resolve(done.sources, done.files, done.findings, *used);
+    }
+    return resolve::resolve(done.sources, done.files, done.findings, *library);
+}
+
 } // namespace
 
-Compilation compile(Disk& disk, const std::string& path, const std::string* text) {
-    Gathered gathered = gather(disk, path, text);
+Compilation compile(Disk& disk, const std::string& path, const std::string* text, Memory* memory) {
+    Gathered gathered = gather(disk, path, text, memory);
     Compilation done;
     done.sources = std::move(gathered.sources);
     done.files = std::move(gathered.files);
@@ -76,7 +123,7 @@ Compilation compile(Disk& disk, const std::string& path, const std::string* text
     }
     if (whole) {
         const std::size_t first = done.findings.size();
-        done.model = resolve::resolve(done.sources, done.files, done.findings);
+        done.model = resolved(done, memory);
         drop_echoes(done, done.findings, first);
     }
     if (whole && !any_error(done.findings)) {

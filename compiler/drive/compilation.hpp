@@ -3,6 +3,7 @@
 #pragma once
 
 #include "diagnostics/diagnostic.hpp"
+#include "drive/memory.hpp"
 #include "model/model.hpp"
 #include "source/disk.hpp"
 #include "syntax/tree.hpp"
@@ -25,7 +26,8 @@ struct Compilation {
 
 // Never throws. A missing file, a cycle of `use`, bytes that are not text are findings like any
 // other. `text`: what to take in place of the root file's bytes on disk (standard input, an
-// editor's buffer).
-Compilation compile(Disk& disk, const std::string& path, const std::string* text = nullptr);
+// editor's buffer). `memory`: of earlier compilations of this path; the result is the same with it.
+Compilation compile(Disk& disk, const std::string& path, const std::string* text = nullptr,
+                    Memory* memory = nullptr);
 
 } // namespace matchmark::drive

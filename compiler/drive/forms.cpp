@@ -22,7 +22,7 @@ namespace {
 
 using Outputs = std::vector<Output>;
 
-Outputs html(const Job& job) { return {{".html", publish::html(job.document, job.assets)}}; }
+Outputs html(const Job& job) { return {{".html", publish::html(job.marked, job.assets)}}; }
 
 publish::Paper paper(const Job& job) {
     return job.options.paper == "letter" ? publish::Paper::letter : publish::Paper::a4;
@@ -37,13 +37,14 @@ Outputs pdf(const Job& job) {
 
 Outputs sheet(const Job& job) {
     return {{".sheet.pdf", publish::sheet_pdf(job.document, paper(job), job.created)},
-            {".sheet.html", publish::sheet_html(job.document)}};
+            {".sheet.html", publish::sheet_html(job.marked)}};
 }
 
 // Nothing for a guide that undoes no fastener whose place is known.
 Outputs map(const Job& job) {
     const draw::Paper size = job.options.paper == "letter" ? draw::Paper::letter : draw::Paper::a4;
-    draw::MapFiles files = draw::map_files(job.done.model, job.procedure, size, job.created);
+    draw::MapFiles files =
+        draw::map_files(job.done.model, job.procedure, size, job.created, job.document.language);
     if (files.svg.empty()) {
         return {};
     }
@@ -56,7 +57,7 @@ Outputs map(const Job& job) {
 }
 
 Outputs epub(const Job& job) {
-    return {{".epub", publish::epub(job.document, job.assets, job.created)}};
+    return {{".epub", publish::epub(job.marked, job.assets, job.created)}};
 }
 
 // A text with the pictures that it shows as files beside it.

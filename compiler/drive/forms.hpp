@@ -18,6 +18,7 @@ struct Job {
     const Compilation& done;
     const model::Procedure& procedure;
     const guide::Document& document;
+    const guide::Document& marked; // the same, and says what stands in English for want of words
     const guide::Assets& assets;
     const std::vector<draw::Scene>& scenes; // of the document's figures, in their order
     const PublishOptions& options;

@@ -73,7 +73,8 @@ void make_printable(std::string& text, std::size_t at) {
 
 class Gatherer {
 public:
-    Gatherer(Disk& disk, Gathered& into) : disk_(disk), into_(into) {}
+    Gatherer(Disk& disk, Gathered& into, Memory* memory)
+        : disk_(disk), into_(into), memory_(memory) {}
 
     void add_root(const std::string& path, const std::string* text) {
         std::string bytes;
@@ -102,7 +103,7 @@ private:
             into_.files.push_back({id, {}, {}});
             return id;
         }
-        syntax::File file = syntax::parse(into_.sources, id, into_.findings);
+        syntax::File file = parsed(path, id);
         chain_.push_back({id, {}});
         for (const Use& use : uses_of(into_.sources, file)) {
             chain_.back().via = use.span;
@@ -111,6 +112,20 @@ private:
         chain_.pop_back();
         into_.files.push_back(std::move(file));
         return id;
+    }
+
+    syntax::File parsed(const std::string& path, FileId id) {
+        if (memory_ == nullptr)
+            return syntax::parse(into_.sources, id, into_.findings);
+        const std::string& text = into_.sources.file(id).text;
+        Parsed& kept = memory_->parsed[path];
+        if (kept.file.id != id || kept.text != text || kept.file.lines.empty()) {
+            kept.text = text;
+            kept.findings.clear();
+            kept.file = syntax::parse(into_.sources, id, kept.findings);
+        }
+        into_.findings.insert(into_.findings.end(), kept.findings.begin(), kept.findings.end());
+        return kept.file;
     }
 
     void follow(const Use& use) {
@@ -216,6 +231,7 @@ private:
 
     Disk& disk_;
     Gathered& into_;
+    Memory* memory_;
     std::map<std::string, FileId> ids_; // by folded path; no_file: could not be read
     std::vector<Link> chain_;           // from the root to the file that is read just now
     bool too_many_ = false;
@@ -271,12 +287,12 @@ std::string nearest_file(Disk& disk, const std::string& path) {
     return near.empty() || slash == std::string::npos ? near : path.substr(0, slash + 1) + near;
 }
 
-Gathered gather(Disk& disk, const std::string& path, const std::string* text) {
+Gathered gather(Disk& disk, const std::string& path, const std::string* text, Memory* memory) {
     Gathered gathered;
     add_library(gathered.sources);
     gathered.files = library().files;
     gathered.findings = library().findings;
-    Gatherer(disk, gathered).add_root(path, text);
+    Gatherer(disk, gathered, memory).add_root(path, text);
     return gathered;
 }
 

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "diagnostics/diagnostic.hpp"
+#include "drive/memory.hpp"
 #include "source/disk.hpp"
 #include "syntax/tree.hpp"
 
@@ -23,8 +24,10 @@ struct Gathered {
 };
 
 // Reads and parses the parts library, `path` and what it uses, each file once.
-// `text`: what to take in place of the root file's bytes on disk.
-Gathered gather(Disk& disk, const std::string& path, const std::string* text);
+// `text`: what to take in place of the root file's bytes on disk. `memory`: files in it that have
+// not changed are not parsed again.
+Gathered gather(Disk& disk, const std::string& path, const std::string* text,
+                Memory* memory = nullptr);
 
 // Adds a text to the map. If it is not text (bytes that are not UTF-8, or NUL), says where and
 // gives false; the bytes that cannot be shown stand as `?` in the map, so that places stay right.

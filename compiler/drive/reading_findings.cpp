@@ -23,6 +23,9 @@ constexpr std::array table{
     ReadingFinding{"bad-rating", error, "a rating that means nothing, or that nothing upholds",
                    "`matchmark kinds rating` lists what the parts of a rating mean. `sealed IP67 "
                    "by SEAL` says which seals uphold it."},
+    ReadingFinding{"broken-catalogue", error, "a PO file that cannot be read",
+                   "A catalogue is a gettext PO file in UTF-8, of 16 MB at most, for the language "
+                   "that is published. `msgfmt --check` says more of it."},
     ReadingFinding{"carrier-ring", error, "an item that is carried by itself",
                    "`in` and `carries` say what goes where when a part is taken out; follow them "
                    "from the item and take away the line that closes the ring."},
@@ -31,9 +34,20 @@ constexpr std::array table{
                    "photo, or draw it as SVG."},
     ReadingFinding{"do-not-alone", error, "`do GUIDE` beside other actions in its step",
                    "Give `do` a step of its own: the other guide's steps stand in its place."},
+    ReadingFinding{"doubtful-translation", Severity::warning,
+                   "a translation that a person has to look at",
+                   "The English text has changed since. Correct the translation, then take its "
+                   "mark `fuzzy` away; until then readers see English."},
     ReadingFinding{"duplicate-name", error, "a name that is declared twice",
                    "Names are unique in all that a file sees, the parts library included. "
                    "Rename one of the two."},
+    ReadingFinding{"job-not-done", Severity::warning,
+                   "notes that do not do what they call their job",
+                   "The part that `job:` names did not come out. Name the one that did; meanwhile "
+                   "the last part that came out is taken."},
+    ReadingFinding{"lost-in-translation", error, "a translation that lacks what the text names",
+                   "Places in braces, numbers with their units, and names of the sources stand in "
+                   "a translation as in the text; only their order is free."},
     ReadingFinding{"missing-file", error, "a file named by `use` that is not there",
                    "The path counts from the folder of the file in which the `use` line stands."},
     ReadingFinding{"missing-picture", Severity::warning, "a photo whose file is not there",
@@ -51,9 +65,20 @@ constexpr std::array table{
     ReadingFinding{"not-text", error, "a file that is not text in UTF-8",
                    "Open it in a text editor and save it as UTF-8. A word processor's own "
                    "format is not text."},
+    ReadingFinding{"not-translated", Severity::warning, "a text that no catalogue translates",
+                   "`matchmark catalog GUIDE --update FILE.po` brings a catalogue up to date. "
+                   "Until it is translated, readers see English."},
+    ReadingFinding{"note-against-device", error,
+                   "a line of notes that the device does not allow",
+                   "Either something was done and not noted, or the device's file is wrong there. "
+                   "Nothing is written until the two agree."},
     ReadingFinding{"section-order", error, "a section or step out of its order",
                    "The sections are `before`, `take-apart`, `work`, `put-back`, in that order, "
                    "and every step stands in one."},
+    ReadingFinding{"stale-translation", Severity::warning,
+                   "a translation of a text that the guide has no more",
+                   "`matchmark catalog GUIDE --update FILE.po` moves it to the end of the "
+                   "catalogue, as obsolete."},
     ReadingFinding{"syntax", error, "a line that is not in the language",
                    "The message says what was expected at that place. docs/language.md lists "
                    "every line that can be written."},
@@ -71,6 +96,12 @@ constexpr std::array table{
     ReadingFinding{"unknown-hazard", error, "a hazard that is not declared",
                    "`matchmark kinds hazards` lists those of the library; `hazard NAME` declares "
                    "one of your own."},
+    ReadingFinding{"unknown-index-part", error,
+                   "a part that no published index of repair knows by that name",
+                   "`counts as` and `spares` take the priority parts of Regulation (EU) 2023/1669, "
+                   "Annex IV, point 5: battery, display-assembly, back-cover, front-camera, "
+                   "rear-camera, charging-port, mechanical-button, main-microphone, speaker, "
+                   "folding-mechanism."},
     ReadingFinding{"unknown-item", error, "a name that nothing in sight has",
                    "Look at the spelling, and whether the file that declares it is named with "
                    "`use`."},
@@ -79,6 +110,10 @@ constexpr std::array table{
                    "declares one of your own."},
     ReadingFinding{"unknown-pattern", error, "an order of tightening that there is not",
                    "`star` goes across and across again, `spiral` from the middle outwards."},
+    ReadingFinding{"unknown-product", error,
+                   "a word about the product that no index of repair asks for",
+                   "`product` takes smartphone or slate-tablet, and folding; `information` takes "
+                   "end-users, repairers or paid; a tool is supplied with spare or with product."},
     ReadingFinding{"unknown-sign", error, "a sign that is not declared",
                    "`matchmark kinds sign` lists those of the library; `sign NAME \"title\"` "
                    "declares one of your own."},
@@ -87,6 +122,9 @@ constexpr std::array table{
     ReadingFinding{"unknown-thread", error, "a thread that is not declared",
                    "`matchmark kinds thread` lists those of the library; `thread NAME` declares "
                    "one of your own."},
+    ReadingFinding{"unknown-tool", error, "a supplied tool that no tool-kind names",
+                   "`matchmark kinds tool-kind` lists those of the library; `tool-kind NAME "
+                   "\"title\"` declares one of your own, with its class."},
     ReadingFinding{"unknown-unit", error, "a unit that is not known",
                    "Units are written as in the International System: mm, N.m, kPa, s; inch and "
                    "pound units as in, lbf.in, psi."},
@@ -96,6 +134,9 @@ constexpr std::array table{
                    "`matchmark kinds KIND` shows its verbs, and from which state each leads."},
     ReadingFinding{"unlisted-tool", error, "a tool, spare or supply that is not on the list",
                    "List it in the guide's head: the reader gathers everything before the start."},
+    ReadingFinding{"unread-note", Severity::warning, "a line of notes that says nothing to us",
+                   "It is kept as a comment at its place in the guide. Write a verb and a thing: "
+                   "`undo 4 screw M3 x 8, lid`."},
     ReadingFinding{"unreadable-file", error, "a file that cannot be read",
                    "It may be locked, a folder, larger than 256 MB, or have changed while it was "
                    "read."},

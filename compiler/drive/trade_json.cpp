@@ -109,6 +109,26 @@ std::string as_json(const model::Model& /*model*/, const model::Friction& fricti
     return dumped(object);
 }
 
+std::string as_json(const model::Model& /*model*/, const model::Timing& timing) {
+    Json object = started("timing", timing);
+    object["tool_change"] = text_or_null(timing.tool_change);
+    object["identify"] = text_or_null(timing.identify);
+    object["handle"] = text_or_null(timing.handle);
+    object["position"] = text_or_null(timing.position);
+    object["set_aside"] = text_or_null(timing.set_aside);
+    object["turn"] = text_or_null(timing.turn);
+    object["acts"] = Json::array();
+    for (const model::TimedVerb& timed : timing.verbs) {
+        Json entry;
+        entry["verb"] = timed.verb;
+        entry["kinds"] = timed.kinds;
+        entry["takes"] = text_or_null(timed.takes);
+        object["acts"].push_back(std::move(entry));
+    }
+    object["usual"] = timing.usual;
+    return dumped(object);
+}
+
 std::string as_json(const model::Model& /*model*/, const model::ToolKind& tool) {
     Json object = started("tool_kind", tool);
     object["class"] =

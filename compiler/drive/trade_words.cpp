@@ -156,6 +156,10 @@ std::string in_brief(const model::Model& /*model*/, const model::Friction& frict
                        friction.usual ? " (usual)" : "");
 }
 
+std::string in_brief(const model::Model& /*model*/, const model::Timing& timing) {
+    return timing.title + (timing.usual ? " (usual)" : "");
+}
+
 std::string in_brief(const model::Model& /*model*/, const model::ToolKind& tool) {
     return tool.title +
            (tool.tool_class ? fmt::format(", {}", model::describe(*tool.tool_class)) : "");
@@ -235,6 +239,21 @@ Page describe(const model::Model& /*model*/, const model::Friction& friction) {
     Page page = headed("friction", friction.name, friction.title);
     row(page, "value", model::number_text(friction.coefficient));
     row(page, "usual", friction.usual ? "taken when an item names none" : "");
+    return page;
+}
+
+Page describe(const model::Model& /*model*/, const model::Timing& timing) {
+    Page page = headed("timing", timing.name, timing.title);
+    row(page, "tool-change", shown(timing.tool_change));
+    row(page, "identify", shown(timing.identify));
+    row(page, "handle", shown(timing.handle));
+    row(page, "position", shown(timing.position));
+    row(page, "set-aside", shown(timing.set_aside));
+    row(page, "turn", shown(timing.turn));
+    for (const model::TimedVerb& timed : timing.verbs)
+        row(page, "act",
+            fmt::format("{} {}: {}", timed.verb, joined(timed.kinds, ", "), shown(timed.takes)));
+    row(page, "usual", timing.usual ? "taken unless another is named" : "");
     return page;
 }
 

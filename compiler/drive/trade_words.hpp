@@ -1,5 +1,5 @@
 // What is declared beside kinds, put into words and into JSON: drives, threads and what they are
-// made of, tools, gear, ratings, signs, hazards.
+// made of, times, tools, gear, ratings, signs, hazards.
 #pragma once
 
 #include "drive/kind_words.hpp"
@@ -18,6 +18,7 @@ std::string in_brief(const model::Model& model, const model::ThreadForm& form);
 std::string in_brief(const model::Model& model, const model::Thread& thread);
 std::string in_brief(const model::Model& model, const model::Grade& grade);
 std::string in_brief(const model::Model& model, const model::Friction& friction);
+std::string in_brief(const model::Model& model, const model::Timing& timing);
 std::string in_brief(const model::Model& model, const model::ToolKind& tool);
 std::string in_brief(const model::Model& model, const model::Gear& gear);
 std::string in_brief(const model::Model& model, const model::Sign& sign);
@@ -30,6 +31,7 @@ Page describe(const model::Model& model, const model::ThreadForm& form);
 Page describe(const model::Model& model, const model::Thread& thread);
 Page describe(const model::Model& model, const model::Grade& grade);
 Page describe(const model::Model& model, const model::Friction& friction);
+Page describe(const model::Model& model, const model::Timing& timing);
 Page describe(const model::Model& model, const model::ToolKind& tool);
 Page describe(const model::Model& model, const model::Gear& gear);
 Page describe(const model::Model& model, const model::RatingPart& part);
@@ -42,6 +44,7 @@ std::string as_json(const model::Model& model, const model::ThreadForm& form);
 std::string as_json(const model::Model& model, const model::Thread& thread);
 std::string as_json(const model::Model& model, const model::Grade& grade);
 std::string as_json(const model::Model& model, const model::Friction& friction);
+std::string as_json(const model::Model& model, const model::Timing& timing);
 std::string as_json(const model::Model& model, const model::ToolKind& tool);
 std::string as_json(const model::Model& model, const model::Gear& gear);
 std::string as_json(const model::Model& model, const model::RatingPart& part);

@@ -35,14 +35,20 @@ const char* signal_word(Signal signal) {
     return "NOTICE";
 }
 
-std::string plain(const Words& words) {
-    std::string text;
-    for (const Run& run : words) {
-        if (run.kind != RunKind::item_number) {
-            text += run.text;
-        }
+// The words of ANSI Z535.6 and ISO 3864-2; in other languages as their catalogues say.
+std::string signal_word(Signal signal, const language::Language& spoken) {
+    using language::text;
+    switch (signal) {
+    case Signal::notice:
+        return text(spoken, "NOTICE");
+    case Signal::caution:
+        return text(spoken, "CAUTION");
+    case Signal::warning:
+        return text(spoken, "WARNING");
+    case Signal::danger:
+        return text(spoken, "DANGER");
     }
-    return text;
+    return text(spoken, "NOTICE");
 }
 
 } // namespace matchmark::guide

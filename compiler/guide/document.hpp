@@ -4,6 +4,8 @@
 // page, a sheet) only lays it out. Strings are plain text unless they are called markdown.
 #pragma once
 
+#include "language/language.hpp"
+#include "language/words.hpp"
 #include "model/item.hpp"
 
 #include <map>
@@ -16,21 +18,9 @@ namespace matchmark::guide {
 // alone, minor or moderate injury, could kill or maim, will kill or maim.
 enum class Signal : unsigned char { notice, caution, warning, danger };
 
-enum class RunKind : unsigned char {
-    words,
-    value,       // a torque, a limit, a time: what must not be overlooked
-    item_number, // the number in a balloon on a picture
-};
-
-struct Run {
-    RunKind kind = RunKind::words;
-    std::string text;
-    friend bool operator==(const Run&, const Run&) = default;
-};
-
-// One sentence or phrase, in runs that join without spaces of their own.
-using Words = std::vector<Run>;
-
+using language::Run;
+using language::RunKind;
+using language::Words;
 using model::SignForm;
 
 // A safety sign in the form of ISO 7010 (a triangle, a disc, a struck-out circle), with a symbol of
@@ -178,6 +168,7 @@ struct Document {
     std::vector<Section> sections;
     std::vector<Disposal> disposals;
     std::vector<Figure> figures;
+    language::Language language = {}; // of all of it: fixed words are said in it
 };
 
 // The pictures of a document by their path; what is not there could not be read.
@@ -190,8 +181,9 @@ std::vector<std::string> picture_paths(const Document& document);
 
 // "DANGER"
 const char* signal_word(Signal signal);
+// The same in the reader's language: "GEFAHR".
+std::string signal_word(Signal signal, const language::Language& language);
 
-// The words of the runs in a row, without item numbers.
-std::string plain(const Words& words);
+using language::plain;
 
 } // namespace matchmark::guide

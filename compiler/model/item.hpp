@@ -2,6 +2,7 @@
 #pragma once
 
 #include "model/kind.hpp"
+#include "model/product.hpp"
 
 #include <string>
 #include <vector>
@@ -99,16 +100,26 @@ struct Item {
     bool safe_when_live = false;
     std::string told_by;
     std::vector<Prose> messages;
-    std::string drive;             // from the spec, when a declared drive is named in it
-    std::string drive_size;        // "6", "PH00"; empty when none is given
-    std::string thread;            // from the spec, when a declared thread is named in it
-    double length_mm = 0;          // after the thread's `x`; 0: none
-    std::string grade;             // from the spec, when a declared grade is named in it
-    std::string friction;          // from the spec, when a declared friction is named in it
-    std::optional<Quantity> depth; // how deep it may reach into its hole
-    ItemId above;                  // what it would meet below
-    Span span;                     // its name
-    Span declaration;              // its head line
+    std::string drive;                   // from the spec, when a declared drive is named in it
+    std::string drive_size;              // "6", "PH00"; empty when none is given
+    std::string thread;                  // from the spec, when a declared thread is named in it
+    double length_mm = 0;                // after the thread's `x`; 0: none
+    std::string grade;                   // from the spec, when a declared grade is named in it
+    std::string friction;                // from the spec, when a declared friction is named in it
+    std::optional<Quantity> depth;       // how deep it may reach into its hole
+    ItemId above;                        // what it would meet below
+    Span span;                           // its name
+    Span declaration;                    // its head line
+    std::optional<Quantity> price = {};  // of a new one
+    std::string counts_as = {};          // which of an index's parts it is
+    std::vector<ItemId> comes_with = {}; // new ones come with these spare parts at no cost
+    bool authorised_remotely = false;    // a new one works only after its maker has let it
+};
+
+// A line of the device that nobody has looked at yet: inferred, and marked `assumed`.
+struct Assumption {
+    ItemId item; // whose declaration it stands in
+    Span line;   // the same as the `span` of what it declares
 };
 
 // Shown wherever the item is worked on.
@@ -150,6 +161,7 @@ struct Device {
     std::vector<std::string> variants;
     std::vector<Face> faces;
     std::vector<Prose> messages;
+    Product product = {};
     Span span;
 };
 

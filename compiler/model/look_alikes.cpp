@@ -27,6 +27,15 @@ bool same_but_size(const Item& one, const Item& other) {
            rest_of_spec(one) == rest_of_spec(other);
 }
 
+// Each pair of screws of a guide is asked about: what is quick to see is looked at first.
+bool differ_little(const Item& one, const Item& other) {
+    if (one.length_mm <= 0 || other.length_mm <= 0)
+        return false;
+    const double difference = std::abs(one.length_mm - other.length_mm);
+    return difference < std::max(1.0, 0.1 * std::max(one.length_mm, other.length_mm)) &&
+           (one.thread != other.thread || one.length_mm != other.length_mm);
+}
+
 } // namespace
 
 bool are_neighbours(const Model& model, const Thread& one, const Thread& other) {
@@ -49,17 +58,14 @@ double passes_depth_by(const Item& screw, const Item& hole) {
 }
 
 bool goes_into(const Item& screw, const Item& hole) {
-    return same_but_size(screw, hole) && screw.thread == hole.thread;
+    return screw.thread == hole.thread && same_but_size(screw, hole);
 }
 
 Likeness likeness(const Model& model, const Item& one, const Item& other) {
-    if (!same_but_size(one, other) || one.length_mm <= 0 || other.length_mm <= 0)
-        return Likeness::none;
-    const double difference = std::abs(one.length_mm - other.length_mm);
-    if (difference >= std::max(1.0, 0.1 * std::max(one.length_mm, other.length_mm)))
+    if (!differ_little(one, other) || !same_but_size(one, other))
         return Likeness::none;
     if (one.thread == other.thread)
-        return one.length_mm != other.length_mm ? Likeness::length : Likeness::none;
+        return Likeness::length;
     const Thread* thread = thread_of(model, one);
     const Thread* next = thread_of(model, other);
     return thread != nullptr && next != nullptr && are_neighbours(model, *thread, *next)

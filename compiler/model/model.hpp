@@ -3,6 +3,7 @@
 
 #include "model/guide_source.hpp"
 #include "model/thread.hpp"
+#include "model/timing.hpp"
 
 #include <string>
 #include <unordered_map>
@@ -17,6 +18,7 @@ struct Model {
     std::vector<Thread> threads;
     std::vector<Grade> grades;
     std::vector<Friction> frictions;
+    std::vector<Timing> timings;
     std::vector<ToolKind> tool_kinds;
     std::vector<Gear> gear;
     std::vector<RatingPart> rating_parts;
@@ -25,6 +27,7 @@ struct Model {
     Device device; // device.span is unknown when none is declared
     std::vector<Item> items;
     std::vector<ItemCaution> cautions;
+    std::vector<Assumption> assumptions; // in order of declaration
     std::vector<Function> functions;
     std::vector<Guide> guides;
     std::uint32_t slot_count = 0;

@@ -49,6 +49,7 @@ void add_declarations(Bodies& bodies) {
          row<g::thread>(K::thread),
          row<g::grade>(K::grade),
          row<g::friction>(K::friction),
+         row<g::timing>(K::timing),
          row<g::tool_kind>(K::tool_kind),
          row<g::gear>(K::gear),
          row<g::rating_part>(K::rating),
@@ -84,10 +85,14 @@ void add_item_details(Bodies& bodies) {
     add(bodies, items,
         {row<g::positions>(K::at), row<g::keep>(K::keep), row<g::nothing_more>(K::one_use),
          row<g::used_again_if>(K::used_again_if), row<g::nothing_more>(K::used_again),
-         row<g::variants>(K::only)});
+         row<g::variants>(K::only), row<g::price>(K::price), row<g::one_class>(K::counts_as)});
+    add(bodies, {Body::fastener, Body::bond}, {row<g::reference_list>(K::comes_with)});
+    add(bodies, {Body::part}, {row<g::nothing_more>(K::authorised_remotely)});
     add(bodies, {Body::device},
         {row<g::revision>(K::revision), row<g::mass>(K::mass), row<g::sealed>(K::sealed),
-         row<g::variants>(K::variant)});
+         row<g::variants>(K::variant), row<g::product_classes>(K::product),
+         row<g::updates>(K::updates), row<g::one_class>(K::information),
+         row<g::product_classes>(K::spares), row<g::supplied_tool>(K::supplied)});
     add(bodies, {Body::function}, {row<g::reference_list>(K::through)});
 }
 
@@ -120,6 +125,10 @@ void add_trade_details(Bodies& bodies) {
          row<g::nothing_more>(K::usual)});
     add(bodies, {Body::friction},
         {row<g::one_number>(K::coefficient), row<g::nothing_more>(K::usual)});
+    add(bodies, {Body::timing},
+        {row<g::amount>(K::tool_change), row<g::amount>(K::identify), row<g::amount>(K::handle),
+         row<g::amount>(K::position), row<g::amount>(K::set_aside), row<g::amount>(K::turn),
+         row<g::timed_verb>(K::act), row<g::nothing_more>(K::usual)});
     add(bodies, {Body::tool_kind}, {row<g::class_of_tool>(K::tool_class)});
     add(bodies, {Body::gear}, {row<g::sign_of>(K::sign_of)});
     add(bodies, {Body::sign},
@@ -162,37 +171,22 @@ const std::vector<Row>& rows(Body body) { return known_bodies()[static_cast<std:
 
 Body opened_by(Keyword declaration) {
     static constexpr auto opened = std::to_array<std::pair<Keyword, Body>>({
-        {K::use, Body::bare},
-        {K::face, Body::bare},
-        {K::device, Body::device},
-        {K::part, Body::part},
-        {K::fastener, Body::fastener},
-        {K::connector, Body::connector},
-        {K::bond, Body::bond},
-        {K::fluid, Body::fluid},
-        {K::energy, Body::energy},
-        {K::function, Body::function},
-        {K::caution_on, Body::message},
-        {K::danger_on, Body::message},
-        {K::warning_on, Body::message},
-        {K::notice_on, Body::message},
-        {K::kind, Body::kind},
-        {K::drive, Body::drive},
-        {K::form, Body::form},
-        {K::thread, Body::thread},
-        {K::grade, Body::grade},
-        {K::friction, Body::friction},
-        {K::tool_kind, Body::tool_kind},
-        {K::gear, Body::gear},
-        {K::rating, Body::rating},
-        {K::sign, Body::sign},
-        {K::hazard, Body::hazard},
-        {K::guide, Body::guide},
-        {K::before_section, Body::section},
-        {K::take_apart, Body::section},
-        {K::work, Body::section},
-        {K::put_back, Body::put_back},
-        {K::step, Body::step},
+        {K::use, Body::bare},           {K::face, Body::bare},
+        {K::device, Body::device},      {K::part, Body::part},
+        {K::fastener, Body::fastener},  {K::connector, Body::connector},
+        {K::bond, Body::bond},          {K::fluid, Body::fluid},
+        {K::energy, Body::energy},      {K::function, Body::function},
+        {K::caution_on, Body::message}, {K::danger_on, Body::message},
+        {K::warning_on, Body::message}, {K::notice_on, Body::message},
+        {K::kind, Body::kind},          {K::drive, Body::drive},
+        {K::form, Body::form},          {K::thread, Body::thread},
+        {K::grade, Body::grade},        {K::friction, Body::friction},
+        {K::timing, Body::timing},      {K::tool_kind, Body::tool_kind},
+        {K::gear, Body::gear},          {K::rating, Body::rating},
+        {K::sign, Body::sign},          {K::hazard, Body::hazard},
+        {K::guide, Body::guide},        {K::before_section, Body::section},
+        {K::take_apart, Body::section}, {K::work, Body::section},
+        {K::put_back, Body::put_back},  {K::step, Body::step},
         {K::test, Body::test},
     });
     const auto* const found = std::find_if(
@@ -206,14 +200,14 @@ bool takes_prose(Body body) {
 
 std::string_view body_name(Body body) {
     static constexpr std::array<std::string_view, body_count> names = {
-        "the first column", "a device",  "a part",           "a fastener",
-        "a connector",      "a bond",    "a fluid",          "an energy",
-        "a function",       "a kind",    "a drive",          "a form",
-        "a thread",         "a grade",   "a friction",       "a tool-kind",
-        "a gear",           "a rating",  "a sign",           "a hazard",
-        "a guide",          "a section", "the put-back",     "a step",
-        "a test",           "a photo",   "a safety message", "this declaration",
-        "this declaration"};
+        "the first column", "a device",        "a part",     "a fastener",
+        "a connector",      "a bond",          "a fluid",    "an energy",
+        "a function",       "a kind",          "a drive",    "a form",
+        "a thread",         "a grade",         "a friction", "a timing",
+        "a tool-kind",      "a gear",          "a rating",   "a sign",
+        "a hazard",         "a guide",         "a section",  "the put-back",
+        "a step",           "a test",          "a photo",    "a safety message",
+        "this declaration", "this declaration"};
     return names[static_cast<std::size_t>(body)];
 }
 

@@ -27,6 +27,7 @@ enum class Body : std::uint8_t {
     thread,
     grade,
     friction,
+    timing,
     tool_kind,
     gear,
     rating,

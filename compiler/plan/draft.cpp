@@ -46,6 +46,13 @@ std::string name_from(const std::string& words) {
     return name;
 }
 
+// ", 58.00 EUR" for all members; empty when the device gives no price.
+std::string price_of_all(const Item& item) {
+    if (!item.price)
+        return {};
+    return fmt::format(", {:.2f} {}", item.price->value * item.count, item.price->unit);
+}
+
 std::string named(const Model& model, const bench::Act& act) {
     std::string text = model.item(act.item).name;
     for (std::size_t i = 0; i < act.members.size(); ++i)
@@ -129,9 +136,10 @@ void Writer::list_renewed(ItemId id) {
         return;
     renewed_.push_back(id);
     const Item& item = model_.item(id);
-    spares_ += fmt::format(
-        "  {} {}-new \"{}\", {} for {}\n", item.role == Role::part ? "spare" : "supply", item.name,
-        item.title.empty() ? spaced(item.name) : item.title, item.count, item.name);
+    spares_ += fmt::format("  {} {}-new \"{}\", {}{} for {}\n",
+                           item.role == Role::part ? "spare" : "supply", item.name,
+                           item.title.empty() ? spaced(item.name) : item.title, item.count,
+                           price_of_all(item), item.name);
 }
 
 void Writer::write_act(const PlannedAct& planned, std::string& lines) {

@@ -14,6 +14,13 @@ namespace matchmark::plan {
 
 using guide::RunKind;
 using guide::Words;
+using language::append;
+using language::fill;
+using language::fill_text;
+using language::own;
+using language::said;
+using language::text;
+using language::words_of;
 using model::Action;
 using model::ActionSort;
 using model::Item;
@@ -24,6 +31,8 @@ using model::Target;
 using model::Verb;
 
 namespace {
+
+Words value(std::string words) { return words_of(std::move(words), RunKind::value); }
 
 const Verb& verb_of(const Model& model, const Target& target) {
     return model.kind_of(target.ref.item).verbs[target.verb];
@@ -98,16 +107,15 @@ std::optional<Decay> decay_of(const Model& model, const Action& action) {
         model::discharge_time(resistance->base, capacitance->base, voltage->base, end->base)};
 }
 
-void tell_decay(const Model& model, const Action& action, std::vector<Words>& details) {
-    const auto decay = decay_of(model, action);
+void tell_decay(const ReaderWords& in, const Action& action, std::vector<Words>& details) {
+    const auto decay = decay_of(in.model, action);
     if (!decay)
         return;
     const auto time = model::make_quantity(rounded_up(decay->seconds), "s");
-    details.push_back(
-        {{RunKind::words, "Wait at least "},
-         {RunKind::value, model::for_reader(*time)},
-         {RunKind::words, fmt::format(": from {} to {}.", model::for_reader(decay->from),
-                                      model::for_reader(decay->to))}});
+    details.push_back(fill(text(in.language, "Wait at least {time}: from {first} to {last}."),
+                           {{"time", value(said(in.language, *time))},
+                            {"first", words_of(said(in.language, decay->from))},
+                            {"last", words_of(said(in.language, decay->to))}}));
 }
 
 // Does the verb bring a fastener to where it binds, or from there?
@@ -117,26 +125,29 @@ bool tightens(const Model& model, const Target& target) {
            verb_of(model, target).to == kind.set_first.front();
 }
 
-void tell_passes(const model::Tightening& tightening, std::vector<Words>& details) {
+void tell_passes(const ReaderWords& in, const model::Tightening& tightening,
+                 std::vector<Words>& details) {
     if (tightening.passes <= 1 || !tightening.torque)
         return;
     Words words;
     int pass = 0;
     for (const double part : model::pass_parts(tightening.passes)) {
-        const double value =
+        const double torque =
             part < 1 ? two_figures(tightening.torque->value * part) : tightening.torque->value;
-        const auto torque = model::make_quantity(value, tightening.torque->unit);
-        words.push_back(
-            {RunKind::words, fmt::format("{} {}: ", pass == 0 ? "Pass" : ", pass", pass + 1)});
-        words.push_back({RunKind::value, model::for_reader(*torque)});
+        const auto quantity = model::make_quantity(torque, tightening.torque->unit);
+        append(words, fill(pass == 0 ? text(in.language, "Pass {number}: {torque}")
+                                     : text(in.language, ", pass {number}: {torque}"),
+                           {{"number", words_of(std::to_string(pass + 1))},
+                            {"torque", value(said(in.language, *quantity))}}));
         ++pass;
     }
-    words.push_back({RunKind::words, "."});
+    append(words, words_of("."));
     details.push_back(std::move(words));
 }
 
 // A whole group has an order; some members of it are done as they are named.
-void tell_order(const Model& model, const Action& action, std::vector<Words>& details) {
+void tell_order(const ReaderWords& in, const Action& action, std::vector<Words>& details) {
+    const Model& model = in.model;
     for (const Target& target : action.targets) {
         const Item& item = model.item(target.ref.item);
         const bool home = tightens(model, target);
@@ -155,41 +166,45 @@ void tell_order(const Model& model, const Action& action, std::vector<Words>& de
         std::string numbers;
         for (const std::uint16_t member : order)
             numbers += fmt::format("{}{}", numbers.empty() ? "" : ", ", member);
-        details.push_back({{RunKind::words, home ? "In this order: " : "Slacken in this order: "},
-                           {RunKind::value, numbers},
-                           {RunKind::words, "."}});
+        details.push_back(fill(home ? text(in.language, "In this order: {numbers}.")
+                                    : text(in.language, "Slacken in this order: {numbers}."),
+                               {{"numbers", value(numbers)}}));
         if (home)
-            tell_passes(tightening, details);
+            tell_passes(in, tightening, details);
     }
 }
 
-void tell_preload(const Model& model, const Action& action, std::vector<Words>& details) {
+void tell_preload(const ReaderWords& in, const Action& action, std::vector<Words>& details) {
+    const Model& model = in.model;
     for (const Target& target : action.targets) {
         const auto& tightening = model.item(target.ref.item).tightening;
         if (!tightening || !tightening->preload || !tightens(model, target))
             continue;
-        details.push_back({{RunKind::words, "That gives a preload of "},
-                           {RunKind::value, model::for_reader(*tightening->preload)},
-                           {RunKind::words, "."}});
+        details.push_back(fill(text(in.language, "That gives a preload of {force}."),
+                               {{"force", value(said(in.language, *tightening->preload))}}));
     }
 }
 
 // A longer screw in this hole does harm: whoever puts it back must know.
-void tell_depth(const Model& model, const Action& action, std::vector<Words>& details) {
+void tell_depth(const ReaderWords& in, const Action& action, std::vector<Words>& details) {
+    const Model& model = in.model;
     for (const Target& target : action.targets) {
         const Item& item = model.item(target.ref.item);
         if (!item.depth || !tightens(model, target))
             continue;
-        const std::string met =
-            item.above.known() ? " It would reach " + model::for_reader(model, item.above) + "."
-                               : std::string();
-        details.push_back({{RunKind::words, "No screw longer than "},
-                           {RunKind::value, model::for_reader(*item.depth)},
-                           {RunKind::words, " goes in here." + met}});
+        Words words = fill(text(in.language, "No screw longer than {length} goes in here."),
+                           {{"length", value(said(in.language, *item.depth))}});
+        if (item.above.known()) {
+            append(words, fill(text(in.language, " It would reach {the item}."),
+                               {{"the item", words_of(said(in.language, model, item.above))},
+                                {"item", words_of(said(in.language, model, item.above, false))}}));
+        }
+        details.push_back(std::move(words));
     }
 }
 
-void tell_used_again(const Model& model, const Action& action, std::vector<Words>& details) {
+void tell_used_again(const ReaderWords& in, const Action& action, std::vector<Words>& details) {
+    const Model& model = in.model;
     for (const Target& target : action.targets) {
         const Item& item = model.item(target.ref.item);
         const model::Kind& kind = model.kind(item.kind);
@@ -200,16 +215,30 @@ void tell_used_again(const Model& model, const Action& action, std::vector<Words
         if (item.used_again_if.empty() || item.one_use || !comes_back ||
             !model::leads_home(kind, verb))
             continue;
-        const bool several = item.count > 1 && target.ref.members.size() != 1;
+        const bool many = item.count > 1 && target.ref.members.size() != 1;
+        const std::string reason = own(in.language, "used-again", item.used_again_if);
         details.push_back(
-            {{RunKind::words, fmt::format("Use {} again only if {}. Otherwise renew {}.",
-                                          model::for_reader(model, target.ref), item.used_again_if,
-                                          several ? "them" : "it")}});
+            fill(many ? text(in.language, "Use {the items} again only if {reason}. Otherwise renew "
+                                          "them.")
+                      : text(in.language, "Use {the items} again only if {reason}. Otherwise renew "
+                                          "it."),
+                 {{"the items", words_of(said(in.language, model, target.ref))},
+                  {"items", words_of(said(in.language, model, target.ref, false))},
+                  {"reason", words_of(reason)}}));
     }
 }
 
-std::string limit_words(const std::optional<model::Limit>& limit) {
-    return limit ? ", " + model::for_reader(*limit) : std::string();
+std::string limit_words(const ReaderWords& in, const std::optional<model::Limit>& limit) {
+    return limit ? ", " + said(in.language, *limit) : std::string();
+}
+
+// "voltage of the cell"
+std::string measured_words(const ReaderWords& in, const std::string& what,
+                           const model::ItemRef& thing) {
+    return fill_text(text(in.language, "{what} of {the item}"),
+                     {{"what", what},
+                      {"the item", said(in.language, in.model, thing)},
+                      {"item", said(in.language, in.model, thing, false)}});
 }
 
 } // namespace
@@ -224,26 +253,31 @@ std::vector<Words> details_of(const ReaderWords& words, const Action& action, bo
     if (action.sort != ActionSort::verb)
         return details;
     if (going_back)
-        tell_used_again(words.model, action, details);
-    tell_depth(words.model, action, details);
-    tell_order(words.model, action, details);
-    tell_preload(words.model, action, details);
-    tell_decay(words.model, action, details);
+        tell_used_again(words, action, details);
+    tell_depth(words, action, details);
+    tell_order(words, action, details);
+    tell_preload(words, action, details);
+    tell_decay(words, action, details);
+    for (Words& detail : details) {
+        detail.front().text = language::capital(words.language, detail.front().text);
+    }
     return details;
 }
 
 std::string record_of(const ReaderWords& words, const Action& action) {
     if (action.targets.empty())
         return {};
-    const Item& item = words.model.item(action.targets.front().ref.item);
-    const std::string thing = model::for_reader(words.model, action.targets.front().ref);
+    const model::ItemRef& thing = action.targets.front().ref;
+    const Item& item = words.model.item(thing.item);
     if (action.sort == ActionSort::measure) {
         std::optional<model::Limit> limit = action.limit;
         for (const model::WearLimit& declared : item.limits) {
             if (!limit && declared.name == action.aspect)
                 limit = declared.limit;
         }
-        return spaced(action.aspect) + " of " + thing + limit_words(limit);
+        const std::string what =
+            own(words.language, "word " + action.aspect, spaced(action.aspect));
+        return measured_words(words, what, thing) + limit_words(words, limit);
     }
     if (action.sort != ActionSort::verb)
         return {};
@@ -253,10 +287,10 @@ std::string record_of(const ReaderWords& words, const Action& action) {
         return {};
     const Measure measure = (limit->least ? *limit->least : *limit->most).measure;
     if (measure == Measure::ratio || measure == Measure::number)
-        return thing + limit_words(limit);
+        return said(words.language, words.model, thing) + limit_words(words, limit);
     std::string what(model::describe(measure)); // "a voltage"
     what.erase(0, what.find(' ') + 1);
-    return what + " of " + thing + limit_words(limit);
+    return measured_words(words, text(words.language, what), thing) + limit_words(words, limit);
 }
 
 } // namespace matchmark::plan

@@ -1,7 +1,6 @@
 // Makes of an unfolded procedure the guide that a reader holds.
 #include "plan/reader_guide.hpp"
 
-#include "model/describe.hpp"
 #include "plan/reader_details.hpp"
 #include "plan/reader_messages.hpp"
 #include "plan/reader_needs.hpp"
@@ -15,6 +14,13 @@
 namespace matchmark::plan {
 
 using guide::Document;
+using language::capital;
+using language::fill_text;
+using language::Language;
+using language::own;
+using language::own_prose;
+using language::said;
+using language::text;
 using model::Action;
 using model::ItemId;
 using model::Model;
@@ -50,59 +56,63 @@ VariantMask variants_of(const Model& model, const Action& action) {
     return action.variants & items;
 }
 
-std::string reader_sentence(const model::Guide& guide) {
+std::string reader_sentence(const Language& language, const model::Guide& guide) {
     switch (guide.reader) {
     case model::ReaderLevel::novice:
-        return "For anyone who follows the steps in order and has the tools that are listed.";
+        return text(language, "For anyone who follows the steps in order and has the tools that "
+                              "are listed.");
     case model::ReaderLevel::competent:
-        return "For readers who have done work of this sort before.";
+        return text(language, "For readers who have done work of this sort before.");
     case model::ReaderLevel::trained:
-        return "For readers who were trained on equipment of this sort.";
+        return text(language, "For readers who were trained on equipment of this sort.");
     case model::ReaderLevel::licensed:
         break;
     }
-    const std::string trade = guide.trade.empty() ? "reader" : guide.trade;
-    return "Only for a licensed " + trade + ". Whoever holds no such licence must leave this work.";
+    const std::string trade = guide.trade.empty()
+                                  ? text(language, "reader")
+                                  : own(language, "trade " + guide.trade, guide.trade);
+    return fill_text(text(language, "Only for a licensed {trade}. Whoever holds no such licence "
+                                    "must leave this work."),
+                     {{"trade", trade}});
 }
 
 double longest(const std::vector<double>& seconds) {
     return seconds.empty() ? 0 : *std::max_element(seconds.begin(), seconds.end());
 }
 
-std::string waiting_text(const ReaderWalk& walk) {
-    const double seconds = longest(walk.waiting);
-    if (seconds <= 0) {
-        return {};
-    }
-    const double minutes = std::ceil(seconds / 60);
-    return minutes < 90 ? model::number_text(minutes) + " min"
-                        : model::number_text(std::ceil(minutes / 15) / 4) + " h";
+// Minutes up to an hour and a half, then hours and quarters of them.
+std::string rough_time(const Language& language, double seconds, double least_minutes) {
+    const double minutes = std::max(least_minutes, std::ceil(seconds / 60));
+    const auto time = minutes < 90 ? model::make_quantity(minutes, "min")
+                                   : model::make_quantity(std::ceil(minutes / 15) / 4, "h");
+    return said(language, *time);
 }
 
-std::string time_text(const ReaderWalk& walk) {
+std::string waiting_text(const Language& language, const ReaderWalk& walk) {
+    const double seconds = longest(walk.waiting);
+    return seconds <= 0 ? std::string() : rough_time(language, seconds, 0);
+}
+
+std::string time_text(const Language& language, const ReaderWalk& walk) {
     if (!walk.timed || walk.seconds.empty()) {
         return {};
     }
-    const double seconds = longest(walk.seconds);
-    const double minutes = std::max(1.0, std::ceil(seconds / 60));
-    if (minutes < 90) {
-        return "at least " + model::number_text(minutes) + " min";
-    }
-    return "at least " + model::number_text(std::ceil(minutes / 15) / 4) + " h";
+    return fill_text(text(language, "at least {bound}"),
+                     {{"bound", rough_time(language, longest(walk.seconds), 1)}});
 }
 
-const char* section_title(model::Section section) {
+std::string section_title(const Language& language, model::Section section) {
     switch (section) {
     case model::Section::before:
-        return "Before you start";
+        return text(language, "Before you start");
     case model::Section::take_apart:
-        return "Take apart";
+        return text(language, "Take apart");
     case model::Section::work:
-        return "Work";
+        return text(language, "Work");
     case model::Section::put_back:
-        return "Put back";
+        return text(language, "Put back");
     }
-    return "Work";
+    return text(language, "Work");
 }
 
 // Everything that is being made while the steps are gone through.
@@ -142,11 +152,13 @@ std::vector<guide::Picture> pictures_of(const Making& making,
         picture.path = photo.span.known()
                            ? beside(making.sources.file(photo.span.file).path, photo.path)
                            : photo.path;
-        picture.alternative_text = photo.alternative_text;
+        picture.alternative_text = own(making.words.language, "picture", photo.alternative_text);
         for (const model::PhotoMark& mark : photo.marks) {
-            picture.marks.push_back({making.words.numbers.at(mark.item.item),
-                                     capital(model::for_reader(making.model, mark.item, false)),
-                                     mark.points});
+            picture.marks.push_back(
+                {making.words.numbers.at(mark.item.item),
+                 capital(making.words.language,
+                         said(making.words.language, making.model, mark.item, false)),
+                 mark.points});
         }
         pictures.push_back(std::move(picture));
     }
@@ -165,6 +177,26 @@ const Action* main_action(const Model& model, const model::Step& step) {
     return step.actions.empty() ? nullptr : &step.actions.back();
 }
 
+// The title that the compiler gave a step which it wrote, in the reader's language; empty when an
+// author wrote the title.
+std::string derived_title(const Making& making, const model::Step& step) {
+    const Language& language = making.words.language;
+    if (!step.derived || language::is_english(language)) {
+        return {};
+    }
+    const std::string opening = section_title(language::english(), model::Section::before);
+    if (step.section == model::Section::before && step.title == opening) {
+        return section_title(language, step.section);
+    }
+    const ReaderWords english{making.model, making.procedure.resources, {}};
+    for (const Action& action : step.actions) {
+        if (step.title == title_words(english, action)) {
+            return title_words(making.words, action);
+        }
+    }
+    return {};
+}
+
 // A derived step that still has the title of the step it takes back is named after what it does.
 std::string title_of(const Making& making, const model::Step& step) {
     const auto& steps = making.procedure.steps;
@@ -173,29 +205,36 @@ std::string title_of(const Making& making, const model::Step& step) {
         std::any_of(steps.begin(), steps.end(), [&](const model::Step& other) {
             return other.section != model::Section::put_back && other.title == step.title;
         });
+    const Language& language = making.words.language;
+    if (std::string title = derived_title(making, step); !title.empty()) {
+        return title;
+    }
+    const std::string title = own(language, "step " + step.name, step.title);
     if (!step.title.empty() && !taken_over) {
-        return step.title;
+        return title;
     }
     const Action* action = main_action(making.model, step);
     if (action != nullptr && action->sort == model::ActionSort::verb) {
-        return title_words(making.model, *action);
+        return title_words(making.words, *action);
     }
     if (!step.title.empty()) {
-        return step.title;
+        return title;
     }
-    return step.name.empty() ? section_title(step.section) : capital(spaced(step.name));
+    return step.name.empty()
+               ? section_title(language, step.section)
+               : capital(language, own(language, "step " + step.name, spaced(step.name)));
 }
 
 guide::Test test_of(const Making& making, const model::Step& step) {
     guide::Test test;
     for (const model::Condition& condition : step.when) {
-        test.when.push_back(condition_words(making.model, condition));
+        test.when.push_back(condition_words(making.words, condition));
     }
     for (const model::Proof& proof : step.proves) {
-        test.proves.push_back(proof_words(making.model, proof));
+        test.proves.push_back(proof_words(making.words, proof));
     }
     for (const model::ResourceId tool : step.with) {
-        test.with.push_back(resource_words(making.procedure.resources[tool.value]));
+        test.with.push_back(resource_words(making.words, making.procedure.resources[tool.value]));
     }
     if (!step.proves.empty()) {
         return test;
@@ -205,7 +244,8 @@ guide::Test test_of(const Making& making, const model::Step& step) {
         for (const Action& action : other.actions) {
             for (const model::Target& target : action.targets) {
                 if (action.sort == model::ActionSort::replace) {
-                    test.proves.push_back(model::for_reader(making.model, target.ref));
+                    test.proves.push_back(said(making.words.language, making.model, target.ref,
+                                               language::is_english(making.words.language)));
                 }
             }
         }
@@ -259,7 +299,7 @@ void tell_steps(Making& making, Document& document) {
             continue;
         }
         if (section == nullptr || *section != step.section) {
-            document.sections.push_back({section_title(step.section), {}});
+            document.sections.push_back({section_title(making.words.language, step.section), {}});
             section = &step.section;
         }
         document.sections.back().steps.push_back(tell_step(making, step, ++number));
@@ -267,31 +307,45 @@ void tell_steps(Making& making, Document& document) {
 }
 
 // What is said of the whole guide or device stands before the messages of the steps.
-void tell_prose(const std::vector<model::Prose>& prose, const std::string& subject,
-                Document& document, std::vector<guide::GatheredMessage>& safety) {
+void tell_prose(const Language& language, const std::vector<model::Prose>& prose,
+                const std::string& context, const std::string& subject, Document& document) {
     for (const model::Prose& one : prose) {
+        const std::string markdown = own_prose(language, context, one.markdown);
         if (const auto signal = signal_of(one.kind)) {
-            safety.push_back({{*signal, subject, one.markdown, 0, {}}, {}});
+            document.safety.push_back({{*signal, subject, markdown, 0, {}}, {}});
         } else {
-            document.passages.push_back({passage_of(one.kind), one.markdown});
+            document.passages.push_back({passage_of(one.kind), markdown});
         }
     }
+}
+
+std::string guide_title(const Language& language, const model::Guide& guide) {
+    const std::string english = guide.title.empty() ? spaced(guide.name) : guide.title;
+    const std::string title = own(language, "guide " + guide.name, english);
+    return guide.title.empty() ? capital(language, title) : title;
+}
+
+std::string device_title(const Language& language, const model::Device& device) {
+    return own(language, "device " + device.name,
+               device.title.empty() ? device.name : device.title);
 }
 
 void tell_head(const Making& making, const model::Guide& guide, Document& document) {
     const Model& model = making.model;
     document.name = guide.name;
-    document.title = guide.title.empty() ? capital(spaced(guide.name)) : guide.title;
-    document.device = model.device.title.empty() ? model.device.name : model.device.title;
+    const Language& language = making.words.language;
+    document.language = language;
+    document.title = guide_title(language, guide);
+    document.device = device_title(language, model.device);
     document.device_revision = model.device.revision;
     document.revision = guide.revision;
     document.author = guide.author;
     document.date = guide.date;
     document.variants = model::variant_names(model, making.covered);
-    document.reader = reader_sentence(guide);
-    document.deferral = deferral;
-    document.time = time_text(making.walk);
-    document.waiting = waiting_text(making.walk);
+    document.reader = reader_sentence(language, guide);
+    document.deferral = text(language, deferral);
+    document.time = time_text(language, making.walk);
+    document.waiting = waiting_text(language, making.walk);
     for (const Action& goal : guide.goals) {
         document.goals.push_back(sentence(making.words, goal));
     }
@@ -300,29 +354,31 @@ void tell_head(const Making& making, const model::Guide& guide, Document& docume
 
 } // namespace
 
-Document reader_guide(const SourceMap& sources, const Model& model, const Procedure& procedure) {
+Document reader_guide(const SourceMap& sources, const Model& model, const Procedure& procedure,
+                      const Language& language) {
     const model::Guide& guide = model.guide(procedure.guide);
     const VariantMask covered = covered_by(model, guide);
     Making making{sources,
                   model,
                   procedure,
                   covered,
-                  {model, procedure.resources, number_marks(model, procedure)},
+                  {model, procedure.resources, number_marks(model, procedure), language},
                   start_walk(model, covered),
-                  ReaderMessages(model, covered)};
+                  ReaderMessages(model, covered, language)};
     Document document;
     tell_steps(making, document);
     tell_head(making, guide, document);
-    tell_prose(guide.prose, {}, document, document.safety);
-    tell_prose(model.device.messages, model.device.title, document, document.safety);
+    tell_prose(language, guide.prose, "guide " + guide.name, {}, document);
+    tell_prose(language, model.device.messages, "device " + model.device.name,
+               own(language, "device " + model.device.name, model.device.title), document);
     const auto gathered = making.messages.gathered();
     document.safety.insert(document.safety.end(), gathered.begin(), gathered.end());
     std::stable_sort(document.safety.begin(), document.safety.end(),
                      [](const guide::GatheredMessage& left, const guide::GatheredMessage& right) {
                          return left.message.signal > right.message.signal;
                      });
-    tell_safety(model, procedure, covered, making.messages.hazards(), document);
-    tell_needs(model, procedure, covered, document);
+    tell_safety(making.words, procedure, covered, making.messages.hazards(), document);
+    tell_needs(making.words, procedure, covered, document);
     return document;
 }
 

@@ -1,14 +1,18 @@
 // Which safety messages and notes stand at which step of a guide.
 #include "plan/reader_messages.hpp"
 
-#include "model/describe.hpp"
-#include "plan/reader_words.hpp"
+#include "language/spoken.hpp"
 
 #include <algorithm>
 
 namespace matchmark::plan {
 
 using guide::Signal;
+using language::capital;
+using language::own;
+using language::own_prose;
+using language::said;
+using language::said_list;
 using model::Item;
 using model::ItemId;
 using model::Kind;
@@ -97,8 +101,9 @@ void ReaderMessages::after_action(const ReaderWalk& walk) {
 }
 
 void ReaderMessages::tell(guide::Step& told, const Source& source, const Prose& prose,
-                          const std::string& subject, model::VariantMask variants, bool every_step,
-                          const std::string& sign) {
+                          const std::string& context, const std::string& subject,
+                          model::VariantMask variants, bool every_step, const std::string& sign) {
+    const std::string markdown = own_prose(language_, context, prose.markdown);
     const auto before = told_.find(source);
     const bool again = before != told_.end() && before->second.section == step_->section;
     const auto signal = signal_of(prose.kind);
@@ -107,12 +112,11 @@ void ReaderMessages::tell(guide::Step& told, const Source& source, const Prose& 
     }
     if (!signal) {
         told_[source] = {step_->section, number_};
-        told.passages.push_back({passage_of(prose.kind), prose.markdown});
+        told.passages.push_back({passage_of(prose.kind), markdown});
         return;
     }
     guide::Message message{
-        *signal, subject, prose.markdown, 0, model::variant_names(model_, variants & variants_),
-        sign};
+        *signal, subject, markdown, 0, model::variant_names(model_, variants & variants_), sign};
     if ((variants & variants_) == variants_) {
         message.variants.clear();
     }
@@ -139,14 +143,16 @@ void ReaderMessages::tell(guide::Step& told, const Source& source, const Prose& 
 void ReaderMessages::tell_items(guide::Step& told) {
     for (const ItemId id : worked_) {
         const Item& item = model_.item(id);
-        const std::string subject = capital(model::for_reader(model_, id, false));
+        const std::string subject = capital(language_, said(language_, model_, id, false));
         for (std::size_t i = 0; i < item.messages.size(); ++i) {
-            tell(told, {'i', id.value, i}, item.messages[i], subject, item.variants, true);
+            tell(told, {'i', id.value, i}, item.messages[i], "item " + item.name, subject,
+                 item.variants, true);
         }
         const Kind& kind = model_.kind(item.kind);
         for (std::size_t i = 0; i < kind.messages.size(); ++i) {
-            tell(told, {'k', item.kind.value, i}, kind.messages[i], capital(kind.title),
-                 item.variants, false);
+            tell(told, {'k', item.kind.value, i}, kind.messages[i], "kind " + kind.name,
+                 capital(language_, own(language_, "kind " + kind.name, kind.title)), item.variants,
+                 false);
         }
     }
 }
@@ -159,8 +165,9 @@ void ReaderMessages::tell_cautions(guide::Step& told) {
         const ItemId item = caution.item.item;
         const bool comes_about = !caution.when.empty() && held_[i] && !held_before_[i];
         if (held_[i] && (works_on(item) || comes_about)) {
-            const std::string subject = capital(model::for_reader(model_, item, false));
-            tell(told, {'c', i, 0}, caution.message, subject, model_.item(item).variants, true);
+            const std::string subject = capital(language_, said(language_, model_, item, false));
+            tell(told, {'c', i, 0}, caution.message, "caution " + caution.name, subject,
+                 model_.item(item).variants, true);
         }
     }
 }
@@ -204,14 +211,16 @@ void ReaderMessages::tell_hazards(const ReaderWalk& walk, guide::Step& told) {
         std::vector<std::string> names;
         model::VariantMask variants = 0;
         for (const ItemId item : items) {
-            names.push_back(model::for_reader(model_, item, false));
+            names.push_back(said(language_, model_, item, false));
             variants |= model_.item(item).variants;
         }
         const bool worked_on =
             std::any_of(items.begin(), items.end(), [&](ItemId item) { return works_on(item); });
-        const std::string subject = hazard.title + ": " + model::list(names);
+        const std::string context = "hazard " + hazard.name;
+        const std::string subject =
+            own(language_, context, hazard.title) + ": " + said_list(language_, names);
         for (std::size_t i = 0; i < hazard.messages.size(); ++i) {
-            tell(told, {'h', index, i}, hazard.messages[i], subject, variants, worked_on,
+            tell(told, {'h', index, i}, hazard.messages[i], context, subject, variants, worked_on,
                  hazard.sign);
         }
     }
@@ -221,9 +230,11 @@ void ReaderMessages::finish(const ReaderWalk& walk, guide::Step& told) {
     for (std::uint32_t i = 0; i < step_->prose.size(); ++i) {
         const Prose& prose = step_->prose[i];
         if (signal_of(prose.kind)) {
-            tell(told, {'a', number_, i}, prose, {}, model::all_variants, true);
+            tell(told, {'a', number_, i}, prose, "step " + step_->name, {}, model::all_variants,
+                 true);
         } else {
-            told.passages.push_back({passage_of(prose.kind), prose.markdown});
+            told.passages.push_back({passage_of(prose.kind),
+                                     own_prose(language_, "step " + step_->name, prose.markdown)});
         }
     }
     tell_hazards(walk, told);

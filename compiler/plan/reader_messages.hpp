@@ -18,8 +18,9 @@ namespace matchmark::plan {
 // first step of each section that meets it.
 class ReaderMessages {
 public:
-    explicit ReaderMessages(const model::Model& model, model::VariantMask variants)
-        : model_(model), variants_(variants) {}
+    explicit ReaderMessages(const model::Model& model, model::VariantMask variants,
+                            const language::Language& language = language::english())
+        : model_(model), variants_(variants), language_(language) {}
 
     // Before the first action of a step, with the bench as it stands then.
     void begin(const ReaderWalk& walk, const model::Step& step, unsigned number);
@@ -47,8 +48,8 @@ private:
     };
 
     void tell(guide::Step& told, const Source& source, const model::Prose& prose,
-              const std::string& subject, model::VariantMask variants, bool every_step,
-              const std::string& sign = {});
+              const std::string& context, const std::string& subject, model::VariantMask variants,
+              bool every_step, const std::string& sign = {});
     void tell_items(guide::Step& told);
     void tell_hazards(const ReaderWalk& walk, guide::Step& told);
     void tell_cautions(guide::Step& told);
@@ -58,6 +59,7 @@ private:
 
     const model::Model& model_;
     model::VariantMask variants_;
+    const language::Language& language_;
     std::map<Source, Told> told_;
     std::vector<guide::GatheredMessage> gathered_;
     std::set<std::uint32_t> hazards_;

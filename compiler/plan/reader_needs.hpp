@@ -2,14 +2,13 @@
 // fasteners to sort.
 #pragma once
 
-#include "guide/document.hpp"
-#include "model/model.hpp"
+#include "plan/reader_words.hpp"
 
 namespace matchmark::plan {
 
 // Fills tools, spares, supplies, cost, fasteners and disposals. `covered`: the variants that the
 // guide is for.
-void tell_needs(const model::Model& model, const model::Procedure& procedure,
+void tell_needs(const ReaderWords& words, const model::Procedure& procedure,
                 model::VariantMask covered, guide::Document& document);
 
 } // namespace matchmark::plan

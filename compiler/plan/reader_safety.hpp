@@ -2,14 +2,13 @@
 // equipment, and what the work voids.
 #pragma once
 
-#include "guide/document.hpp"
-#include "model/model.hpp"
+#include "plan/reader_words.hpp"
 
 namespace matchmark::plan {
 
 // Fills signs, protection, energies and ratings. `hazards`: those that the steps meet, by index.
 // The document's sections stand already.
-void tell_safety(const model::Model& model, const model::Procedure& procedure,
+void tell_safety(const ReaderWords& words, const model::Procedure& procedure,
                  model::VariantMask covered, const std::vector<std::uint32_t>& hazards,
                  guide::Document& document);
 

@@ -2,6 +2,8 @@
 // matters at each step.
 #include "plan/reader_walk.hpp"
 
+#include "model/fitting.hpp"
+
 #include <algorithm>
 
 namespace matchmark::plan {
@@ -32,14 +34,52 @@ std::size_t moving(const bench::Bench& bench, const bench::State& state, const T
     return count;
 }
 
+// The tool that the action names for the verb, or else the first on the list that fits. Empty: by
+// hand.
+std::string tool_of(const Model& model, const bench::Resources& resources, const Action& action,
+                    const Target& target) {
+    const model::Item& item = model.item(target.ref.item);
+    const Verb& verb = model.kind(item.kind).verbs[target.verb];
+    const auto is_tool = [&](model::ResourceId id) {
+        return resources[id.value].sort == model::ResourceSort::tool &&
+               model::tool_fits(model, resources[id.value], item, verb);
+    };
+    const auto named = std::find_if(action.with.begin(), action.with.end(), is_tool);
+    if (named != action.with.end())
+        return resources[named->value].name;
+    if (!model::asks_tool(verb))
+        return {};
+    const auto fitting = model::fitting_tools(model, resources, item, verb);
+    return fitting.empty() ? std::string() : resources[fitting.front().value].name;
+}
+
+// Adds what one verb on one item takes in one variant.
+void add_time(ReaderWalk& walk, std::size_t variant, const bench::Resources& resources,
+              const Action& action, const Target& target) {
+    const bench::Bench& bench = walk.benches[variant];
+    const model::Item& item = bench.model->item(target.ref.item);
+    const Verb& verb = bench.model->kind(item.kind).verbs[target.verb];
+    const std::size_t count = moving(bench, walk.states[variant], target);
+    if (count == 0)
+        return;
+    ActTime time = walk.times.act(item.kind, target.verb, count);
+    walk.hands[variant].take(walk.times, tool_of(*bench.model, resources, action, target),
+                             face_of(item, verb), time);
+    walk.seconds[variant] += time.labour();
+    // What cures or drains side by side is waited for once.
+    walk.waiting[variant] += time.waits;
+    walk.timed = walk.timed || verb.takes || !time.by_kind;
+}
+
 } // namespace
 
 ReaderWalk start_walk(const Model& model, model::VariantMask variants) {
-    ReaderWalk walk;
+    ReaderWalk walk{WorkTimes(model)};
     for (unsigned variant = 0; variant < model::variant_count(model); ++variant) {
         if (((variants >> variant) & 1U) != 0) {
             walk.benches.push_back({&model, variant});
             walk.states.push_back(bench::assembled(walk.benches.back()));
+            walk.hands.emplace_back();
             walk.seconds.push_back(0);
             walk.waiting.push_back(0);
         }
@@ -60,15 +100,7 @@ void follow(ReaderWalk& walk, const bench::Resources& resources, const Action& a
             if (action.sort != model::ActionSort::verb || !bench.exists(target.ref.item)) {
                 continue;
             }
-            const Verb& verb = bench.model->kind_of(target.ref.item).verbs[target.verb];
-            const auto count = static_cast<double>(moving(bench, walk.states[i], target));
-            // What cures or drains side by side is waited for once.
-            if (verb.waits && count > 0)
-                walk.waiting[i] += verb.waits->base;
-            if (verb.takes) {
-                walk.seconds[i] += verb.takes->base * count;
-                walk.timed = true;
-            }
+            add_time(walk, i, resources, action, target);
         }
         bench::carry_out(bench, walk.states[i], resources, action);
     }

@@ -3,15 +3,19 @@
 #pragma once
 
 #include "bench/work.hpp"
+#include "plan/work_time.hpp"
 
 namespace matchmark::plan {
 
 struct ReaderWalk {
-    std::vector<bench::Bench> benches; // one for each variant that the guide is for
-    std::vector<bench::State> states;
-    std::vector<double> seconds; // usual time of what was done so far, by variant
-    std::vector<double> waiting; // time that passed by itself, by variant
-    bool timed = false;          // some verb had a usual time
+    WorkTimes times;
+    // For each variant that the guide is for:
+    std::vector<bench::Bench> benches = {};
+    std::vector<bench::State> states = {};
+    std::vector<WorkHand> hands = {};
+    std::vector<double> seconds = {}; // usual time of what was done so far
+    std::vector<double> waiting = {}; // time that passed by itself
+    bool timed = false;               // some verb had a usual time
 };
 
 ReaderWalk start_walk(const model::Model& model, model::VariantMask variants);

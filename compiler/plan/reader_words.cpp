@@ -3,6 +3,7 @@
 
 #include "model/describe.hpp"
 #include "model/fitting.hpp"
+#include "plan/reader_phrases.hpp"
 
 #include <algorithm>
 #include <iterator>
@@ -12,6 +13,21 @@ namespace matchmark::plan {
 
 using guide::RunKind;
 using guide::Words;
+using language::append;
+using language::capital;
+using language::fill;
+using language::fill_text;
+using language::joined_by;
+using language::Language;
+using language::own;
+using language::Place;
+using language::said;
+using language::said_bare;
+using language::said_list;
+using language::text;
+using language::verb_pattern;
+using language::with_article;
+using language::words_of;
 using model::Action;
 using model::ActionSort;
 using model::Item;
@@ -24,191 +40,64 @@ using model::Tightening;
 
 namespace {
 
-void say(Words& words, std::string text, RunKind kind = RunKind::words) {
-    if (text.empty()) {
-        return;
-    }
-    if (kind == RunKind::words && !words.empty() && words.back().kind == RunKind::words) {
-        words.back().text += text;
-    } else {
-        words.push_back({kind, std::move(text)});
-    }
+Words said_limit(const Language& language, const model::Limit& limit) {
+    Words words = words_of(limit.least && limit.most ? ", " : " ");
+    append(words, value(said(language, limit)));
+    return words;
 }
 
-void value(Words& words, std::string text) { say(words, std::move(text), RunKind::value); }
-
-// Does the verb bring the item back to how it stands when assembled? Then it must be told from what
-// it resembles.
-bool comes_home(const Model& model, const Action& action, const Target& target) {
-    const model::Kind& kind = model.kind_of(target.ref.item);
-    return action.sort == ActionSort::verb && kind.verbs[target.verb].to == kind.set_first.front();
+// Through what it is done: a resistor's value, or its words.
+Words said_means(const ReaderWords& in, const Action& action) {
+    const auto tools = tools_of(in, action);
+    const bool in_tool = std::any_of(tools.begin(), tools.end(), [&](const Resource* tool) {
+        return model::has_words(resource_words({in.model, in.resources, {}}, *tool), action.means);
+    });
+    if (action.means.empty() || in_tool) {
+        return {};
+    }
+    return fill(text(in.language, " through {means}"),
+                {{"means", value(own(in.language, "means", action.means))}});
 }
 
-// The torque of a target: the action's own, or what the item declares when this verb brings it
-// home.
-std::optional<Tightening> tightening_of(const Model& model, const Action& action,
-                                        const Target& target) {
-    if (action.sort == ActionSort::verb && action.tightening.torque) {
-        return action.tightening;
+// All that an action says beside its verb and its items.
+Words said_how(const ReaderWords& in, const Action& action,
+               const std::optional<Tightening>& tightening, bool one_torque) {
+    Words how = said_with(in, action);
+    if (one_torque && tightening && tightening->torque) {
+        append(how, fill(text(in.language, " to {torque}{manner}"),
+                         {{"torque", value(torque_text(in.language, *tightening))},
+                          {"manner", words_of(manner(in.language, *tightening))}}));
+    } else if (one_torque) {
+        append(how, words_of(manner(in.language, tightening ? *tightening : action.tightening)));
     }
-    return comes_home(model, action, target) ? model.item(target.ref.item).tightening
-                                             : std::nullopt;
+    append(how, said_means(in, action));
+    if (action.duration) {
+        append(how, fill(text(in.language, " for {time}"),
+                         {{"time", value(said(in.language, *action.duration))}}));
+    }
+    const Target& target = action.targets.front();
+    const auto& usual = in.model.kind_of(target.ref.item).verbs[target.verb].limit;
+    if (action.limit || usual) {
+        append(how, said_limit(in.language, action.limit ? *action.limit : *usual));
+    }
+    if (action.as_marked) {
+        append(how, words_of(text(in.language, ", to the match marks")));
+    }
+    return how;
 }
 
-std::string manner(const Tightening& tightening) {
-    std::string text;
-    if (!tightening.pattern.empty()) {
-        text += ", in a " + spaced(tightening.pattern) + " pattern";
-    }
-    if (tightening.passes > 1) {
-        text += ", in " + std::to_string(tightening.passes) + " passes";
-    }
-    return text;
-}
-
-std::string torque_text(const Tightening& tightening) {
-    return tightening.torque ? model::for_reader(*tightening.torque) : std::string();
-}
-
-bool same(const std::optional<Tightening>& left, const std::optional<Tightening>& right) {
-    if (!left || !right) {
-        return !left && !right;
-    }
-    return tightening_words(*left) == tightening_words(*right);
-}
-
-void say_item(const ReaderWords& in, Words& words, const Action& action, const Target& target) {
-    const Item& item = in.model.item(target.ref.item);
-    say(words, model::for_reader(in.model, target.ref));
-    if (const auto number = in.numbers.find(target.ref.item); number != in.numbers.end()) {
-        say(words, std::to_string(number->second), RunKind::item_number);
-    }
-    std::vector<std::string> remarks;
-    if (!item.told_by.empty() && comes_home(in.model, action, target)) {
-        remarks.push_back("told by " + item.told_by);
-    }
-    if (action.targets.size() > 1 && (item.variants & action.variants) != action.variants) {
-        const auto names = model::variant_names(in.model, item.variants);
-        if (!names.empty()) {
-            remarks.push_back(model::list(names) + " only");
-        }
-    }
-    if (!remarks.empty()) {
-        say(words, " (" + model::list(remarks, "and") + ")");
-    }
-}
-
-// The items in a list; with its torque behind each when they differ.
-void say_items(const ReaderWords& in, Words& words, const Action& action, bool each_torque) {
-    for (std::size_t i = 0; i < action.targets.size(); ++i) {
-        if (i > 0) {
-            say(words, i + 1 == action.targets.size() ? " and " : ", ");
-        }
-        say_item(in, words, action, action.targets[i]);
-        const auto tightening = tightening_of(in.model, action, action.targets[i]);
-        if (each_torque && tightening && tightening->torque) {
-            say(words, " to ");
-            value(words, torque_text(*tightening));
-            say(words, manner(*tightening));
-        }
-    }
-}
-
-std::vector<std::string> named(const ReaderWords& in, const std::vector<ResourceId>& ids,
-                               bool tools) {
-    std::vector<std::string> found;
-    for (const ResourceId id : ids) {
-        const Resource& resource = in.resources[id.value];
-        if ((resource.sort == ResourceSort::tool) == tools) {
-            found.push_back(resource_words(resource));
-        }
-    }
-    return found;
-}
-
-// The tools named, or the one that would be taken where the verb asks for one.
-std::vector<std::string> tools_of(const ReaderWords& in, const Action& action) {
-    auto tools = named(in, action.with, true);
-    if (!tools.empty() || action.sort != ActionSort::verb) {
-        return tools;
-    }
-    for (const Target& target : action.targets) {
-        const Item& item = in.model.item(target.ref.item);
-        const model::Verb& verb = in.model.kind(item.kind).verbs[target.verb];
-        if (!model::asks_tool(verb)) {
-            continue;
-        }
-        const auto fitting = model::fitting_tools(in.model, in.resources, item, verb);
-        if (!fitting.empty()) {
-            const std::string tool = resource_words(in.resources[fitting.front().value]);
-            if (std::find(tools.begin(), tools.end(), tool) == tools.end()) {
-                tools.push_back(tool);
-            }
-        }
-    }
-    return tools;
-}
-
-std::vector<std::string> with_article(std::vector<std::string> things) {
-    for (std::string& thing : things) {
-        thing.insert(0, "the ");
-    }
-    return things;
-}
-
-void say_with(const ReaderWords& in, Words& words, const Action& action) {
-    if (const auto tools = tools_of(in, action); !tools.empty()) {
-        say(words, " with " + model::list(with_article(tools)));
-    }
-    if (const auto supplies = named(in, action.with, false); !supplies.empty()) {
-        say(words, ", using " + model::list(with_article(supplies)));
-    }
-}
-
-void say_limit(Words& words, const model::Limit& limit) {
-    say(words, limit.least && limit.most ? ", " : " ");
-    value(words, model::for_reader(limit));
-}
-
-void say_verb(const ReaderWords& in, Words& words, const Action& action) {
+Words said_verb(const ReaderWords& in, const Action& action) {
     if (action.targets.empty()) {
-        return;
+        return {};
     }
     const auto first = tightening_of(in.model, action, action.targets.front());
     const bool one_torque =
         std::all_of(action.targets.begin(), action.targets.end(), [&](const Target& target) {
             return same(first, tightening_of(in.model, action, target));
         });
-    say(words, capital(spaced(action.verb)) + " ");
-    say_items(in, words, action, !one_torque);
-    say_with(in, words, action);
-    if (one_torque && first && first->torque) {
-        say(words, " to ");
-        value(words, torque_text(*first));
-        say(words, manner(*first));
-    } else if (one_torque) {
-        say(words, manner(first ? *first : action.tightening));
-    }
-    const auto tools = tools_of(in, action);
-    const bool in_tool = std::any_of(tools.begin(), tools.end(), [&](const std::string& tool) {
-        return model::has_words(tool, action.means);
-    });
-    if (!action.means.empty() && !in_tool) {
-        say(words, " through ");
-        value(words, action.means);
-    }
-    if (action.duration) {
-        say(words, " for ");
-        value(words, model::for_reader(*action.duration));
-    }
-    const Target& target = action.targets.front();
-    const auto& usual = in.model.kind_of(target.ref.item).verbs[target.verb].limit;
-    if (action.limit || usual) {
-        say_limit(words, action.limit ? *action.limit : *usual);
-    }
-    if (action.as_marked) {
-        say(words, ", to the match marks");
-    }
+    auto places = item_places(in, action, !one_torque);
+    places.emplace_back("how", said_how(in, action, first, one_torque));
+    return fill(verb_pattern(in.language, action.verb), places);
 }
 
 // What is to be done otherwise stands as it was written; names in it become what they name.
@@ -216,21 +105,21 @@ std::string in_words(const ReaderWords& in, const std::string& written) {
     std::string text;
     std::string word;
     const auto finish = [&] {
-        std::string said = word;
+        std::string told = word;
         for (std::uint32_t i = 0; i < in.model.items.size(); ++i) {
             if (in.model.items[i].name == word) {
-                said = model::for_reader(in.model, model::ItemId{i});
+                told = said(in.language, in.model, model::ItemId{i});
             }
         }
         for (const Resource& resource : in.resources) {
             if (resource.name == word) {
-                said = "the " + resource_words(resource);
+                told = resource_words(in, resource, true);
             }
         }
-        text += said;
+        text += told;
         word.clear();
     };
-    for (const char c : written) {
+    for (const char c : own(in.language, "otherwise", written)) {
         if (c == ' ' || c == ',') {
             finish();
             text += c;
@@ -242,10 +131,8 @@ std::string in_words(const ReaderWords& in, const std::string& written) {
     return text;
 }
 
-void say_measure(const ReaderWords& in, Words& words, const Action& action) {
-    say(words, "Measure the " + spaced(action.aspect) + " of ");
-    say_items(in, words, action, false);
-    say_with(in, words, action);
+// The action's own limit, or the one that the item declares for what is measured.
+std::optional<model::Limit> measured_limit(const ReaderWords& in, const Action& action) {
     std::optional<model::Limit> limit = action.limit;
     if (!limit && !action.targets.empty()) {
         for (const auto& declared : in.model.item(action.targets.front().ref.item).limits) {
@@ -254,14 +141,110 @@ void say_measure(const ReaderWords& in, Words& words, const Action& action) {
             }
         }
     }
-    if (limit) {
-        say(words, ": ");
-        value(words, model::for_reader(*limit));
+    return limit;
+}
+
+Words said_measure(const ReaderWords& in, const Action& action) {
+    auto places = item_places(in, action);
+    const std::string aspect = own(in.language, "word " + action.aspect, spaced(action.aspect));
+    places.emplace_back("what", words_of(aspect));
+    places.emplace_back("how", said_with(in, action));
+    Words words = fill(text(in.language, "Measure the {what} of {the items}{how}"), places);
+    if (const auto limit = measured_limit(in, action)) {
+        append(words, words_of(": "));
+        append(words, value(said(in.language, *limit)));
     }
     if (!action.otherwise.empty()) {
-        say(words, ". Otherwise " + in_words(in, action.otherwise));
+        append(words, fill(text(in.language, ". Otherwise {action}"),
+                           {{"action", words_of(in_words(in, action.otherwise))}}));
     }
+    return words;
 }
+
+Words said_replace(const ReaderWords& in, const Action& action) {
+    Words words =
+        fill(several(in.model, action) ? text(in.language, "Replace {the items} with the new ones")
+                                       : text(in.language, "Replace {the items} with the new one"),
+             item_places(in, action));
+    std::vector<std::string> spares;
+    for (const ResourceId id : action.with) {
+        spares.push_back(resource_words(in, in.resources[id.value]));
+    }
+    if (!spares.empty()) {
+        append(words, words_of(": " + said_list(in.language, spares)));
+    }
+    return words;
+}
+
+// What of the items is to be kept as it was: "order and face".
+std::vector<std::string> kept_aspects(const ReaderWords& in, const Action& action) {
+    std::vector<std::string> kept;
+    for (const Target& target : action.targets) {
+        for (const std::string& aspect : in.model.item(target.ref.item).keep) {
+            const std::string said = own(in.language, "word " + aspect, aspect);
+            if (std::find(kept.begin(), kept.end(), said) == kept.end()) {
+                kept.push_back(said);
+            }
+        }
+    }
+    return kept;
+}
+
+Words said_mark(const ReaderWords& in, const Action& action) {
+    const auto kept = kept_aspects(in, action);
+    auto places = item_places(in, action);
+    places.emplace_back("what", words_of(said_list(in.language, kept)));
+    Words words = fill(!kept.empty() && action.across.empty()
+                           ? text(in.language, "Mark the {what} of {the items}")
+                           : text(in.language, "Mark {the items}"),
+                       places);
+    std::vector<std::string> across;
+    std::transform(action.across.begin(), action.across.end(), std::back_inserter(across),
+                   [&](model::ItemId item) { return said(in.language, in.model, item); });
+    if (!across.empty()) {
+        append(words, fill(text(in.language, " across {the parts}"),
+                           {{"the parts", words_of(said_list(in.language, across))}}));
+    }
+    append(words, said_with(in, action));
+    append(words, words_of(several(in.model, action)
+                               ? text(in.language, ", so that they go back as they were")
+                               : text(in.language, ", so that it goes back as it was")));
+    return words;
+}
+
+Words said_given_up(const ReaderWords& in, const Action& action) {
+    const bool many = several(in.model, action);
+    const auto& language = in.language;
+    if (action.sort == ActionSort::scrap) {
+        return fill(many ? text(language, "Scrap {the items}: they do not go back")
+                         : text(language, "Scrap {the items}: it does not go back"),
+                    item_places(in, action));
+    }
+    return fill(many ? text(language, "Leave off {the items}: they do not go back")
+                     : text(language, "Leave off {the items}: it does not go back"),
+                item_places(in, action));
+}
+
+// "the old cell": without a count, since the new ones are as many.
+Words said_dispose(const ReaderWords& in, const Action& action) {
+    std::vector<std::string> names;
+    for (const Target& target : action.targets) {
+        names.push_back(fill_text(text(in.language, "the old {item}"),
+                                  {{"item", said_bare(in.language, in.model, target.ref.item)}}));
+    }
+    return fill(
+        text(in.language, "Dispose of {the old items} as {waste}"),
+        {{"the old items", words_of(said_list(in.language, names))},
+         {"waste", value(own(in.language, "waste " + action.aspect, spaced(action.aspect)))}});
+}
+
+Words said_guide(const ReaderWords& in, const Action& action) {
+    const model::Guide& guide = in.model.guide(action.guide);
+    return fill(text(in.language, "Do the guide “{title}”"),
+                {{"title", words_of(own(in.language, "guide " + guide.name, guide.title))}});
+}
+
+} // namespace
 
 bool several(const Model& model, const Action& action) {
     return action.targets.size() > 1 ||
@@ -269,146 +252,96 @@ bool several(const Model& model, const Action& action) {
             action.targets.front().ref.members.size() != 1);
 }
 
-void say_replace(const ReaderWords& in, Words& words, const Action& action) {
-    say(words, "Replace ");
-    say_items(in, words, action, false);
-    say(words, several(in.model, action) ? " with the new ones" : " with the new one");
-    std::vector<std::string> spares;
-    for (const ResourceId id : action.with) {
-        spares.push_back(resource_words(in.resources[id.value]));
-    }
-    if (!spares.empty()) {
-        say(words, ": " + model::list(spares));
-    }
-}
-
-void say_mark(const ReaderWords& in, Words& words, const Action& action) {
-    std::vector<std::string> kept;
-    for (const Target& target : action.targets) {
-        for (const std::string& aspect : in.model.item(target.ref.item).keep) {
-            if (std::find(kept.begin(), kept.end(), aspect) == kept.end()) {
-                kept.push_back(aspect);
-            }
-        }
-    }
-    say(words, "Mark ");
-    if (!kept.empty() && action.across.empty()) {
-        say(words, "the " + model::list(kept) + " of ");
-    }
-    say_items(in, words, action, false);
-    std::vector<std::string> across;
-    std::transform(action.across.begin(), action.across.end(), std::back_inserter(across),
-                   [&](model::ItemId item) { return model::for_reader(in.model, item); });
-    if (!across.empty()) {
-        say(words, " across " + model::list(across));
-    }
-    say_with(in, words, action);
-    say(words, several(in.model, action) ? ", so that they go back as they were"
-                                         : ", so that it goes back as it was");
-}
-
-void say_given_up(const ReaderWords& in, Words& words, const Action& action, const char* verb) {
-    say(words, verb);
-    say_items(in, words, action, false);
-    say(words, several(in.model, action) ? ": they do not go back" : ": it does not go back");
-}
-
-// "the old cell": without a count, since the new ones are as many.
-std::vector<std::string> old_ones(const Model& model, const Action& action) {
-    std::vector<std::string> names;
-    for (const Target& target : action.targets) {
-        std::string words = model::for_reader(model, target.ref.item, false);
-        if (model.item(target.ref.item).count > 1) {
-            words.erase(0, words.find(' ') + 1);
-        }
-        names.push_back("the old " + words);
-    }
-    return names;
-}
-
-} // namespace
-
 std::vector<std::string> tools_used(const ReaderWords& in, const Action& action) {
-    return tools_of(in, action);
+    return words_for(in, tools_of(in, action), false);
 }
 
-std::string spaced(std::string text) {
-    std::replace(text.begin(), text.end(), '-', ' ');
-    return text;
-}
-
-std::string capital(std::string text) {
-    if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') {
-        text.front() = static_cast<char>(text.front() - 'a' + 'A');
+std::string resource_words(const ReaderWords& in, const Resource& resource, bool article) {
+    const std::string english = resource.text.empty() ? spaced(resource.name) : resource.text;
+    if (is_english(in.language)) {
+        return article ? "the " + english : english;
     }
-    return text;
+    return with_article(own(in.language, "guide", english), article);
 }
 
-std::string resource_words(const Resource& resource) {
-    return resource.text.empty() ? spaced(resource.name) : resource.text;
+std::string condition_words(const ReaderWords& in, const model::Condition& condition) {
+    const std::string& state = in.model.kind_of(condition.item.item).states[condition.state];
+    return fill_text(text(in.language, "{the item} {state}"),
+                     {{"the item", said(in.language, in.model, condition.item)},
+                      {"item", said(in.language, in.model, condition.item, false)},
+                      {"state", state_words(in.language, state)}});
 }
 
-std::string condition_words(const Model& model, const model::Condition& condition) {
-    const auto& states = model.kind_of(condition.item.item).states;
-    return model::for_reader(model, condition.item) + " " + spaced(states[condition.state]);
-}
-
-std::string proof_words(const Model& model, const model::Proof& proof) {
+std::string proof_words(const ReaderWords& in, const model::Proof& proof) {
     if (proof.item.known()) {
-        return model::for_reader(model, proof.item);
+        // Listed by itself: only English has an article there.
+        return said(in.language, in.model, proof.item, is_english(in.language));
     }
-    const model::Function& function = model.functions[proof.function.value];
-    return function.title.empty() ? function.name : function.title;
+    const model::Function& function = in.model.functions[proof.function.value];
+    if (function.is_rating) {
+        return function.title.empty() ? function.name : function.title; // "IP67" in all languages
+    }
+    return function.title.empty() ? function.name
+                                  : own(in.language, "function " + function.name, function.title);
 }
 
-std::string title_words(const Model& model, const Action& action) {
+std::string title_words(const ReaderWords& in, const Action& action) {
     std::vector<std::string> items;
-    std::transform(action.targets.begin(), action.targets.end(), std::back_inserter(items),
-                   [&](const Target& target) { return model::for_reader(model, target.ref); });
-    return capital(spaced(action.verb)) + " " + model::list(items);
+    std::vector<std::string> bare;
+    for (const Target& target : action.targets) {
+        items.push_back(said(in.language, in.model, target.ref));
+        bare.push_back(said(in.language, in.model, target.ref, false));
+    }
+    return capital(in.language, fill_text(verb_pattern(in.language, action.verb),
+                                          {{"the items", said_list(in.language, items)},
+                                           {"items", said_list(in.language, bare)},
+                                           {"how", ""}}));
 }
 
-std::string tightening_words(const Tightening& tightening) {
-    std::string text = torque_text(tightening);
+std::string tightening_words(const Language& language, const Tightening& tightening) {
+    std::string words = torque_text(language, tightening);
     if (!tightening.pattern.empty()) {
-        text += (text.empty() ? "" : ", ") + spaced(tightening.pattern) + " pattern";
+        words +=
+            (words.empty() ? "" : ", ") + text(language, spaced(tightening.pattern) + " pattern");
     }
     if (tightening.passes > 1) {
-        text += (text.empty() ? "" : ", ") + std::to_string(tightening.passes) + " passes";
+        words +=
+            (words.empty() ? "" : ", ") + fill_text(text(language, "{count} passes"),
+                                                    {{"count", std::to_string(tightening.passes)}});
     }
-    return text;
+    return words;
 }
 
 Words sentence(const ReaderWords& in, const Action& action) {
     Words words;
     switch (action.sort) {
     case ActionSort::verb:
-        say_verb(in, words, action);
+        words = said_verb(in, action);
         break;
     case ActionSort::replace:
-        say_replace(in, words, action);
+        words = said_replace(in, action);
         break;
     case ActionSort::mark:
-        say_mark(in, words, action);
+        words = said_mark(in, action);
         break;
     case ActionSort::measure:
-        say_measure(in, words, action);
+        words = said_measure(in, action);
         break;
     case ActionSort::dispose:
-        say(words, "Dispose of " + model::list(old_ones(in.model, action)) + " as ");
-        value(words, spaced(action.aspect));
+        words = said_dispose(in, action);
         break;
     case ActionSort::scrap:
-        say_given_up(in, words, action, "Scrap ");
-        break;
     case ActionSort::leave_off:
-        say_given_up(in, words, action, "Leave off ");
+        words = said_given_up(in, action);
         break;
     case ActionSort::do_guide:
-        say(words, "Do the guide “" + in.model.guide(action.guide).title + "”");
+        words = said_guide(in, action);
         break;
     }
-    say(words, ".");
+    if (!words.empty()) {
+        words.front().text = capital(in.language, words.front().text);
+    }
+    append(words, words_of("."));
     return words;
 }
 

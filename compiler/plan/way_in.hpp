@@ -6,6 +6,7 @@
 #pragma once
 
 #include "bench/bench.hpp"
+#include "plan/work_time.hpp"
 
 #include <optional>
 #include <string>
@@ -23,9 +24,11 @@ struct WayInGoal {
 struct PlannedAct {
     bench::Act act;
     model::StateId from = 0;
-    double seconds = 0; // usual time, all members together
-    double waiting = 0; // time that passes by itself
-    std::string tool;   // as a list of tools would have it; empty: done by hand
+    double seconds = 0;    // usual time, all members together; no change of tool, no turning
+    double waiting = 0;    // time that passes by itself
+    std::string tool;      // as a list of tools would have it; empty: done by hand
+    std::string face = {}; // the side on which it is done; empty: any
+    ActTime time = {};     // where it stands in the work
 };
 
 // What another thing in the way, or the goal, has to do with an act.
@@ -66,13 +69,18 @@ struct WayIn {
     Proof proof = Proof::unknown;
     std::vector<PlannedAct> acts;   // in an order that the bench allows
     std::vector<ActReason> reasons; // one for each act
-    double seconds = 0;             // usual time of all acts
+    double seconds = 0;             // usual time of all acts: what is least
+    double labour_seconds = 0;      // the same with changes of tool and turnings
     double waiting = 0;
+    double back_seconds = 0; // labour of putting all back, estimated by the inverse verbs
+    double back_waiting = 0;
     double at_least_seconds = 0;  // no way in takes less; equal to `seconds` when it is proved
     std::size_t proofs = 0;       // sets of acts, of each of which any way in has to do one
     std::size_t with_choice = 0;  // of these, those that leave a choice
     std::size_t tool_changes = 0; // times that a tool is taken up
     std::size_t tool_changes_at_least = 0; // no order of these acts has fewer
+    std::size_t turnings = 0;              // times that the device is turned to another side
+    std::size_t turnings_at_least = 0;     // no order with the fewest changes of tool has fewer
     std::string
         orders; // in how many orders the acts can be done; empty: not asked, or past counting
     std::vector<Obstacle> obstacles;

@@ -24,29 +24,24 @@ std::uint32_t width(const TaskGraph& graph, NodeIndex index) {
 } // namespace
 
 Closure::Closure(const TaskGraph& graph)
-    : graph_(&graph), waits_for_(graph.nodes.size()), allowed_(graph.tasks.size()) {
-    std::vector<NodeIndex> open;
-    for (NodeIndex i = 0; i < graph.nodes.size(); ++i) {
-        const Node& node = graph.nodes[i];
-        const auto children = static_cast<std::uint32_t>(node.children.size());
-        const bool conjunct = node.sort == NodeSort::all || node.sort == NodeSort::task;
-        waits_for_[i] = !conjunct ? 1 : node.sort == NodeSort::task ? children + 1 : children;
-        if (waits_for_[i] == 0)
-            open.push_back(i);
-    }
-    for (const NodeIndex node : open)
+    : graph_(&graph), waits_for_(graph.waits), allowed_(graph.tasks.size()) {
+    for (const NodeIndex node : graph.let_go) {
+        if (waits_for_[node] == 0)
+            continue;
+        waits_for_[node] = 0;
         settle(node);
+    }
 }
 
 // Tells those above the node, which is now reached.
 void Closure::settle(NodeIndex node) {
-    std::vector<NodeIndex> queue{node};
-    while (!queue.empty()) {
-        const NodeIndex here = queue.back();
-        queue.pop_back();
+    queue_.push_back(node);
+    while (!queue_.empty()) {
+        const NodeIndex here = queue_.back();
+        queue_.pop_back();
         for (const NodeIndex above : graph_->above[here]) {
             if (waits_for_[above] != 0 && --waits_for_[above] == 0)
-                queue.push_back(above);
+                queue_.push_back(above);
         }
     }
 }
@@ -65,8 +60,8 @@ void Closure::allow(TaskIndex task) {
         settle(node);
 }
 
-std::vector<TaskIndex> Closure::cut(const std::vector<bool>& barred) const {
-    std::vector<TaskIndex> found;
+Cut Closure::cut(const std::vector<bool>& barred) const {
+    Cut found;
     std::vector<bool> seen(graph_->nodes.size());
     std::vector<NodeIndex> stack{graph_->goal};
     seen[graph_->goal] = true;
@@ -80,10 +75,14 @@ std::vector<TaskIndex> Closure::cut(const std::vector<bool>& barred) const {
         const NodeIndex here = stack.back();
         stack.pop_back();
         const Node& node = graph_->nodes[here];
+        if (!graph_->rests_on.empty()) {
+            const auto& on = graph_->rests_on[here];
+            found.rests_on.insert(found.rests_on.end(), on.begin(), on.end());
+        }
         if (node.sort == NodeSort::task && !barred.empty() && barred[graph_->task_of_node[here]])
             continue;
         if (node.sort == NodeSort::task && ready(graph_->task_of_node[here])) {
-            found.push_back(graph_->task_of_node[here]);
+            found.tasks.push_back(graph_->task_of_node[here]);
             continue;
         }
         if (node.sort == NodeSort::any || node.sort == NodeSort::fact) {
@@ -98,9 +97,41 @@ std::vector<TaskIndex> Closure::cut(const std::vector<bool>& barred) const {
         if (narrowest)
             visit(*narrowest);
     }
-    std::sort(found.begin(), found.end());
+    const auto in_order = [](auto& list) {
+        std::sort(list.begin(), list.end());
+        list.erase(std::unique(list.begin(), list.end()), list.end());
+    };
+    in_order(found.tasks);
+    in_order(found.rests_on);
     return found;
 }
+
+namespace {
+
+// What each node waits for before anything is done; what waits for nothing is reached.
+std::vector<std::uint32_t> waits_at_first(const TaskGraph& graph) {
+    std::vector<std::uint32_t> waits(graph.nodes.size());
+    std::vector<NodeIndex> reached;
+    for (NodeIndex i = 0; i < graph.nodes.size(); ++i) {
+        const Node& node = graph.nodes[i];
+        const auto children = static_cast<std::uint32_t>(node.children.size());
+        const bool conjunct = node.sort == NodeSort::all || node.sort == NodeSort::task;
+        waits[i] = !conjunct ? 1 : node.sort == NodeSort::task ? children + 1 : children;
+        if (waits[i] == 0)
+            reached.push_back(i);
+    }
+    while (!reached.empty()) {
+        const NodeIndex here = reached.back();
+        reached.pop_back();
+        for (const NodeIndex above : graph.above[here]) {
+            if (waits[above] != 0 && --waits[above] == 0)
+                reached.push_back(above);
+        }
+    }
+    return waits;
+}
+
+} // namespace
 
 void finish(TaskGraph& graph) {
     graph.above.assign(graph.nodes.size(), {});
@@ -110,6 +141,7 @@ void finish(TaskGraph& graph) {
             graph.above[child].push_back(i);
         graph.width[i] = width(graph, i);
     }
+    graph.waits = waits_at_first(graph);
 }
 
 } // namespace matchmark::plan

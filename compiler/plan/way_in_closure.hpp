@@ -6,9 +6,15 @@
 
 namespace matchmark::plan {
 
+// Acts of which one at least has to be done, and the relations without which that need not be so.
+struct Cut {
+    std::vector<TaskIndex> tasks;
+    std::vector<RelationIndex> rests_on; // in order; empty when the graph knows no relations
+};
+
 class Closure {
 public:
-    // Nothing is allowed yet; what needs no act is reached.
+    // Nothing is allowed yet; what needs no act, or is let go, is reached.
     explicit Closure(const TaskGraph& graph);
 
     void allow(TaskIndex task);
@@ -20,7 +26,7 @@ public:
 
     // When the goal is not reached: acts that are ready and not allowed, one of which has to be
     // done on any way to the goal that does without the `barred` ones. Empty: there is no way.
-    [[nodiscard]] std::vector<TaskIndex> cut(const std::vector<bool>& barred = {}) const;
+    [[nodiscard]] Cut cut(const std::vector<bool>& barred = {}) const;
 
 private:
     void settle(NodeIndex node);
@@ -28,6 +34,7 @@ private:
     const TaskGraph* graph_;
     std::vector<std::uint32_t> waits_for_; // children still out, or 0; a task also waits for leave
     std::vector<bool> allowed_;
+    std::vector<NodeIndex> queue_; // room for settle
 };
 
 } // namespace matchmark::plan

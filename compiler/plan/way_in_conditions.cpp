@@ -1,7 +1,7 @@
 // Builds, for each task, what it waits for: reach, needs, live sources, ties, what blocks, hazards.
 #include "plan/way_in_conditions.hpp"
 
-#include <algorithm>
+#include "plan/way_in_condition_nodes.hpp"
 
 namespace matchmark::plan {
 
@@ -14,58 +14,6 @@ using model::Model;
 using model::Role;
 using model::StateId;
 using model::StateSet;
-
-namespace {
-
-using Chain = std::vector<ItemId>;
-
-bool among(const std::vector<ItemId>& list, ItemId id) {
-    return std::find(list.begin(), list.end(), id) != list.end();
-}
-
-class Conditions {
-public:
-    Conditions(TaskGraph& graph, const WayInGoal& goal)
-        : graph_(graph), bench_(*graph.bench), model_(*bench_.model), goal_(goal),
-          start_(bench::assembled(bench_)) {}
-
-    void build();
-
-private:
-    NodeIndex add(NodeSort sort, std::vector<NodeIndex> children, ActReason reason = {});
-    NodeIndex fact(std::uint32_t unit, StateId state);
-    NodeIndex in_states(const ItemRef& ref, StateSet states, ActReason reason);
-    NodeIndex left(const ItemRef& ref, StateSet states, ActReason reason);
-    NodeIndex off(ItemId part, ActReason reason);
-    NodeIndex out_of_the_way(const ItemRef& ref, const Chain& at, ItemId of, Span because);
-    NodeIndex reach(ItemId id, const Chain& at, const std::vector<ItemId>& with_it);
-    Chain seat_chain(ItemId id) const;
-
-    void add_reach(const Task& task, std::vector<NodeIndex>& all);
-    void add_needs(const Task& task, std::vector<NodeIndex>& all);
-    void add_live(const Task& task, const std::vector<ItemId>& moved, std::vector<NodeIndex>& all);
-    void add_held(const Task& task, const std::vector<ItemId>& moved, std::vector<NodeIndex>& all);
-    void add_touched_hazards(const Task& task, std::vector<NodeIndex>& all);
-    void add_opened_hazards(std::vector<std::vector<NodeIndex>>& needs);
-    void bar_openers(ItemId id, std::size_t use, ItemId open,
-                     std::vector<std::vector<NodeIndex>>& needs);
-    void add_pressing(const Task& task, std::vector<NodeIndex>& all);
-    bool makes_safe(const Task& task, ItemId id, StateSet safe) const;
-    [[nodiscard]] bool is_way_to_safety(const Task& task) const;
-    NodeIndex goal_node();
-
-    [[nodiscard]] bool leaves(const Task& task) const;
-    [[nodiscard]] const Item& item_of(const Task& task) const {
-        return model_.item(graph_.units[task.unit].item);
-    }
-
-    TaskGraph& graph_;
-    const bench::Bench& bench_;
-    const Model& model_;
-    const WayInGoal& goal_;
-    bench::State start_;
-    std::map<std::pair<std::uint32_t, StateId>, NodeIndex> facts_;
-};
 
 NodeIndex Conditions::add(NodeSort sort, std::vector<NodeIndex> children, ActReason reason) {
     graph_.nodes.push_back({sort, std::move(children), reason});
@@ -141,13 +89,17 @@ NodeIndex Conditions::out_of_the_way(const ItemRef& ref, const Chain& at, ItemId
 
 NodeIndex Conditions::reach(ItemId id, const Chain& at, const std::vector<ItemId>& with_it) {
     std::vector<NodeIndex> all;
-    for (const model::ReachClause& clause : model_.item(id).reach) {
+    const auto& clauses = model_.item(id).reach;
+    for (std::uint32_t line = 0; line < clauses.size(); ++line) {
+        const model::ReachClause& clause = clauses[line];
         std::vector<NodeIndex> ways;
         for (const auto& way : clause.ways) {
             std::vector<NodeIndex> clear;
             for (const ItemRef& ref : way) {
-                if (bench_.exists(ref.item) && !among(with_it, ref.item))
-                    clear.push_back(out_of_the_way(ref, at, id, clause.span));
+                if (!bench_.exists(ref.item) || among(with_it, ref.item))
+                    continue;
+                clear.push_back(out_of_the_way(ref, at, id, clause.span));
+                note(clear.back(), {RelationSort::in_the_way, id, ref.item, line, {}});
             }
             ways.push_back(add(NodeSort::all, std::move(clear)));
         }
@@ -197,7 +149,8 @@ void Conditions::add_needs(const Task& task, std::vector<NodeIndex>& all) {
     const Item& item = model_.item(id);
     const Kind& kind = model_.kind(item.kind);
     const model::Verb& verb = kind.verbs[task.verb];
-    for (const model::Need& need : item.needs) {
+    for (std::uint32_t line = 0; line < item.needs.size(); ++line) {
+        const model::Need& need = item.needs[line];
         const model::Verb* named = model::find_verb(kind, need.verb);
         const bool asked =
             need.verb == verb.name || (named != nullptr && model::inverts(*named, verb));
@@ -206,6 +159,7 @@ void Conditions::add_needs(const Task& task, std::vector<NodeIndex>& all) {
             all.push_back(
                 in_states(wanted.item, model::in_set(wanted.state),
                           {ReasonSort::needs, {}, wanted.item.item, id, wanted.state, need.span}));
+            note(all.back(), {RelationSort::needs, id, wanted.item.item, line, {}});
         }
     }
     for (const model::OwnNeed& need : kind.needs) {
@@ -232,10 +186,9 @@ void Conditions::add_live(const Task& task, const std::vector<ItemId>& moved,
         touched = moved;
     else if (item.role == Role::part && is_way_to_safety(task))
         touched = {id};
-    for (std::uint32_t i = 0; i < model_.items.size(); ++i) {
-        const ItemId source{i};
-        const Item& from = model_.items[i];
-        if (from.feeds.empty() || source == id || among(from.through, id) || !bench_.exists(source))
+    for (const ItemId source : sources_) {
+        const Item& from = model_.item(source);
+        if (source == id || among(from.through, id))
             continue;
         const auto dead = [&](ItemId part) {
             const ActReason live{ReasonSort::live, {}, source, part, 0, from.span};
@@ -297,21 +250,40 @@ void Conditions::add_held(const Task& task, const std::vector<ItemId>& moved,
             seen.push_back(tie);
             all.push_back(left({tie, {}, {}}, model_.kind_of(tie).binds,
                                {ReasonSort::holds, {}, tie, part, 0, holder.declaration}));
+            note_holds(all.back(), tie, moved);
         }
     }
     for (const ItemId blocker : model_.item(id).blocked_by) {
-        if (out && bench_.exists(blocker))
-            all.push_back(
-                left({blocker, {}, {}}, model_.kind_of(blocker).blocks,
-                     {ReasonSort::blocks, {}, blocker, id, 0, model_.item(blocker).declaration}));
+        if (!out || !bench_.exists(blocker))
+            continue;
+        all.push_back(
+            left({blocker, {}, {}}, model_.kind_of(blocker).blocks,
+                 {ReasonSort::blocks, {}, blocker, id, 0, model_.item(blocker).declaration}));
+        note(all.back(), {RelationSort::blocks, id, blocker, 0, {}});
     }
 }
 
-bool Conditions::is_way_to_safety(const Task& task) const {
-    const ItemId id = graph_.units[task.unit].item;
-    const auto& hazards = model_.kind_of(id).hazards;
-    return std::any_of(hazards.begin(), hazards.end(),
-                       [&](const model::HazardUse& use) { return makes_safe(task, id, use.safe); });
+// The condition goes when this relation goes.
+void Conditions::note(NodeIndex condition, const Relation& gone) {
+    if (const auto relation = relations_.find(gone))
+        graph_.conditions_of[*relation].push_back(condition);
+}
+
+// What the tie need not let go of, for it to hold no longer: the one moved part that it touches, or
+// the one that stays.
+void Conditions::note_holds(NodeIndex condition, ItemId tie, const std::vector<ItemId>& moved) {
+    const auto& touches = model_.item(tie).touches;
+    for (const ItemId gone : touches) {
+        const auto is_left = [&](ItemId part, bool stays) {
+            return part != gone && bench_.exists(part) && among(moved, part) != stays;
+        };
+        const bool holds_moved = std::any_of(touches.begin(), touches.end(),
+                                             [&](ItemId part) { return is_left(part, false); });
+        const bool holds_rest = std::any_of(touches.begin(), touches.end(),
+                                            [&](ItemId part) { return is_left(part, true); });
+        if (!holds_moved || !holds_rest)
+            note(condition, {RelationSort::holds, gone, tie, 0, {}});
+    }
 }
 
 void Conditions::add_pressing(const Task& task, std::vector<NodeIndex>& all) {
@@ -327,113 +299,12 @@ void Conditions::add_pressing(const Task& task, std::vector<NodeIndex>& all) {
                  {ReasonSort::covers, {}, fastener, id, 0, model_.item(fastener).declaration}));
 }
 
-bool Conditions::makes_safe(const Task& task, ItemId id, StateSet safe) const {
-    if (graph_.units[task.unit].item != id)
-        return false;
-    const Kind& kind = model_.kind_of(id);
-    for (std::size_t s = 0; s < kind.states.size(); ++s) {
-        if (contains(safe, static_cast<StateId>(s)) && kind.set_of[s] == kind.set_of[task.to])
-            return true;
-    }
-    return false;
-}
-
-// Hazards of what the task works on. One that counts only while its item can be reached is asked
-// here if it always can.
-void Conditions::add_touched_hazards(const Task& task, std::vector<NodeIndex>& all) {
-    const ItemId id = graph_.units[task.unit].item;
-    const auto& ends = model_.item(id).touches;
-    const auto works_on = [&](ItemId part) {
-        return part.known() && (part == id || among(ends, part));
-    };
-    for (std::uint32_t i = 0; i < model_.items.size(); ++i) {
-        const ItemId danger{i};
-        const Item& item = model_.items[i];
-        if (!bench_.exists(danger))
-            continue;
-        const bool met = item.role == Role::part
-                             ? works_on(danger) || (item.reach.empty() && works_on(item.carrier))
-                             : id == danger;
-        for (const model::HazardUse& use : model_.kind(item.kind).hazards) {
-            if (met && !makes_safe(task, danger, use.safe))
-                all.push_back(in_states({danger, {}, {}}, use.safe,
-                                        {ReasonSort::hazard, {}, danger, id, 0, use.span}));
-        }
-    }
-}
-
-// The tasks that alone lay `open` open have to find the hazard safe.
-void Conditions::bar_openers(ItemId id, std::size_t use, ItemId open,
-                             std::vector<std::vector<NodeIndex>>& needs) {
-    const Item& part = model_.item(open);
-    const ItemRef* bar = nullptr;
-    const ItemId at = part.role == Role::part ? bench::place(bench_, start_, open)
-                                              : bench::seat(bench_, start_, open);
-    for (const model::ReachClause& clause : part.reach) {
-        if (clause.ways.size() != 1)
-            return;
-        for (const ItemRef& ref : clause.ways.front()) {
-            if (!bench_.exists(ref.item))
-                continue;
-            const Kind& kind = model_.kind_of(ref.item);
-            const bool stands = model::is_tie(kind.role) ? bench::binds(bench_, start_, ref.item)
-                                                         : bench::covers(bench_, start_, ref.item);
-            if (!stands ||
-                (kind.role == Role::part && bench::place(bench_, start_, ref.item) != at))
-                continue;
-            if (bar != nullptr && bar->item != ref.item)
-                return;
-            bar = &ref;
-        }
-    }
-    if (bar == nullptr || graph_.units_of[bar->item.value].size() != 1)
-        return;
-    const Kind& kind = model_.kind_of(bar->item);
-    const StateSet bad = model::is_tie(kind.role) ? kind.binds : kind.covers;
-    const model::HazardUse& hazard = model_.kind_of(id).hazards[use];
-    for (TaskIndex t = 0; t < graph_.tasks.size(); ++t) {
-        const Task& task = graph_.tasks[t];
-        const bool opens = graph_.units[task.unit].item == bar->item &&
-                           graph_.units[task.unit].set == 0 && contains(bad, task.from) &&
-                           !contains(bad, task.to);
-        if (!opens || makes_safe(task, id, hazard.safe))
-            continue;
-        std::vector<NodeIndex> ways{in_states({id, {}, {}}, hazard.safe,
-                                              {ReasonSort::hazard, {}, id, open, 0, hazard.span})};
-        if (part.role == Role::part) // what is gone already is not laid open
-            ways.push_back(off(open, {ReasonSort::aside, {}, open, bar->item, 0, hazard.span}));
-        needs[t].push_back(add(NodeSort::any, std::move(ways)));
-    }
-}
-
-void Conditions::add_opened_hazards(std::vector<std::vector<NodeIndex>>& needs) {
-    for (std::uint32_t i = 0; i < model_.items.size(); ++i) {
-        const ItemId id{i};
-        const Kind& kind = model_.kind_of(id);
-        const bool outside = std::any_of(kind.verbs.begin(), kind.verbs.end(),
-                                         [](const auto& verb) { return verb.from_outside; });
-        if (!bench_.exists(id) || (!outside && !model_.items[i].reach.empty()))
-            continue;
-        const auto opened =
-            model_.items[i].feeds.empty() ? std::vector<ItemId>{id} : model_.items[i].feeds;
-        for (std::size_t use = 0; use < kind.hazards.size(); ++use) {
-            if (!kind.hazards[use].on_reach)
-                continue;
-            for (const ItemId part : opened) {
-                if (bench_.exists(part) && bench::present(bench_, start_, part) &&
-                    !bench::reachable(bench_, start_, part))
-                    bar_openers(id, use, part, needs);
-            }
-        }
-    }
-}
-
-NodeIndex Conditions::goal_node() {
+NodeIndex Conditions::goal_node(const WayInGoal& goal) {
     std::vector<NodeIndex> all;
-    for (const ItemId id : goal_.items) {
+    for (const ItemId id : goal.items) {
         const ActReason asked{ReasonSort::goal, {}, id, id, 0, {}};
         const Kind& kind = model_.kind_of(id);
-        if (goal_.expose) {
+        if (goal.expose) {
             all.push_back(
                 reach(id, kind.role == Role::part ? chain_of(model_, id) : seat_chain(id), {}));
         } else {
@@ -480,12 +351,28 @@ void Conditions::build() {
         graph_.tasks[t].needs = conditions;
         graph_.nodes[task.done].children = std::move(children);
     }
-    graph_.goal = goal_node();
-    graph_.task_of_node.resize(graph_.nodes.size());
 }
 
-} // namespace
+void Conditions::finish() {
+    graph_.task_of_node.resize(graph_.nodes.size());
+    if (graph_.conditions_of.empty())
+        return;
+    graph_.rests_on.resize(graph_.nodes.size());
+    for (RelationIndex relation = 0; relation < graph_.conditions_of.size(); ++relation) {
+        for (const NodeIndex node : graph_.conditions_of[relation])
+            graph_.rests_on[node].push_back(relation);
+    }
+}
 
-void add_conditions(TaskGraph& graph, const WayInGoal& goal) { Conditions(graph, goal).build(); }
+std::vector<NodeIndex> add_conditions(TaskGraph& graph, const std::vector<WayInGoal>& goals,
+                                      const std::vector<Relation>& relations) {
+    Conditions conditions(graph, relations);
+    conditions.build();
+    std::vector<NodeIndex> nodes;
+    std::transform(goals.begin(), goals.end(), std::back_inserter(nodes),
+                   [&](const WayInGoal& goal) { return conditions.goal_node(goal); });
+    conditions.finish();
+    return nodes;
+}
 
 } // namespace matchmark::plan

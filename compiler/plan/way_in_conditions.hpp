@@ -5,7 +5,9 @@
 
 namespace matchmark::plan {
 
-// Adds the nodes of every fact, task and condition, and of the goal.
-void add_conditions(TaskGraph& graph, const WayInGoal& goal);
+// Adds the nodes of every fact, task and condition, and those of the goals, which are given. With
+// relations, the graph learns which of its conditions go when one of them goes.
+std::vector<NodeIndex> add_conditions(TaskGraph& graph, const std::vector<WayInGoal>& goals,
+                                      const std::vector<Relation>& relations);
 
 } // namespace matchmark::plan

@@ -32,24 +32,40 @@ bool may_always_harm(const TaskGraph& graph, const Task& task) {
            });
 }
 
-// Does the verb of `task` ask, by a line of the item or of its kind, for the state that `leaver`
-// leaves?
-bool asks_for(const TaskGraph& graph, const Task& task, const Task& leaver) {
+// For each act, those that ask, by a line of their item or of its kind, for the state that it
+// leaves.
+std::vector<std::vector<TaskIndex>> spoils_of(const TaskGraph& graph) {
     const Model& model = *graph.bench->model;
-    const Item& item = model.item(graph.units[task.unit].item);
-    const Kind& kind = model.kind(item.kind);
-    const Unit& left = graph.units[leaver.unit];
-    const model::Verb& verb = kind.verbs[task.verb];
-    const bool by_item = std::any_of(item.needs.begin(), item.needs.end(), [&](const auto& need) {
-        const model::Verb* named = model::find_verb(kind, need.verb);
-        return need.condition.item.item == left.item && need.condition.state == leaver.from &&
-               (need.verb == verb.name || (named != nullptr && model::inverts(*named, verb)));
-    });
-    const bool own = graph.units[task.unit].item == left.item;
-    return by_item || (own && std::any_of(kind.needs.begin(), kind.needs.end(), [&](const auto& n) {
-                           return n.verb == verb.name && contains(n.states, leaver.from) &&
-                                  !contains(n.states, leaver.to);
-                       }));
+    std::vector<std::vector<TaskIndex>> spoils(graph.tasks.size());
+    const auto note = [&](TaskIndex asks, ItemId of, const auto& spoilt) {
+        for (const std::uint32_t unit : graph.units_of[of.value]) {
+            for (const TaskIndex leaver : graph.tasks_of[unit]) {
+                auto& list = spoils[leaver];
+                if (spoilt(graph.tasks[leaver]) && (list.empty() || list.back() != asks))
+                    list.push_back(asks);
+            }
+        }
+    };
+    for (TaskIndex t = 0; t < graph.tasks.size(); ++t) {
+        const ItemId id = graph.units[graph.tasks[t].unit].item;
+        const Item& item = model.item(id);
+        const Kind& kind = model.kind(item.kind);
+        const model::Verb& verb = kind.verbs[graph.tasks[t].verb];
+        for (const model::Need& need : item.needs) {
+            const model::Verb* named = model::find_verb(kind, need.verb);
+            const model::Condition& wanted = need.condition;
+            if (need.verb == verb.name || (named != nullptr && model::inverts(*named, verb)))
+                note(t, wanted.item.item,
+                     [&](const Task& leaver) { return leaver.from == wanted.state; });
+        }
+        for (const model::OwnNeed& need : kind.needs) {
+            if (need.verb == verb.name)
+                note(t, id, [&](const Task& leaver) {
+                    return contains(need.states, leaver.from) && !contains(need.states, leaver.to);
+                });
+        }
+    }
+    return spoils;
 }
 
 bool made_safe(const bench::Bench& on, const bench::State& state, ItemId id, StateSet safe) {
@@ -180,10 +196,17 @@ public:
         }
     }
 
-    Search run() {
+    // From the assembled device, with these acts done already.
+    Search run(const std::vector<TaskIndex>& done) {
         Search result;
         const std::size_t most = branches_left_;
-        const bool found = visit(bench::assembled(*graph_.bench), Closure(graph_), result.order);
+        bench::State state = bench::assembled(*graph_.bench);
+        Closure closure(graph_);
+        for (const TaskIndex task : done) {
+            bench::perform(*graph_.bench, state, graph_.tasks[task].act);
+            closure.allow(task);
+        }
+        const bool found = visit(std::move(state), std::move(closure), result.order);
         result.answer = found ? Answer::yes : ran_out_ ? Answer::unknown : Answer::no;
         result.branches = most - branches_left_;
         return result;
@@ -305,14 +328,9 @@ void add_covers(const TaskGraph& graph, const model::HazardUse& use, Risks::Dang
 Risks risks_of(const TaskGraph& graph) {
     const Model& model = *graph.bench->model;
     Risks risks;
-    for (const Task& leaver : graph.tasks) {
+    risks.spoils = spoils_of(graph);
+    for (const Task& leaver : graph.tasks)
         risks.always.push_back(may_always_harm(graph, leaver));
-        auto& spoils = risks.spoils.emplace_back();
-        for (TaskIndex t = 0; t < graph.tasks.size(); ++t) {
-            if (asks_for(graph, graph.tasks[t], leaver))
-                spoils.push_back(t);
-        }
-    }
     for (std::uint32_t i = 0; i < model.items.size(); ++i) {
         const ItemId id{i};
         const Kind& kind = model.kind_of(id);
@@ -369,14 +387,21 @@ bool possible(const TaskGraph& graph, const bench::State& state, TaskIndex task)
     const bench::Act& act = graph.tasks[task].act;
     if (bench::refusal(on, state, act))
         return false;
+    const bool all_safe =
+        std::all_of(graph.dangers.begin(), graph.dangers.end(), [&](const Danger& danger) {
+            return made_safe(on, state, danger.item, danger.safe);
+        });
+    if (all_safe)
+        return true;
     bench::State after = state;
     bench::perform(on, after, act);
     return !bench::exposure(on, state, after, act);
 }
 
 Search search(const TaskGraph& graph, const Risks& risks, const WayInGoal& goal,
-              const std::vector<bool>& allowed, std::size_t most_branches) {
-    return Walker(graph, risks, goal, allowed, most_branches).run();
+              const std::vector<bool>& allowed, std::size_t most_branches,
+              const std::vector<TaskIndex>& done) {
+    return Walker(graph, risks, goal, allowed, most_branches).run(done);
 }
 
 } // namespace matchmark::plan

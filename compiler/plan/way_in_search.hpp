@@ -44,8 +44,10 @@ struct Search {
     std::size_t branches = 0;     // tried
 };
 
-// `most_branches`: after so many the answer is unknown.
+// `most_branches`: after so many the answer is unknown. `done`: acts done before, in order; they
+// are among those allowed, and not in the order given.
 Search search(const TaskGraph& graph, const Risks& risks, const WayInGoal& goal,
-              const std::vector<bool>& allowed, std::size_t most_branches);
+              const std::vector<bool>& allowed, std::size_t most_branches,
+              const std::vector<TaskIndex>& done = {});
 
 } // namespace matchmark::plan

@@ -3,6 +3,7 @@
 
 #include "model/fitting.hpp"
 #include "plan/way_in_conditions.hpp"
+#include "plan/work_time.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -85,6 +86,7 @@ std::string with_spaces(std::string words) {
 
 void add_tasks(TaskGraph& graph) {
     const Model& model = *graph.bench->model;
+    const WorkTimes times(model);
     graph.tasks_of.resize(graph.units.size());
     for (std::uint32_t u = 0; u < graph.units.size(); ++u) {
         const Unit& unit = graph.units[u];
@@ -105,9 +107,8 @@ void add_tasks(TaskGraph& graph) {
                 task.from = from;
                 task.to = verb.to;
                 task.act = {unit.item, task.verb, unit.whole ? Members{} : unit.members, true};
-                const double seconds = verb.takes ? verb.takes->base : 0;
-                const auto all = static_cast<double>(unit.members.size()) * seconds;
-                task.weight = std::llround(all * 1000) * (weight_of_second / 1000) + 1;
+                const double alone = times.act(item.kind, v, unit.members.size()).alone();
+                task.weight = std::llround(alone * 1000) * (weight_of_second / 1000) + 1;
                 task.tools = tools_for(model, item, verb);
                 graph.tasks_of[u].push_back(static_cast<TaskIndex>(graph.tasks.size()));
                 graph.tasks.push_back(std::move(task));
@@ -165,11 +166,24 @@ model::StateSet other_states(const Kind& kind, model::StateSet states) {
 }
 
 TaskGraph task_graph(const bench::Bench& bench, const WayInGoal& goal) {
+    std::vector<NodeIndex> goal_nodes;
+    return task_graph(bench, {goal}, {}, goal_nodes);
+}
+
+TaskGraph task_graph(const bench::Bench& bench, const std::vector<WayInGoal>& goals,
+                     const std::vector<Relation>& relations, std::vector<NodeIndex>& goal_nodes) {
     TaskGraph graph;
     graph.bench = &bench;
     add_units(graph);
     add_tasks(graph);
-    add_conditions(graph, goal);
+    for (std::uint32_t i = 0; i < bench.model->items.size(); ++i) {
+        for (const model::HazardUse& use : bench.model->kind_of(ItemId{i}).hazards) {
+            if (bench.exists(ItemId{i}))
+                graph.dangers.push_back({ItemId{i}, use.safe});
+        }
+    }
+    goal_nodes = add_conditions(graph, goals, relations);
+    graph.goal = goal_nodes.empty() ? 0 : goal_nodes.front();
     finish(graph);
     return graph;
 }

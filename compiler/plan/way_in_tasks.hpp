@@ -6,6 +6,7 @@
 // the bench has the last word.
 #pragma once
 
+#include "plan/relations.hpp"
 #include "plan/way_in.hpp"
 
 #include <cstdint>
@@ -46,6 +47,12 @@ struct Task {
     NodeIndex done = 0;  // the task's own node
 };
 
+// What is dangerous until it is in one of these states.
+struct Danger {
+    model::ItemId item;
+    model::StateSet safe = 0;
+};
+
 struct TaskGraph {
     const bench::Bench* bench = nullptr;
     std::vector<Unit> units;
@@ -55,8 +62,14 @@ struct TaskGraph {
     std::vector<Node> nodes;
     std::vector<TaskIndex> task_of_node; // of task nodes
     NodeIndex goal = 0;
+    std::vector<Danger> dangers;
     std::vector<std::vector<NodeIndex>> above; // the nodes that wait for each node
     std::vector<std::uint32_t> width;          // how many acts a cut through it has at most
+    std::vector<std::uint32_t> waits;          // children still out before anything is done
+    // When relations were given: which conditions go when one of them goes, and the reverse.
+    std::vector<std::vector<NodeIndex>> conditions_of; // by relation
+    std::vector<std::vector<RelationIndex>> rests_on;  // by node
+    std::vector<NodeIndex> let_go;                     // conditions that are not asked for now
 };
 
 constexpr std::int64_t weight_of_second = 1'000'000'000;
@@ -68,7 +81,7 @@ std::vector<model::ItemId> carried_by(const bench::Bench& bench, model::ItemId p
 // The kind's states in the first set that are not among these.
 model::StateSet other_states(const model::Kind& kind, model::StateSet states);
 
-// Fills `above` and `width`.
+// Fills `above`, `width` and `waits`.
 void finish(TaskGraph& graph);
 
 // What an act asks for, as a list of tools would have it ("hexalobular driver 6"): any of these.
@@ -76,6 +89,9 @@ std::vector<std::string> tools_for(const model::Model& model, const model::Item&
                                    const model::Verb& verb);
 
 TaskGraph task_graph(const bench::Bench& bench, const WayInGoal& goal);
+// One graph for several goals, whose nodes are given; `goal` is the first of them.
+TaskGraph task_graph(const bench::Bench& bench, const std::vector<WayInGoal>& goals,
+                     const std::vector<Relation>& relations, std::vector<NodeIndex>& goal_nodes);
 
 // Is what was asked for so?
 bool goal_met(const bench::Bench& bench, const bench::State& state, const WayInGoal& goal);

@@ -4,8 +4,8 @@
 // `hazardstatement`s, before the step's command as the content model of `step` has it.
 #include "publish/dita.hpp"
 
-#include "model/describe.hpp"
 #include "publish/facts.hpp"
+#include "publish/fixed_words.hpp"
 #include "publish/markup_tree.hpp"
 #include "publish/page_text.hpp"
 
@@ -40,8 +40,8 @@ std::string sentence(const Words& words) {
     return text;
 }
 
-std::string only(const std::vector<std::string>& variants) {
-    return variants.empty() ? "" : "(" + escaped(model::list(variants)) + " only) ";
+std::string only(const Language& in, const std::vector<std::string>& variants) {
+    return variants.empty() ? "" : "(" + escaped(say_only(in, variants)) + ") ";
 }
 
 std::string list(const std::string& label, const std::vector<std::string>& lines) {
@@ -52,7 +52,7 @@ std::string list(const std::string& label, const std::vector<std::string>& lines
     for (const std::string& line : lines) {
         items += element("li", line);
     }
-    return element("p", "<b>" + label + "</b>") + element("ul", items);
+    return element("p", "<b>" + escaped(label) + "</b>") + element("ul", items);
 }
 
 std::string list(const std::string& label, const std::vector<Words>& sentences) {
@@ -68,14 +68,15 @@ std::string list(const std::string& label, const std::vector<guide::Provision>& 
     return list(label, lines);
 }
 
-std::string message(const guide::Message& one) {
-    const std::string text = one.full_in_step == 0
-                                 ? escaped(plain_text(prose_tree(one.markdown)))
-                                 : "See step " + std::to_string(one.full_in_step) + ".";
+std::string message(const Language& in, const guide::Message& one) {
+    const std::string text =
+        one.full_in_step == 0
+            ? escaped(plain_text(prose_tree(one.markdown)))
+            : escaped(say_with(in, "See step {step}.", "step", std::to_string(one.full_in_step)));
     const std::string subject =
-        one.subject.empty() ? guide::signal_word(one.signal) : escaped(one.subject);
+        one.subject.empty() ? escaped(guide::signal_word(one.signal, in)) : escaped(one.subject);
     return "<hazardstatement type=\"" + std::string(signal_name(one.signal)) + "\"><messagepanel>" +
-           element("typeofhazard", only(one.variants) + subject) + element("howtoavoid", text) +
+           element("typeofhazard", only(in, one.variants) + subject) + element("howtoavoid", text) +
            "</messagepanel></hazardstatement>\n";
 }
 
@@ -88,13 +89,14 @@ std::string passages(const std::vector<guide::Passage>& list) {
     return text;
 }
 
-std::string pictures(const std::vector<guide::Picture>& list, const ShownPictures& shown) {
+std::string pictures(const Language& in, const std::vector<guide::Picture>& list,
+                     const ShownPictures& shown) {
     std::string text;
     for (const guide::Picture& one : list) {
         const auto found = shown.find(one.path);
         const std::string words = escaped(one.alternative_text);
         text += found == shown.end()
-                    ? element("p", "Picture not at hand: " + words)
+                    ? element("p", say_with(in, "Picture not at hand: {words}", "words", words))
                     : "<fig><title>" + words + "</title><image href=\"" +
                           escaped(found->second.source) + "\" placement=\"break\"><alt>" + words +
                           "</alt></image></fig>\n";
@@ -107,73 +109,79 @@ std::string pictures(const std::vector<guide::Picture>& list, const ShownPicture
     return text;
 }
 
-std::string substeps(const guide::Step& step) {
+std::string substeps(const Language& in, const guide::Step& step) {
     std::string text;
     for (const guide::Instruction& one : step.instructions) {
         std::string more;
         for (const Words& detail : one.details) {
             more += element("p", sentence(detail));
         }
-        more += one.record.empty() ? "" : element("p", "Write down: " + escaped(one.record));
-        text += element("substep", element("cmd", only(one.variants) + sentence(one.words)) +
+        more += one.record.empty()
+                    ? ""
+                    : element("p", escaped(say_with(in, "Write down: {what}", "what", one.record)));
+        text += element("substep", element("cmd", only(in, one.variants) + sentence(one.words)) +
                                        (more.empty() ? "" : element("info", more)));
     }
     return text.empty() ? text : element("substeps", text);
 }
 
-std::string step(const guide::Step& one, const ShownPictures& shown) {
+std::string step(const Language& in, const guide::Step& one, const ShownPictures& shown) {
     std::string before;
     for (const guide::Message& each : one.messages) {
-        before += message(each);
+        before += message(in, each);
     }
     std::string info;
-    for (const Fact& fact : facts(one)) {
+    for (const Fact& fact : facts(one, in)) {
         info += element("p", escaped(fact.term) + ": " + escaped(fact.words));
     }
     const auto condition = [&](const char* label, const std::vector<std::string>& words) {
         info += words.empty()
                     ? ""
-                    : element("p", std::string(label) + ": " + escaped(model::list(words)));
+                    : element("p", escaped(say(in, label) + ": " + language::said_list(in, words)));
     };
     condition("Do this test with", one.test.when);
     condition("Test equipment", one.test.with);
     condition("What it proves", one.test.proves);
-    const std::string after = passages(one.passages) + pictures(one.pictures, shown);
+    const std::string after = passages(one.passages) + pictures(in, one.pictures, shown);
     return "<step id=\"" + escaped(one.anchor) + "\">\n" + before +
-           element("cmd", (one.is_test ? "Test: " : "") + only(one.variants) + escaped(one.title)) +
-           (info.empty() ? "" : element("info", info)) + substeps(one) +
+           element("cmd", (one.is_test ? escaped(say(in, "Test")) + ": " : "") +
+                              only(in, one.variants) + escaped(one.title)) +
+           (info.empty() ? "" : element("info", info)) + substeps(in, one) +
            (after.empty() ? "" : element("info", after)) + "</step>\n";
 }
 
 std::string prerequisites(const Document& document) {
-    std::string text = list("Stored in it", document.energies);
+    const Language& in = document.language;
+    std::string text = list(say(in, "Stored in it"), document.energies);
     for (const guide::GatheredMessage& one : document.safety) {
-        text += message(one.message);
+        text += message(in, one.message);
     }
-    text += list("To wear", document.protection) + list("Tools", document.tools) +
-            list("Spares", document.spares) + list("Supplies", document.supplies);
-    text += document.cost.empty()
-                ? ""
-                : element("p", "Together: " + escaped(model::list(document.cost)));
+    text += list(say(in, "To wear"), document.protection) + list(say(in, "Tools"), document.tools) +
+            list(say(in, "Spares"), document.spares) + list(say(in, "Supplies"), document.supplies);
+    text += document.cost.empty() ? ""
+                                  : element("p", escaped(say(in, "Together") + ": " +
+                                                         language::said_list(in, document.cost)));
     std::vector<std::string> fasteners;
     for (const guide::FastenerRow& row : document.fasteners) {
-        std::string line = only(row.variants) + escaped(row.words);
+        std::string line = only(in, row.variants) + escaped(row.words);
         for (const std::string& more : {row.description, row.told_by, row.torque}) {
             line += more.empty() ? "" : ", " + escaped(more);
         }
         fasteners.push_back(line);
     }
-    text += list("Fasteners that you will handle", fasteners);
+    text += list(say(in, "Fasteners that you will handle"), fasteners);
     return text.empty() ? text : element("prereq", text);
 }
 
 std::string afterwards(const Document& document) {
-    std::string text = list("What this work voids, and what restores it", document.ratings);
+    const Language& in = document.language;
+    std::string text =
+        list(say(in, "What this work voids, and what restores it"), document.ratings);
     std::vector<std::string> waste;
     for (const guide::Disposal& one : document.disposals) {
         waste.push_back(escaped(one.words) + ": <b>" + escaped(one.waste_class) + "</b>");
     }
-    text += list("To a collecting point under the rules of your country", waste);
+    text += list(say(in, "To a collecting point under the rules of your country"), waste);
     for (const guide::Figure& figure : document.figures) {
         text += element("p", "<b>" + escaped(figure.title) + "</b>") +
                 dita_prose(figure.alternative_text);
@@ -201,12 +209,13 @@ std::string dita(const Document& document, const ShownPictures& shown) {
     }
     std::string context = about.empty() ? "" : element("ul", about);
     context += element("p", escaped(document.deferral)) + passages(document.passages) +
-               list("The aim", document.goals) + pictures(document.pictures, shown);
+               list(say(document.language, "The aim"), document.goals) +
+               pictures(document.language, document.pictures, shown);
     std::string steps;
     for (const guide::Section& section : document.sections) {
         steps += section.steps.empty() ? "" : element("stepsection", escaped(section.title));
         for (const guide::Step& one : section.steps) {
-            steps += step(one, shown);
+            steps += step(document.language, one, shown);
         }
     }
     const std::string author = document.author.empty()
@@ -215,7 +224,7 @@ std::string dita(const Document& document, const ShownPictures& shown) {
     return without_controls(
         "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
         "<!DOCTYPE task PUBLIC \"-//OASIS//DTD DITA 1.3 Task//EN\" \"task.dtd\">\n<task id=\"" +
-        identifier(document.name) + "\" xml:lang=\"en\">\n" +
+        identifier(document.name) + "\" xml:lang=\"" + document.language.tag + "\">\n" +
         element("title", escaped(document.title)) + element("shortdesc", escaped(document.reader)) +
         author + "<taskbody>\n" + prerequisites(document) + element("context", context) +
         (steps.empty() ? "" : element("steps", steps)) + afterwards(document) +

@@ -4,6 +4,7 @@
 #include "publish/archive.hpp"
 #include "publish/digest.hpp"
 #include "publish/facts.hpp"
+#include "publish/fixed_words.hpp"
 #include "publish/page_drawing.hpp"
 #include "publish/page_parts.hpp"
 #include "publish/page_text.hpp"
@@ -85,10 +86,11 @@ std::string for_a_book(std::string_view page) {
     return without(text, " data-seconds=\"", '"', always);
 }
 
-std::string xhtml(const std::string& title, const std::string& body) {
+std::string xhtml(const Language& in, const std::string& title, const std::string& body) {
     return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<!DOCTYPE html>\n<html "
            "xmlns=\"http://www.w3.org/1999/xhtml\" xmlns:epub=\"http://www.idpf.org/2007/ops\" "
-           "lang=\"en\" xml:lang=\"en\">\n<head>\n<meta charset=\"UTF-8\"/>\n<title>" +
+           "lang=\"" +
+           in.tag + "\" xml:lang=\"" + in.tag + "\">\n<head>\n<meta charset=\"UTF-8\"/>\n<title>" +
            title + "</title>\n<link rel=\"stylesheet\" href=\"guide.css\"/>\n</head>\n<body>\n" +
            body + "</body>\n</html>\n";
 }
@@ -101,8 +103,10 @@ std::string contents(const Document& document, const std::string& title) {
                     escaped(document.sections[i].title) + "</a></li>\n";
         }
     }
-    return xhtml("Contents", "<nav epub:type=\"toc\" id=\"toc\">\n<h1>Contents</h1>\n<ol>\n" +
-                                 list + "</ol>\n</nav>\n");
+    const std::string heading = escaped(say(document.language, "Contents"));
+    return xhtml(document.language, heading,
+                 "<nav epub:type=\"toc\" id=\"toc\">\n<h1>" + heading + "</h1>\n<ol>\n" + list +
+                     "</ol>\n</nav>\n");
 }
 
 bool is_date(std::string_view text) {
@@ -168,10 +172,12 @@ std::string package(const Document& document, const std::string& title, const Bo
     const std::string drawn = page.find("<svg") == std::string::npos ? "" : " properties=\"svg\"";
     return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<package "
            "xmlns=\"http://www.idpf.org/2007/opf\" version=\"3.0\" unique-identifier=\"id\" "
-           "xml:lang=\"en\">\n<metadata xmlns:dc=\"http://purl.org/dc/elements/1.1/\">\n"
+           "xml:lang=\"" +
+           document.language.tag +
+           "\">\n<metadata xmlns:dc=\"http://purl.org/dc/elements/1.1/\">\n"
            "<dc:identifier id=\"id\">" +
            identifier(page) + "</dc:identifier>\n<dc:title>" + title +
-           "</dc:title>\n<dc:language>en</dc:language>\n" + author +
+           "</dc:title>\n<dc:language>" + document.language.tag + "</dc:language>\n" + author +
            "<meta property=\"dcterms:modified\">" + date_of(created) +
            "</meta>\n</metadata>\n<manifest>\n<item id=\"contents\" href=\"contents.xhtml\" "
            "media-type=\"application/xhtml+xml\" properties=\"nav\"/>\n<item id=\"guide\" "
@@ -186,7 +192,8 @@ std::string package(const Document& document, const std::string& title, const Bo
 std::string epub(const Document& document, const guide::Assets& assets,
                  const std::string& created) {
     const std::string device = document.device.empty() ? "" : ": " + document.device;
-    const std::string title = without_controls(escaped(document.title + device));
+    const std::string title =
+        without_language_marks(without_controls(escaped(document.title + device)));
     Book book;
     ShownPictures pictures = shown_pictures(assets);
     add_pictures(book, pictures);
@@ -194,12 +201,16 @@ std::string epub(const Document& document, const guide::Assets& assets,
     const auto source = [](std::size_t i) { return "drawings/" + std::to_string(i + 1) + ".svg"; };
     const std::string body =
         for_a_book(without_controls(page_body({document, pictures}, drawings(document, source))));
-    const std::string page = xhtml(title, body);
+    std::string page = xhtml(document.language, title, body);
+    if (!language::is_english(document.language)) {
+        page = with_languages_marked(page);
+    }
     std::vector<Packed> files = {
         {"mimetype", "application/epub+zip", true},
         {"META-INF/container.xml", container, false},
         {"guide.opf", package(document, title, book, page, created), false},
-        {"contents.xhtml", without_controls(contents(document, title)), false},
+        {"contents.xhtml", with_languages_marked(without_controls(contents(document, title))),
+         false},
         {"guide.xhtml", page, false},
         {"guide.css", style, false}};
     files.insert(files.end(), book.pictures.begin(), book.pictures.end());

@@ -1,7 +1,7 @@
 // Short facts about a guide and a step, in the same words in every form.
 #include "publish/facts.hpp"
 
-#include "model/describe.hpp"
+#include "publish/fixed_words.hpp"
 
 #include <cmath>
 
@@ -9,54 +9,51 @@ namespace matchmark::publish {
 
 namespace {
 
-void add(std::vector<Fact>& facts, const char* term, const std::string& words) {
+void add(std::vector<Fact>& facts, const Language& in, const char* term, const std::string& words) {
     if (!words.empty()) {
-        facts.push_back({term, words});
+        facts.push_back({say(in, term), words});
     }
-}
-
-std::string capital(std::string words) {
-    if (!words.empty() && words.front() >= 'a' && words.front() <= 'z') {
-        words.front() = static_cast<char>(words.front() - 'a' + 'A');
-    }
-    return words;
 }
 
 } // namespace
 
 std::vector<Fact> facts(const guide::Document& document) {
+    const Language& in = document.language;
     std::vector<Fact> all;
-    add(all, "Equipment", document.device);
-    add(all, "Its revision", document.device_revision);
-    add(all, "Only for", model::list(document.variants));
-    add(all, "Guide revision", document.revision);
-    add(all, "Source version", document.source_version);
-    add(all, "Date", document.date);
-    add(all, "Author", document.author);
-    add(all, "Handling alone", document.time);
-    add(all, "Waiting", document.waiting);
+    add(all, in, "Equipment", document.device);
+    add(all, in, "Its revision", document.device_revision);
+    add(all, in, "Only for", language::said_list(in, document.variants));
+    add(all, in, "Guide revision", document.revision);
+    add(all, in, "Source version", document.source_version);
+    add(all, in, "Date", document.date);
+    add(all, in, "Author", document.author);
+    add(all, in, "Handling alone", document.time);
+    add(all, in, "Waiting", document.waiting);
     return all;
 }
 
-std::vector<Fact> facts(const guide::Step& step) {
+std::vector<Fact> facts(const guide::Step& step, const Language& in) {
     std::vector<Fact> all;
-    add(all, "Tools", capital(model::list(step.tools)));
-    add(all, "Handling", step.seconds > 0 ? "about " + time_words(step.seconds) : "");
-    add(all, "Waiting", step.waiting_seconds > 0 ? time_words(step.waiting_seconds) : "");
+    add(all, in, "Tools", language::capital(in, language::said_list(in, step.tools)));
+    add(all, in, "Handling",
+        step.seconds > 0 ? say_with(in, "about {time}", "time", time_words(step.seconds, in)) : "");
+    add(all, in, "Waiting", step.waiting_seconds > 0 ? time_words(step.waiting_seconds, in) : "");
     return all;
 }
 
-std::string time_words(double seconds) {
+std::string time_words(double seconds, const Language& in) {
+    const std::string space(language::traits_of(in).unit_space);
     if (seconds < 90) {
-        return std::to_string(std::lround(seconds)) + " s";
+        return std::to_string(std::lround(seconds)) + space + "s";
     }
     const long minutes = std::lround(seconds / 60);
     const long hours = minutes / 60;
     const long rest = minutes % 60;
     if (hours == 0) {
-        return std::to_string(minutes) + " min";
+        return std::to_string(minutes) + space + "min";
     }
-    return std::to_string(hours) + " h" + (rest == 0 ? "" : " " + std::to_string(rest) + " min");
+    return std::to_string(hours) + space + "h" +
+           (rest == 0 ? "" : " " + std::to_string(rest) + space + "min");
 }
 
 std::string one_line(const guide::Provision& provision) {
@@ -68,13 +65,15 @@ std::string one_line(const guide::Provision& provision) {
     return text;
 }
 
-std::string step_range(const guide::Section& section) {
+std::string step_range(const guide::Section& section, const Language& in) {
     if (section.steps.empty()) {
         return {};
     }
     const std::string first = std::to_string(section.steps.front().number);
     const std::string last = std::to_string(section.steps.back().number);
-    return first == last ? "step " + first : "steps " + first + " to " + last;
+    return first == last ? say_with(in, "step {step}", "step", first)
+                         : language::fill_text(say(in, "steps {first} to {last}"),
+                                               {{"first", first}, {"last", last}});
 }
 
 const char* signal_name(guide::Signal signal) {

@@ -14,10 +14,11 @@ struct Fact {
 std::vector<Fact> facts(const guide::Document& document);
 
 // The step's tools and times. Empty ones are left out.
-std::vector<Fact> facts(const guide::Step& step);
+std::vector<Fact> facts(const guide::Step& step,
+                        const language::Language& in = language::english());
 
 // "40 s", "3 min", "1 h 20 min": rounded to what a person at a bench asks for.
-std::string time_words(double seconds);
+std::string time_words(double seconds, const language::Language& in = language::english());
 
 // "driver 6, 2, 14.50 EUR, for the lid"
 std::string one_line(const guide::Provision& provision);
@@ -26,6 +27,7 @@ std::string one_line(const guide::Provision& provision);
 const char* signal_name(guide::Signal signal);
 
 // "steps 3 to 7"
-std::string step_range(const guide::Section& section);
+std::string step_range(const guide::Section& section,
+                       const language::Language& in = language::english());
 
 } // namespace matchmark::publish

@@ -1,8 +1,8 @@
 // The guide as a HowTo of schema.org, in JSON-LD: for search and for other programs.
 #include "publish/how_to.hpp"
 
-#include "model/describe.hpp"
 #include "publish/facts.hpp"
+#include "publish/fixed_words.hpp"
 #include "publish/json_model.hpp"
 #include "publish/markup_tree.hpp"
 
@@ -18,27 +18,27 @@ Json typed(const char* type, const std::string& property, const std::string& tex
     return {{"@type", type}, {property, text}};
 }
 
-std::string only(const std::vector<std::string>& variants) {
-    return variants.empty() ? "" : model::list(variants) + " only: ";
+std::string only(const Language& in, const std::vector<std::string>& variants) {
+    return variants.empty() ? "" : say_only(in, variants) + ": ";
 }
 
 // A message is a tip that stands before the directions: schema.org has no type for a warning.
-Json message(const guide::Message& one) {
+Json message(const Language& in, const guide::Message& one) {
     const std::string subject = one.subject.empty() ? "" : one.subject + ". ";
-    const std::string text = one.full_in_step == 0
-                                 ? plain_text(prose_tree(one.markdown))
-                                 : "See step " + std::to_string(one.full_in_step) + ".";
+    const std::string text = one.full_in_step == 0 ? plain_text(prose_tree(one.markdown))
+                                                   : say_with(in, "See step {step}.", "step",
+                                                              std::to_string(one.full_in_step));
     return typed("HowToTip", "text",
-                 std::string(guide::signal_word(one.signal)) + ": " + only(one.variants) + subject +
+                 guide::signal_word(one.signal, in) + ": " + only(in, one.variants) + subject +
                      text);
 }
 
-Json conditions(const guide::Test& test) {
+Json conditions(const Language& in, const guide::Test& test) {
     Json list = Json::array();
     const auto add = [&](const char* label, const std::vector<std::string>& words) {
         if (!words.empty()) {
             list.push_back(
-                typed("HowToTip", "text", std::string(label) + ": " + model::list(words)));
+                typed("HowToTip", "text", say(in, label) + ": " + language::said_list(in, words)));
         }
     };
     add("Do this test with", test.when);
@@ -47,29 +47,32 @@ Json conditions(const guide::Test& test) {
     return list;
 }
 
-Json step(const guide::Step& one) {
+Json step(const Language& in, const guide::Step& one) {
     Json list = Json::array();
     for (const guide::Message& each : one.messages) {
-        list.push_back(message(each));
+        list.push_back(message(in, each));
     }
-    for (const Json& each : conditions(one.test)) {
+    for (const Json& each : conditions(in, one.test)) {
         list.push_back(each);
     }
     for (const guide::Instruction& each : one.instructions) {
-        std::string text = only(each.variants) + guide::plain(each.words);
+        std::string text = only(in, each.variants) + guide::plain(each.words);
         for (const guide::Words& detail : each.details) {
             text += " " + guide::plain(detail);
         }
-        text += each.record.empty() ? "" : " Write down: " + each.record + ".";
+        text += each.record.empty()
+                    ? ""
+                    : " " + say_with(in, "Write down: {what}", "what", each.record) + ".";
         list.push_back(typed("HowToDirection", "text", text));
     }
     for (const guide::Passage& each : one.passages) {
         list.push_back(typed("HowToTip", "text", plain_text(prose_tree(each.markdown))));
     }
-    return {{"@type", "HowToStep"},
-            {"position", one.number},
-            {"name", (one.is_test ? "Test: " : "") + only(one.variants) + one.title},
-            {"itemListElement", list}};
+    return {
+        {"@type", "HowToStep"},
+        {"position", one.number},
+        {"name", (one.is_test ? say(in, "Test") + ": " : "") + only(in, one.variants) + one.title},
+        {"itemListElement", list}};
 }
 
 void add_supplies(Json& list, const std::vector<guide::Provision>& provisions) {
@@ -107,7 +110,8 @@ void add_if(Json& root, const char* key, const std::string& text) {
 std::string how_to(const Document& document) {
     Json root = {{"@context", "https://schema.org"}, {"@type", "HowTo"}, {"name", document.title}};
     root["description"] = document.reader + " " + document.deferral;
-    root["inLanguage"] = "en";
+    const Language& in = document.language;
+    root["inLanguage"] = in.tag;
     if (!document.device.empty()) {
         root["about"] = typed("Product", "name", document.device);
     }
@@ -130,18 +134,19 @@ std::string how_to(const Document& document) {
     if (!document.safety.empty()) {
         Json messages = Json::array();
         for (const guide::GatheredMessage& one : document.safety) {
-            messages.push_back(message(one.message));
+            messages.push_back(message(in, one.message));
         }
-        const Json first = {
-            {"@type", "HowToStep"}, {"name", "Read all of this"}, {"itemListElement", messages}};
+        const Json first = {{"@type", "HowToStep"},
+                            {"name", say(in, "Read all of this")},
+                            {"itemListElement", messages}};
         sections.push_back({{"@type", "HowToSection"},
-                            {"name", "Safety first"},
+                            {"name", say(in, "Safety first")},
                             {"itemListElement", Json::array({first})}});
     }
     for (const guide::Section& section : document.sections) {
         Json steps = Json::array();
         for (const guide::Step& one : section.steps) {
-            steps.push_back(step(one));
+            steps.push_back(step(in, one));
         }
         sections.push_back(
             {{"@type", "HowToSection"}, {"name", section.title}, {"itemListElement", steps}});

@@ -3,6 +3,7 @@
 
 #include "publish/digest.hpp"
 #include "publish/facts.hpp"
+#include "publish/fixed_words.hpp"
 #include "publish/page_drawing.hpp"
 #include "publish/page_needs.hpp"
 #include "publish/page_parts.hpp"
@@ -44,30 +45,36 @@ std::string html(const Document& document, const guide::Assets& assets) {
     const auto source = [&](std::size_t i) {
         return "data:image/svg+xml;base64," + base64(document.figures[i].svg);
     };
-    std::string body = "<div class=\"sheet\">\n<a class=\"skip\" href=\"#work\">To the steps</a>\n";
+    const Language& in = document.language;
+    std::string body = "<div class=\"sheet\">\n<a class=\"skip\" href=\"#work\">" +
+                       escaped(say(in, "To the steps")) + "</a>\n";
     body += place_of_links;
     body += page_body({document, pictures}, drawings(document, source));
     body += "<footer>\n<p>" + title;
     for (const Fact& fact : facts(document)) {
-        if (fact.term == "Guide revision" || fact.term == "Source version" || fact.term == "Date") {
+        if (fact.term == say(in, "Guide revision") || fact.term == say(in, "Source version") ||
+            fact.term == say(in, "Date")) {
             body += " · " + escaped(fact.term + " " + fact.words);
         }
     }
     body += "</p>\n</footer>\n</div>\n";
     body = without_controls(body);
-    return page_head(title, page_style, page_script) + "<body data-guide=\"" +
-           without_controls(escaped(store_name(document, body))) + "\">\n" + body + "<script>" +
-           page_script + "</script>\n</body>\n</html>\n";
+    const std::string script = script_in(in, page_script);
+    const std::string page = page_head(title, page_style, script, in) + "<body data-guide=\"" +
+                             without_controls(escaped(store_name(document, body))) + "\">\n" +
+                             body + "<script>" + script + "</script>\n</body>\n</html>\n";
+    return language::is_english(in) ? page : with_languages_marked(page);
 }
 
 std::string with_links(std::string page, const std::string& list,
-                       const std::vector<PageLink>& others) {
+                       const std::vector<PageLink>& others, const Language& in) {
     const auto at = page.find(place_of_links);
     if (at == std::string::npos) {
         return page;
     }
-    std::string links = "<nav class=\"others\" aria-label=\"Other guides\">\n<ul>\n<li><a href=\"" +
-                        escaped(list) + "\">All guides</a></li>\n";
+    std::string links = "<nav class=\"others\" aria-label=\"" + escaped(say(in, "Other guides")) +
+                        "\">\n<ul>\n<li><a href=\"" + escaped(list) + "\">" +
+                        escaped(say(in, "All guides")) + "</a></li>\n";
     for (const PageLink& other : others) {
         links += "<li><a href=\"" + escaped(other.address) + "\">" + escaped(other.title) +
                  "</a></li>\n";

@@ -19,6 +19,7 @@ struct PageLink {
 
 // The page with a way to the list of all guides, and to the others for the same device.
 std::string with_links(std::string page, const std::string& list,
-                       const std::vector<PageLink>& others);
+                       const std::vector<PageLink>& others,
+                       const language::Language& in = language::english());
 
 } // namespace matchmark::publish

@@ -1,6 +1,7 @@
 // The page that leads to the other pages, when a folder of guides is published.
 #include "publish/index_page.hpp"
 
+#include "publish/fixed_words.hpp"
 #include "publish/page_parts.hpp"
 #include "publish/page_style.hpp"
 #include "publish/page_text.hpp"
@@ -130,7 +131,7 @@ std::string search_words(const guide::Document& document) {
     return words;
 }
 
-std::string index_page(std::vector<IndexEntry> entries) {
+std::string index_page(std::vector<IndexEntry> entries, const Language& in) {
     std::sort(entries.begin(), entries.end(), [](const IndexEntry& a, const IndexEntry& b) {
         return std::tie(a.device, a.title, a.file) < std::tie(b.device, b.title, b.file);
     });
@@ -147,9 +148,11 @@ std::string index_page(std::vector<IndexEntry> entries) {
         list += "</li>\n";
     }
     list += entries.empty() ? "" : "</ul>\n</section>\n";
-    return page_head("Guides", std::string(page_style) + list_style, search_script) +
-           "<body>\n<div class=\"sheet\">\n<main>\n<h1>Guides</h1>\n<div id=\"list\">\n" +
-           without_controls(list) + "</div>\n</main>\n</div>\n<script>" + search_script +
+    const std::string title = escaped(say(in, "Guides"));
+    const std::string script = script_in(in, search_script);
+    return page_head(title, std::string(page_style) + list_style, script, in) +
+           "<body>\n<div class=\"sheet\">\n<main>\n<h1>" + title + "</h1>\n<div id=\"list\">\n" +
+           without_controls(list) + "</div>\n</main>\n</div>\n<script>" + script +
            "</script>\n</body>\n</html>\n";
 }
 

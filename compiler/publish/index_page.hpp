@@ -21,7 +21,8 @@ std::string search_words(const guide::Document& document);
 
 // A page of one list for each device, devices and guides in order of title. With scripts on, a
 // field above it searches, without any network.
-std::string index_page(std::vector<IndexEntry> entries);
+std::string index_page(std::vector<IndexEntry> entries,
+                       const language::Language& in = language::english());
 
 // A file's path as the reference to it from another file of the same published folder.
 std::string reference(const std::string& from, const std::string& to);

@@ -1,8 +1,8 @@
 // The guide as GitHub Flavored Markdown: for wikis, repositories and plain reading.
 #include "publish/markdown.hpp"
 
-#include "model/describe.hpp"
 #include "publish/facts.hpp"
+#include "publish/fixed_words.hpp"
 #include "publish/page_text.hpp"
 
 #include <algorithm>
@@ -33,8 +33,8 @@ std::string sentence(const Words& words) {
     return text;
 }
 
-std::string only(const std::vector<std::string>& variants) {
-    return variants.empty() ? "" : "(" + markdown_text(model::list(variants)) + " only) ";
+std::string only(const Language& in, const std::vector<std::string>& variants) {
+    return variants.empty() ? "" : "(" + markdown_text(say_only(in, variants)) + ") ";
 }
 
 // The lines of a text behind a prefix that each of them needs.
@@ -53,54 +53,59 @@ std::string behind(const std::string& prefix, const std::string& text) {
 }
 
 std::string message(const Document& document, const guide::Message& one) {
-    std::string text = "**" + std::string(guide::signal_word(one.signal)) + "**";
+    const Language& in = document.language;
+    std::string text = "**" + guide::signal_word(one.signal, in) + "**";
     text += one.subject.empty() ? "" : ": " + markdown_text(one.subject);
-    text += one.variants.empty() ? "" : " " + only(one.variants);
+    text += one.variants.empty() ? "" : " " + only(in, one.variants);
     for (const guide::Sign& sign : document.signs) {
         if (sign.name == one.sign) {
-            text += " (sign: " + markdown_text(sign.title) + ")";
+            text += " (" + say_with(in, "sign: {sign}", "sign", markdown_text(sign.title)) + ")";
         }
     }
     if (one.full_in_step != 0) {
-        return "> " + text + ", see step " + std::to_string(one.full_in_step) + "\n\n";
+        return "> " + text + ", " +
+               say_with(in, "see step {step}", "step", std::to_string(one.full_in_step)) + "\n\n";
     }
     return behind("> ", text + "\n\n" + markdown_prose(one.markdown)) + "\n";
 }
 
-std::string listed(const char* label, const std::vector<Words>& sentences) {
+std::string listed(const Language& in, const char* label, const std::vector<Words>& sentences) {
     std::string text;
     for (const Words& one : sentences) {
         text += "- " + sentence(one) + "\n";
     }
-    return text.empty() ? text : std::string(label) + "\n\n" + text + "\n";
+    return text.empty() ? text : say(in, label) + ":\n\n" + text + "\n";
 }
 
-std::string provisions(const char* label, const std::vector<guide::Provision>& list) {
+std::string provisions(const Language& in, const char* label,
+                       const std::vector<guide::Provision>& list) {
     std::string text;
     for (const guide::Provision& one : list) {
         text += "- [ ] " + markdown_text(one_line(one)) + "\n";
     }
-    return text.empty() ? text : std::string("### ") + label + "\n\n" + text + "\n";
+    return text.empty() ? text : "### " + say(in, label) + "\n\n" + text + "\n";
 }
 
-std::string passages(const std::vector<guide::Passage>& list) {
+std::string passages(const Language& in, const std::vector<guide::Passage>& list) {
     std::string text;
     for (const guide::Passage& one : list) {
-        const char* label = one.kind == guide::PassageKind::note  ? "Note: "
-                            : one.kind == guide::PassageKind::why ? "Reason: "
-                                                                  : "";
+        const std::string label = one.kind == guide::PassageKind::note  ? say(in, "Note") + ": "
+                                  : one.kind == guide::PassageKind::why ? say(in, "Reason") + ": "
+                                                                        : "";
         text += label + markdown_prose(one.markdown) + "\n";
     }
     return text;
 }
 
-std::string pictures(const std::vector<guide::Picture>& list, const ShownPictures& shown) {
+std::string pictures(const Language& in, const std::vector<guide::Picture>& list,
+                     const ShownPictures& shown) {
     std::string text;
     for (const guide::Picture& one : list) {
         const auto found = shown.find(one.path);
         const std::string words = markdown_text(one.alternative_text);
-        text += found == shown.end() ? "Picture not at hand: " + words + "\n\n"
-                                     : "![" + words + "](<" + found->second.source + ">)\n\n";
+        text += found == shown.end()
+                    ? say_with(in, "Picture not at hand: {words}", "words", words) + "\n\n"
+                    : "![" + words + "](<" + found->second.source + ">)\n\n";
         for (const guide::Mark& mark : one.marks) {
             text += "- (" + std::to_string(mark.number) + ") " + markdown_text(mark.words) + "\n";
         }
@@ -109,10 +114,10 @@ std::string pictures(const std::vector<guide::Picture>& list, const ShownPicture
     return text;
 }
 
-std::string instructions(const guide::Step& step) {
+std::string instructions(const Language& in, const guide::Step& step) {
     std::string text;
     for (const guide::Instruction& one : step.instructions) {
-        text += "- [ ] " + only(one.variants) + sentence(one.words) + "\n";
+        text += "- [ ] " + only(in, one.variants) + sentence(one.words) + "\n";
         for (const Words& detail : one.details) {
             text += "  - " + sentence(detail) + "\n";
         }
@@ -122,74 +127,84 @@ std::string instructions(const guide::Step& step) {
     return text.empty() ? text : text + "\n";
 }
 
-std::string conditions(const char* label, const std::vector<std::string>& list) {
-    return list.empty() ? ""
-                        : std::string(label) + ": " + markdown_text(model::list(list)) + "\n\n";
+std::string conditions(const Language& in, const char* label,
+                       const std::vector<std::string>& list) {
+    return list.empty()
+               ? ""
+               : say(in, label) + ": " + markdown_text(language::said_list(in, list)) + "\n\n";
 }
 
 std::string step(const Document& document, const guide::Step& step, const ShownPictures& shown) {
+    const Language& in = document.language;
     std::string text = "### " + std::to_string(step.number) + ". " +
-                       (step.is_test ? "TEST: " : "") + only(step.variants) +
+                       (step.is_test ? say(in, "TEST") + ": " : "") + only(in, step.variants) +
                        markdown_text(step.title) + "\n\n";
-    for (const Fact& fact : facts(step)) {
+    for (const Fact& fact : facts(step, in)) {
         text += fact.term + ": " + markdown_text(fact.words) + "\n\n";
     }
     for (const guide::Message& one : step.messages) {
         text += message(document, one);
     }
-    text += conditions("Do this test with", step.test.when) +
-            conditions("Test equipment", step.test.with) +
-            conditions("What it proves", step.test.proves);
-    return text + instructions(step) + passages(step.passages) + pictures(step.pictures, shown);
+    text += conditions(in, "Do this test with", step.test.when) +
+            conditions(in, "Test equipment", step.test.with) +
+            conditions(in, "What it proves", step.test.proves);
+    return text + instructions(in, step) + passages(in, step.passages) +
+           pictures(in, step.pictures, shown);
 }
 
 std::string fasteners(const Document& document) {
+    const Language& in = document.language;
     std::string text;
     for (const guide::FastenerRow& row : document.fasteners) {
-        text += "| " + only(row.variants) + markdown_text(row.words) + " | " +
+        text += "| " + only(in, row.variants) + markdown_text(row.words) + " | " +
                 markdown_text(row.description) +
-                (row.told_by.empty() ? "" : ", told by " + markdown_text(row.told_by)) + " | " +
-                markdown_text(row.torque) + " |\n";
+                (row.told_by.empty()
+                     ? ""
+                     : ", " + say_with(in, "told by {what}", "what", markdown_text(row.told_by))) +
+                " | " + markdown_text(row.torque) + " |\n";
     }
     return text.empty() ? text
-                        : "### Fasteners that you will handle\n\n| Which | What it is | Torque |\n"
-                          "| --- | --- | --- |\n" +
-                              text + "\n";
+                        : "### " + say(in, "Fasteners that you will handle") + "\n\n| " +
+                              say(in, "Which") + " | " + say(in, "What it is") + " | " +
+                              say(in, "Torque") + " |\n| --- | --- | --- |\n" + text + "\n";
 }
 
 std::string safety(const Document& document) {
     if (document.safety.empty() && document.energies.empty()) {
         return {};
     }
-    std::string text = "## Safety first\n\n";
+    std::string text = "## " + say(document.language, "Safety first") + "\n\n";
     for (const guide::GatheredMessage& one : document.safety) {
         text += message(document, one.message);
     }
-    return text + listed("What is stored in it:", document.energies);
+    return text + listed(document.language, "What is stored in it", document.energies);
 }
 
 std::string needs(const Document& document) {
-    std::string text = provisions("To wear", document.protection) +
-                       provisions("Tools", document.tools) + provisions("Spares", document.spares) +
-                       provisions("Supplies", document.supplies);
+    const Language& in = document.language;
+    std::string text =
+        provisions(in, "To wear", document.protection) + provisions(in, "Tools", document.tools) +
+        provisions(in, "Spares", document.spares) + provisions(in, "Supplies", document.supplies);
     if (!document.cost.empty()) {
-        text += "Together: " + markdown_text(model::list(document.cost)) + "\n\n";
+        text += say(in, "Together") + ": " + markdown_text(language::said_list(in, document.cost)) +
+                "\n\n";
     }
     text += fasteners(document);
-    return text.empty() ? text : "## What you need\n\n" + text;
+    return text.empty() ? text : "## " + say(in, "What you need") + "\n\n" + text;
 }
 
 std::string afterwards(const Document& document) {
-    std::string text = listed("What this work voids, and what restores it:", document.ratings);
+    const Language& in = document.language;
+    std::string text = listed(in, "What this work voids, and what restores it", document.ratings);
     if (!document.disposals.empty()) {
-        text += "These go to a collecting point under the rules of your country:\n\n";
+        text += say(in, "These go to a collecting point under the rules of your country:") + "\n\n";
         for (const guide::Disposal& one : document.disposals) {
             text += "- [ ] " + markdown_text(one.words) + ": **" + markdown_text(one.waste_class) +
                     "**\n";
         }
         text += "\n";
     }
-    return text.empty() ? text : "## Afterwards\n\n" + text;
+    return text.empty() ? text : "## " + say(in, "Afterwards") + "\n\n" + text;
 }
 
 } // namespace
@@ -200,8 +215,10 @@ std::string markdown(const Document& document, const ShownPictures& shown) {
         text += "- " + fact.term + ": " + markdown_text(fact.words) + "\n";
     }
     text += "\n**" + markdown_text(document.reader) + "**\n\n" + markdown_text(document.deferral) +
-            "\n\n" + passages(document.passages) + listed("The aim:", document.goals) +
-            pictures(document.pictures, shown) + safety(document) + needs(document);
+            "\n\n" + passages(document.language, document.passages) +
+            listed(document.language, "The aim", document.goals) +
+            pictures(document.language, document.pictures, shown) + safety(document) +
+            needs(document);
     for (const guide::Section& section : document.sections) {
         text += "## " + markdown_text(section.title) + "\n\n";
         for (const guide::Step& one : section.steps) {

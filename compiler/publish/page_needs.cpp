@@ -1,7 +1,7 @@
 // What is needed for the work, and what is left of it, as parts of a page.
 #include "publish/page_needs.hpp"
 
-#include "model/describe.hpp"
+#include "publish/fixed_words.hpp"
 #include "publish/page_safety.hpp"
 #include "publish/page_sign.hpp"
 #include "publish/page_text.hpp"
@@ -27,18 +27,21 @@ std::string provision_rows(const std::vector<Provision>& provisions) {
 }
 
 std::string provision_table(const Document& document) {
+    const Language& in = document.language;
     const std::string rows = provision_rows(document.spares) + provision_rows(document.supplies);
     if (rows.empty()) {
         return {};
     }
-    std::string text =
-        "<table class=\"keep\">\n<caption>Spares and supplies</caption>\n<thead>"
-        "<tr><th scope=\"col\">What</th><th scope=\"col\" class=\"amount\">Amount"
-        "</th><th scope=\"col\" class=\"amount\">Price</th></tr></thead>\n<tbody>\n" +
-        rows + "</tbody>\n";
+    std::string text = "<table class=\"keep\">\n<caption>" +
+                       escaped(say(in, "Spares and supplies")) +
+                       "</caption>\n<thead><tr><th scope=\"col\">" + escaped(say(in, "What")) +
+                       "</th><th scope=\"col\" class=\"amount\">" + escaped(say(in, "Amount")) +
+                       "</th><th scope=\"col\" class=\"amount\">" + escaped(say(in, "Price")) +
+                       "</th></tr></thead>\n<tbody>\n" + rows + "</tbody>\n";
     if (!document.cost.empty()) {
-        text += "<tfoot><tr><th scope=\"row\" colspan=\"2\">Together</th><td class=\"amount\">" +
-                escaped(model::list(document.cost)) + "</td></tr></tfoot>\n";
+        text += "<tfoot><tr><th scope=\"row\" colspan=\"2\">" + escaped(say(in, "Together")) +
+                "</th><td class=\"amount\">" + escaped(language::said_list(in, document.cost)) +
+                "</td></tr></tfoot>\n";
     }
     return text + "</table>\n";
 }
@@ -58,10 +61,14 @@ std::string kept_together(const std::string& words) {
 }
 
 std::string fastener_table(const Document& document) {
+    const Language& in = document.language;
     std::string rows;
     for (const guide::FastenerRow& row : document.fasteners) {
-        const std::string told = row.told_by.empty() ? "" : ", told by " + escaped(row.told_by);
-        const std::string tag = variant_tag(row.variants);
+        const std::string told =
+            row.told_by.empty()
+                ? ""
+                : ", " + escaped(say_with(in, "told by {what}", "what", row.told_by));
+        const std::string tag = variant_tag(row.variants, in);
         rows += "<tr><th scope=\"row\">" + escaped(row.words) + (tag.empty() ? "" : " " + tag) +
                 "</th><td>" + escaped(row.description) + told +
                 "</td><td class=\"amount torque\">" + kept_together(escaped(row.torque)) +
@@ -72,11 +79,11 @@ std::string fastener_table(const Document& document) {
     }
     // A short table stays on one printed page.
     const std::string open = document.fasteners.size() <= 12 ? "<table class=\"keep\">" : "<table>";
-    return open +
-           "\n<caption>Fasteners that you will handle</caption>\n<thead><tr>"
-           "<th scope=\"col\">Which</th><th scope=\"col\">What it is</th><th scope=\"col\" "
-           "class=\"amount\">Torque</th></tr></thead>\n<tbody>\n" +
-           rows + "</tbody>\n</table>\n";
+    return open + "\n<caption>" + escaped(say(in, "Fasteners that you will handle")) +
+           "</caption>\n<thead><tr><th scope=\"col\">" + escaped(say(in, "Which")) +
+           "</th><th scope=\"col\">" + escaped(say(in, "What it is")) +
+           "</th><th scope=\"col\" class=\"amount\">" + escaped(say(in, "Torque")) +
+           "</th></tr></thead>\n<tbody>\n" + rows + "</tbody>\n</table>\n";
 }
 
 std::string boxes(const char* label, const Document& document,
@@ -84,7 +91,7 @@ std::string boxes(const char* label, const Document& document,
     if (provisions.empty()) {
         return {};
     }
-    std::string text = "<p class=\"label\"><strong>" + std::string(label) +
+    std::string text = "<p class=\"label\"><strong>" + escaped(say(document.language, label)) +
                        "</strong></p>\n<ul class=\"do provided\">\n";
     for (const Provision& one : provisions) {
         std::string line = escaped(one.words);
@@ -110,15 +117,18 @@ std::string needs(const Document& document) {
     if (text.empty()) {
         return {};
     }
-    return "<section aria-labelledby=\"needs\">\n<h2 id=\"needs\">What you need</h2>\n" + text +
-           "</section>\n";
+    return "<section aria-labelledby=\"needs\">\n<h2 id=\"needs\">" +
+           escaped(say(document.language, "What you need")) + "</h2>\n" + text + "</section>\n";
 }
 
 std::string afterwards(const Document& document) {
-    std::string text = listed("What this work voids, and what restores it", document.ratings);
+    std::string text =
+        listed("What this work voids, and what restores it", document.ratings, document.language);
     if (!document.disposals.empty()) {
-        text += "<p>These go to a collecting point under the rules of your country:</p>\n"
-                "<ul class=\"do\">\n";
+        text += "<p>" +
+                escaped(say(document.language,
+                            "These go to a collecting point under the rules of your country:")) +
+                "</p>\n<ul class=\"do\">\n";
         for (const guide::Disposal& disposal : document.disposals) {
             text += "<li><div class=\"line\">" + escaped(disposal.words) + ": <strong>" +
                     escaped(disposal.waste_class) + "</strong></div></li>\n";
@@ -129,8 +139,8 @@ std::string afterwards(const Document& document) {
         return {};
     }
     return "<section class=\"keep\" aria-labelledby=\"afterwards\">\n"
-           "<h2 id=\"afterwards\">Afterwards</h2>\n" +
-           text + "</section>\n";
+           "<h2 id=\"afterwards\">" +
+           escaped(say(document.language, "Afterwards")) + "</h2>\n" + text + "</section>\n";
 }
 
 } // namespace matchmark::publish

@@ -3,6 +3,7 @@
 
 #include "publish/digest.hpp"
 #include "publish/facts.hpp"
+#include "publish/fixed_words.hpp"
 #include "publish/page_needs.hpp"
 #include "publish/page_picture.hpp"
 #include "publish/page_safety.hpp"
@@ -30,9 +31,10 @@ std::string opening(const PageContext& context) {
     const Document& document = context.document;
     std::string text = "<p><strong>" + escaped(document.reader) + "</strong></p>\n<p>" +
                        escaped(document.deferral) + "</p>\n";
-    text += passages(document.passages) + listed("The aim", document.goals);
+    text += passages(document.passages, document.language) +
+            listed("The aim", document.goals, document.language);
     for (const guide::Picture& picture : document.pictures) {
-        text += figure(picture, context.pictures);
+        text += figure(picture, context.pictures, document.language);
     }
     return text;
 }
@@ -50,20 +52,22 @@ struct Parts {
 };
 
 std::string contents(const Document& document, const Parts& parts) {
+    const Language& in = document.language;
     std::string text;
-    text += parts.safety.empty() ? "" : entry("safety", "Safety first", "");
-    text += parts.needs.empty() ? "" : entry("needs", "What you need", "");
+    text += parts.safety.empty() ? "" : entry("safety", say(in, "Safety first"), "");
+    text += parts.needs.empty() ? "" : entry("needs", say(in, "What you need"), "");
     for (std::size_t i = 0; i < document.sections.size(); ++i) {
         const guide::Section& section = document.sections[i];
         if (!section.steps.empty()) {
-            text += entry("section-" + std::to_string(i + 1), section.title, step_range(section));
+            text += entry("section-" + std::to_string(i + 1), section.title,
+                          escaped(step_range(section, in)));
         }
     }
-    text += parts.afterwards.empty() ? "" : entry("afterwards", "Afterwards", "");
-    text += parts.drawings.empty() ? "" : entry("drawings", "Drawings", "");
+    text += parts.afterwards.empty() ? "" : entry("afterwards", say(in, "Afterwards"), "");
+    text += parts.drawings.empty() ? "" : entry("drawings", say(in, "Drawings"), "");
     return text.empty() ? text
-                        : "<nav class=\"contents\" aria-label=\"Contents\">\n<ol>\n" + text +
-                              "</ol>\n</nav>\n";
+                        : "<nav class=\"contents\" aria-label=\"" + escaped(say(in, "Contents")) +
+                              "\">\n<ol>\n" + text + "</ol>\n</nav>\n";
 }
 
 std::string section(const guide::Section& section, std::size_t number, const PageContext& context) {
@@ -78,11 +82,13 @@ std::string section(const guide::Section& section, std::size_t number, const Pag
 
 } // namespace
 
-std::string page_head(const std::string& title, std::string_view style, std::string_view script) {
+std::string page_head(const std::string& title, std::string_view style, std::string_view script,
+                      const Language& in) {
     const std::string policy =
         "default-src 'none'; style-src 'unsafe-inline'; img-src data:; script-src 'sha256-" +
         base64(sha256(script)) + "'; base-uri 'none'; form-action 'none'";
-    return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
+    return "<!DOCTYPE html>\n<html lang=\"" + in.tag +
+           "\">\n<head>\n<meta charset=\"utf-8\">\n"
            "<meta http-equiv=\"Content-Security-Policy\" content=\"" +
            policy +
            "\">\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"

@@ -5,6 +5,7 @@
 #include "publish/page_picture.hpp"
 
 #include "model/quantity.hpp"
+#include "publish/fixed_words.hpp"
 #include "publish/page_text.hpp"
 
 #include <algorithm>
@@ -116,13 +117,14 @@ std::vector<Offset> balloon_offsets(const std::vector<Point>& points, double sha
     return offsets;
 }
 
-std::string figure(const Picture& picture, const ShownPictures& pictures) {
+std::string figure(const Picture& picture, const ShownPictures& pictures, const Language& in) {
     const std::string words = escaped(picture.alternative_text);
     const auto found = pictures.find(picture.path);
     const bool shown = found != pictures.end();
     std::string text = "<figure>\n";
     if (!shown) {
-        text += "<p class=\"missing\">Picture not at hand: " + words + "</p>\n";
+        text += "<p class=\"missing\">" +
+                say_with(in, "Picture not at hand: {words}", "words", words) + "</p>\n";
     } else {
         const double known = found->second.shape;
         const double shape = known > 0 ? known : usual_shape;

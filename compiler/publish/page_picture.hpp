@@ -17,6 +17,7 @@ struct Offset {
 // `shape`: width divided by height; 0 when it is not known.
 std::vector<Offset> balloon_offsets(const std::vector<model::Point>& points, double shape);
 
-std::string figure(const guide::Picture& picture, const ShownPictures& pictures);
+std::string figure(const guide::Picture& picture, const ShownPictures& pictures,
+                   const language::Language& in = language::english());
 
 } // namespace matchmark::publish

@@ -5,7 +5,7 @@
 #include "publish/page_safety.hpp"
 
 #include "guide/prose.hpp"
-#include "model/describe.hpp"
+#include "publish/fixed_words.hpp"
 #include "publish/page_sign.hpp"
 #include "publish/page_text.hpp"
 #include "publish/page_words.hpp"
@@ -39,25 +39,29 @@ const char* style_of(Signal signal) {
     return "notice";
 }
 
-std::string link_to(unsigned step) {
+std::string link_to(const Language& in, unsigned step) {
     const std::string number = std::to_string(step);
-    return "<a href=\"#step-" + number + "\">step " + number + "</a>";
+    return "<a href=\"#step-" + number + "\">" +
+           escaped(say_with(in, "step {step}", "step", number)) + "</a>";
 }
 
 std::string panel_with(const guide::Document& document, const Message& message,
                        const std::string& after) {
     const std::string symbol = message.signal == Signal::notice ? "" : alert;
     std::string text = "<div class=\"signal " + std::string(style_of(message.signal)) + "\">\n";
-    text += "<p class=\"word\">" + symbol + guide::signal_word(message.signal) + "</p>\n";
+    text += "<p class=\"word\">" + symbol +
+            escaped(guide::signal_word(message.signal, document.language)) + "</p>\n";
     const std::string shown = sign(document, message.sign);
     text += shown.empty() ? "" : "<div class=\"shown\">" + shown + "</div>\n";
     text += "<div class=\"said\">\n";
     std::string about = escaped(message.subject);
-    if (const std::string tag = variant_tag(message.variants); !tag.empty()) {
+    if (const std::string tag = variant_tag(message.variants, document.language); !tag.empty()) {
         about += (about.empty() ? "" : " ") + tag;
     }
     if (message.full_in_step != 0) {
-        about += (about.empty() ? "See " : ": see ") + link_to(message.full_in_step);
+        const std::string link = link_to(document.language, message.full_in_step);
+        about += about.empty() ? say_with(document.language, "See {step}", "step", link)
+                               : say_with(document.language, ": see {step}", "step", link);
     }
     text += about.empty() ? "" : "<p class=\"about\">" + about + "</p>\n";
     text += message.full_in_step == 0 ? guide::prose_html(message.markdown) : "";
@@ -66,11 +70,11 @@ std::string panel_with(const guide::Document& document, const Message& message,
 
 } // namespace
 
-std::string variant_tag(const std::vector<std::string>& variants) {
+std::string variant_tag(const std::vector<std::string>& variants, const Language& in) {
     if (variants.empty()) {
         return {};
     }
-    return "<span class=\"variant\">" + escaped(model::list(variants)) + " only</span>";
+    return "<span class=\"variant\">" + escaped(say_only(in, variants)) + "</span>";
 }
 
 std::string panel(const guide::Document& document, const Message& message) {
@@ -81,23 +85,28 @@ std::string safety_first(const guide::Document& document) {
     if (document.safety.empty() && document.energies.empty()) {
         return {};
     }
-    std::string text =
-        "<section aria-labelledby=\"safety\">\n<h2 id=\"safety\">Safety first</h2>\n";
+    const Language& in = document.language;
+    std::string text = "<section aria-labelledby=\"safety\">\n<h2 id=\"safety\">" +
+                       escaped(say(in, "Safety first")) + "</h2>\n";
     if (!document.safety.empty()) {
-        text += "<p>Read all of this before you begin. Each message stands again at the step that "
-                "it is about.</p>\n";
+        text += "<p>" +
+                escaped(say(in, "Read all of this before you begin. Each message stands again at "
+                                "the step that it is about.")) +
+                "</p>\n";
     }
     for (const guide::GatheredMessage& gathered : document.safety) {
         std::vector<std::string> links;
         for (const unsigned step : gathered.steps) {
-            links.push_back(link_to(step));
+            links.push_back(link_to(in, step));
         }
-        const std::string where = links.empty()
-                                      ? "<p class=\"small\">The whole work.</p>\n"
-                                      : "<p class=\"small\">See " + model::list(links) + ".</p>\n";
+        const std::string where = "<p class=\"small\">" +
+                                  (links.empty() ? escaped(say(in, "The whole work."))
+                                                 : say_with(in, "See {steps}.", "steps",
+                                                            language::said_list(in, links))) +
+                                  "</p>\n";
         text += panel_with(document, gathered.message, where);
     }
-    text += listed("What is stored in it", document.energies);
+    text += listed("What is stored in it", document.energies, in);
     return text + "</section>\n";
 }
 

@@ -13,6 +13,7 @@ std::string panel(const guide::Document& document, const guide::Message& message
 std::string safety_first(const guide::Document& document);
 
 // "eu only"; empty for what is for all.
-std::string variant_tag(const std::vector<std::string>& variants);
+std::string variant_tag(const std::vector<std::string>& variants,
+                        const language::Language& in = language::english());
 
 } // namespace matchmark::publish

@@ -5,6 +5,7 @@
 // them.
 #include "publish/page_sign.hpp"
 
+#include "publish/fixed_words.hpp"
 #include "publish/page_text.hpp"
 
 #include <algorithm>
@@ -48,9 +49,10 @@ std::string sign(const guide::Document& document, const std::string& name) {
     }
     const Frame frame = frame_of(found->form);
     return "<svg class=\"sign\" xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 100 100\" "
-           "role=\"img\" aria-label=\"Sign: " +
-           escaped(found->title) + "\">" + frame.before + "<path " + frame.symbol + " d=\"" +
-           escaped(found->outline) + "\"/>" + frame.after + "</svg>";
+           "role=\"img\" aria-label=\"" +
+           escaped(say_with(document.language, "Sign: {sign}", "sign", found->title)) + "\">" +
+           frame.before + "<path " + frame.symbol + " d=\"" + escaped(found->outline) + "\"/>" +
+           frame.after + "</svg>";
 }
 
 } // namespace matchmark::publish

@@ -2,11 +2,12 @@
 #include "publish/page_words.hpp"
 
 #include "guide/prose.hpp"
+#include "publish/fixed_words.hpp"
 #include "publish/page_text.hpp"
 
 namespace matchmark::publish {
 
-std::string words(const guide::Words& words) {
+std::string words(const guide::Words& words, const Language& in) {
     std::string text;
     for (const guide::Run& run : words) {
         switch (run.kind) {
@@ -17,26 +18,28 @@ std::string words(const guide::Words& words) {
             text += "<strong class=\"value\">" + escaped(run.text) + "</strong>";
             break;
         case guide::RunKind::item_number:
-            text += " <span class=\"number\"><span class=\"unseen\">number </span>" +
-                    escaped(run.text) + "</span>";
+            text += " <span class=\"number\"><span class=\"unseen\">" + escaped(say(in, "number")) +
+                    " </span>" + escaped(run.text) + "</span>";
             break;
         }
     }
     return text;
 }
 
-std::string listed(const char* label, const std::vector<guide::Words>& sentences) {
+std::string listed(const char* label, const std::vector<guide::Words>& sentences,
+                   const Language& in) {
     if (sentences.empty()) {
         return {};
     }
-    std::string text = "<p class=\"label\"><strong>" + std::string(label) + "</strong></p>\n<ul>\n";
+    std::string text =
+        "<p class=\"label\"><strong>" + escaped(say(in, label)) + "</strong></p>\n<ul>\n";
     for (const guide::Words& sentence : sentences) {
-        text += "<li>" + words(sentence) + "</li>\n";
+        text += "<li>" + words(sentence, in) + "</li>\n";
     }
     return text + "</ul>\n";
 }
 
-std::string passages(const std::vector<guide::Passage>& passages) {
+std::string passages(const std::vector<guide::Passage>& passages, const Language& in) {
     std::string text;
     for (const guide::Passage& passage : passages) {
         const std::string body = guide::prose_html(passage.markdown);
@@ -45,10 +48,12 @@ std::string passages(const std::vector<guide::Passage>& passages) {
             text += body;
             break;
         case guide::PassageKind::note:
-            text += "<div class=\"note\">\n<p class=\"label\">Note</p>\n" + body + "</div>\n";
+            text += "<div class=\"note\">\n<p class=\"label\">" + escaped(say(in, "Note")) +
+                    "</p>\n" + body + "</div>\n";
             break;
         case guide::PassageKind::why:
-            text += "<div class=\"note\">\n<p class=\"label\">Reason</p>\n" + body + "</div>\n";
+            text += "<div class=\"note\">\n<p class=\"label\">" + escaped(say(in, "Reason")) +
+                    "</p>\n" + body + "</div>\n";
             break;
         }
     }

@@ -4,6 +4,7 @@
 // has no safety alert symbol (ANSI Z535.4, 4.14).
 #include "publish/paper_panel.hpp"
 
+#include "publish/fixed_words.hpp"
 #include "publish/paper_prose.hpp"
 
 #include <algorithm>
@@ -55,7 +56,7 @@ void draw_frame(Flow& flow, std::size_t first, double left, double width, Signal
 }
 
 // The band with the signal word; white on black for danger.
-void add_band(Flow& flow, Signal signal) {
+void add_band(Flow& flow, const Language& in, Signal signal) {
     const double line = line_of(signal);
     const bool black = signal == Signal::danger;
     Type type;
@@ -64,7 +65,8 @@ void add_band(Flow& flow, Signal signal) {
     type.italic = signal == Signal::notice;
     const bool alert = signal != Signal::notice;
     const double x = flow.left + line + pad + (alert ? 19 : 0);
-    Letters word = letters(flow, guide::signal_word(signal), type, x, line + 2.5, flow.width, "P");
+    Letters word =
+        letters(flow, guide::signal_word(signal, in), type, x, line + 2.5, flow.width, "P");
     word.light = black;
     Box& box = add_box(flow, word.setting->height + line + 5);
     box.with_next = true;
@@ -80,16 +82,20 @@ void add_band(Flow& flow, Signal signal) {
                                    std::min(line, 1.0), signal == Signal::notice});
 }
 
-Rich about(const Message& message) {
+Rich about(const Language& in, const Message& message) {
     Rich rich;
     Look bold;
     bold.bold = true;
     add(rich, message.subject, bold);
-    add_variants(rich, message.variants);
+    add_variants(rich, message.variants, in);
     if (message.full_in_step != 0) {
-        const std::string number = std::to_string(message.full_in_step);
-        add(rich, rich.text.empty() ? "See " : ": see ");
-        add_leading(rich, "step " + number, place_of_step(message.full_in_step));
+        const std::string step =
+            say_with(in, "step {step}", "step", std::to_string(message.full_in_step));
+        const std::string see = say(in, rich.text.empty() ? "See {step}" : ": see {step}");
+        const std::size_t at = std::min(see.find("{step}"), see.size());
+        add(rich, see.substr(0, at));
+        add_leading(rich, step, place_of_step(message.full_in_step));
+        add(rich, at == see.size() ? "" : see.substr(at + 6));
     }
     return rich;
 }
@@ -115,14 +121,14 @@ void add_panel(Flow& flow, const guide::Document& document, const Message& messa
         begin_inner(flow);
     }
     open(flow, "Div");
-    add_band(flow, message.signal);
+    add_band(flow, document.language, message.signal);
     const std::size_t body = flow.boxes.size();
     const guide::Sign* sign = sign_of(document, message.sign);
     const double beside = sign == nullptr ? 0 : sign_side + 10;
     flow.left = left + line + pad + beside;
     flow.width = width - 2 * (line + pad) - beside;
     leave(flow, 5);
-    const Rich head = about(message);
+    const Rich head = about(document.language, message);
     if (!head.text.empty()) {
         add_text(flow, head, {});
         leave(flow, 2);

@@ -1,6 +1,7 @@
 // Boxes become the bytes of a PDF: pages, their furniture, structure, links and outline.
 #include "publish/paper_print.hpp"
 
+#include "language/words.hpp"
 #include "publish/paper_symbol.hpp"
 #include "publish/paper_words.hpp"
 
@@ -306,7 +307,9 @@ void furniture(const Printer& printer, const Imprint& imprint, const Distributio
     const double y = printer.size.height - printer.margins.bottom + 14;
     rule(y - 4);
     line(imprint.foot, Align::left, y, left, width - 90);
-    line(fmt::format("page {} of {}", page, count), Align::right, y, left + width - 80, 80);
+    line(language::fill_text(imprint.page_words,
+                             {{"page", std::to_string(page)}, {"pages", std::to_string(count)}}),
+         Align::right, y, left + width - 80, 80);
     cairo_tag_end(paper, "Private");
 }
 
@@ -358,7 +361,7 @@ bool is_moment(std::string_view text) {
 
 } // namespace
 
-Printer printer_for(Paper paper, const Margins& margins) {
+Printer printer_for(Paper paper, const Margins& margins, const std::string& tag) {
     Printer printer;
     printer.size = size_of(paper);
     printer.margins = margins;
@@ -367,7 +370,7 @@ Printer printer_for(Paper paper, const Margins& margins) {
                                                            printer.size.width, printer.size.height),
                        &cairo_surface_destroy};
     printer.paper = {cairo_create(printer.surface.get()), &cairo_destroy};
-    printer.setter = setter_for(printer.paper.get());
+    printer.setter = setter_for(printer.paper.get(), tag);
     return printer;
 }
 
@@ -414,7 +417,7 @@ std::string print(Printer& printer, const std::vector<Box>& boxes, const Imprint
     cairo_surface_finish(printer.surface.get());
     const bool whole = cairo_status(paper) == CAIRO_STATUS_SUCCESS &&
                        cairo_surface_status(printer.surface.get()) == CAIRO_STATUS_SUCCESS;
-    return whole ? with_words(std::move(*printer.bytes), figures) : std::string();
+    return whole ? with_words(std::move(*printer.bytes), figures, imprint.language) : std::string();
 }
 
 std::string date_of_creation(const std::string& created, const std::string& date) {

@@ -39,9 +39,12 @@ struct Imprint {
     std::string date;    // as the guide states it
     std::string head;    // at the head of every page but the first
     std::string foot;    // at the foot of every page, beside the number of the page
+    std::string language = "en";
+    std::string page_words = "page {page} of {pages}";
 };
 
-Printer printer_for(Paper paper, const Margins& margins);
+// `tag`: the language, for line breaks and shapes of letters.
+Printer printer_for(Paper paper, const Margins& margins, const std::string& tag = "en");
 
 // The column between the margins.
 Flow flow_for(const Printer& printer);

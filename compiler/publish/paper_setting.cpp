@@ -71,7 +71,7 @@ double top_of(const Setting& setting, int line) {
 
 } // namespace
 
-Setter setter_for(cairo_t* paper) {
+Setter setter_for(cairo_t* paper, const std::string& tag) {
     Setter setter{{pango_cairo_create_context(paper), &g_object_unref},
                   std::make_shared<std::map<std::string, std::shared_ptr<const Setting>>>()};
     // Else Pango takes the paper for a screen of 96 dots an inch, and rounds to its dots.
@@ -83,7 +83,7 @@ Setter setter_for(cairo_t* paper) {
     pango_cairo_context_set_font_options(setter.context.get(), options.get());
     pango_context_set_round_glyph_positions(setter.context.get(), FALSE);
     // The hyphenation and shaping of the user's locale must not reach the paper.
-    pango_context_set_language(setter.context.get(), pango_language_from_string("en"));
+    pango_context_set_language(setter.context.get(), pango_language_from_string(tag.c_str()));
     return setter;
 }
 

@@ -41,7 +41,7 @@ struct Setter {
 };
 
 // Measures in points, whatever the screen is.
-Setter setter_for(cairo_t* paper);
+Setter setter_for(cairo_t* paper, const std::string& tag = "en");
 
 // In lines of at most `width` points. A word that is longer is broken.
 std::shared_ptr<const Setting> set_text(const Setter& setter, const Rich& rich, const Type& type,

@@ -2,6 +2,7 @@
 #include "publish/paper_text.hpp"
 
 #include "model/describe.hpp"
+#include "publish/fixed_words.hpp"
 #include "publish/page_text.hpp"
 
 #include <algorithm>
@@ -71,7 +72,7 @@ void add_leading(Rich& rich, std::string_view text, std::string place, Look look
     rich.leadings.push_back({begin, rich.text.size(), {}, std::move(place)});
 }
 
-void add_variants(Rich& rich, const std::vector<std::string>& variants) {
+void add_variants(Rich& rich, const std::vector<std::string>& variants, const Language& in) {
     if (variants.empty()) {
         return;
     }
@@ -79,7 +80,7 @@ void add_variants(Rich& rich, const std::vector<std::string>& variants) {
     add(rich, blank_end(rich.text) ? "\u00a0" : "\u00a0\u00a0");
     Look look;
     look.boxed = true;
-    add(rich, model::list(variants) + " only", look);
+    add(rich, say_only(in, variants), look);
     add(rich, "\u00a0");
 }
 

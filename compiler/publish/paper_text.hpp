@@ -46,7 +46,8 @@ std::string settable(std::string_view text);
 void add(Rich& rich, std::string_view text, Look look = {});
 void add_leading(Rich& rich, std::string_view text, std::string place, Look look = {});
 // "eu and us only" in a frame, with a space before it where words stand before it.
-void add_variants(Rich& rich, const std::vector<std::string>& variants);
+void add_variants(Rich& rich, const std::vector<std::string>& variants,
+                  const language::Language& in = language::english());
 // The runs of a sentence.
 void add(Rich& rich, const guide::Words& words);
 // The inline content of a paragraph.

@@ -105,7 +105,8 @@ std::optional<Table> read_table(std::string_view pdf) {
 
 } // namespace
 
-std::string with_words(std::string pdf, const std::vector<std::string>& figures) {
+std::string with_words(std::string pdf, const std::vector<std::string>& figures,
+                       const std::string& tag) {
     const auto table = read_table(pdf);
     if (!table || !table->catalog || table->figures.size() != figures.size()) {
         return pdf;
@@ -121,7 +122,7 @@ std::string with_words(std::string pdf, const std::vector<std::string>& figures)
         write(table->figures[i], figure_head, "   /Alt " + text_string(figures[i]) + "\n");
     }
     write(*table->catalog, catalog_head,
-          "   /Lang (en)\n   /ViewerPreferences << /DisplayDocTitle true >>\n");
+          "   /Lang (" + tag + ")\n   /ViewerPreferences << /DisplayDocTitle true >>\n");
     const std::size_t start = pdf.size() + more.size();
     more += fmt::format("xref\n{}trailer\n<< /Size {}\n   /Root {} 0 R\n   /Info {} 0 R\n   /Prev "
                         "{}\n>>\nstartxref\n{}\n%%EOF\n",

@@ -1,8 +1,8 @@
 // The guide as a PDF, to print and keep: the same content as the page.
 #include "publish/pdf.hpp"
 
-#include "model/describe.hpp"
 #include "publish/facts.hpp"
+#include "publish/fixed_words.hpp"
 #include "publish/pdf_parts.hpp"
 
 #include <algorithm>
@@ -22,11 +22,11 @@ std::string joined(const std::vector<std::string>& words, const char* between) {
 }
 
 std::string foot(const guide::Document& document) {
-    const auto named = [](const char* name, const std::string& value) {
-        return value.empty() ? std::string() : name + value;
+    const auto named = [&](const char* pattern, const std::string& value) {
+        return value.empty() ? value : say_with(document.language, pattern, "value", value);
     };
-    return joined({named("revision ", document.revision), document.date,
-                   named("source ", document.source_version), document.name},
+    return joined({named("revision {value}", document.revision), document.date,
+                   named("source {value}", document.source_version), document.name},
                   "  \u00b7  ");
 }
 
@@ -34,7 +34,7 @@ std::string foot(const guide::Document& document) {
 
 std::string pdf(const guide::Document& document, const guide::Assets& assets, Paper paper,
                 const std::string& created, const FigurePainter& painter) {
-    Printer printer = printer_for(paper, margins);
+    Printer printer = printer_for(paper, margins, document.language.tag);
     Flow flow = flow_for(printer);
     const ShownPictures pictures = shown_pictures(assets);
     Leaflet leaflet{document, pictures, painter, printer, flow};
@@ -47,9 +47,10 @@ std::string pdf(const guide::Document& document, const guide::Assets& assets, Pa
     add_afterwards(leaflet);
     add_figures(leaflet);
     const std::string title = joined({document.title, document.device}, ": ");
-    return print(
-        printer, flow.boxes,
-        {title, document.author, document.device, created, document.date, title, foot(document)});
+    return print(printer, flow.boxes,
+                 {title, document.author, document.device, created, document.date, title,
+                  foot(document), document.language.tag,
+                  say(document.language, "page {page} of {pages}")});
 }
 
 } // namespace matchmark::publish

@@ -1,6 +1,6 @@
 // What a guide asks for, and what it warns of, before the first step; and what is left at the end.
-#include "model/describe.hpp"
 #include "publish/facts.hpp"
+#include "publish/fixed_words.hpp"
 #include "publish/paper_panel.hpp"
 #include "publish/paper_prose.hpp"
 #include "publish/paper_table.hpp"
@@ -52,7 +52,7 @@ void add_ticked(Flow& flow, const std::vector<Rich>& lines) {
     flow.width += by;
 }
 
-void add_lines(Flow& flow, const char* label, const std::vector<guide::Words>& lines) {
+void add_lines(Flow& flow, const std::string& label, const std::vector<guide::Words>& lines) {
     if (lines.empty()) {
         return;
     }
@@ -76,7 +76,7 @@ void add_protection(Leaflet& leaflet) {
     constexpr double side = 34;
     constexpr double by = side + 10;
     begin_short_list(flow, leaflet.document.protection.size());
-    add_label(flow, "Protection to wear");
+    add_label(flow, say(leaflet.document.language, "Protection to wear"));
     open(flow, "L");
     for (const Provision& gear : leaflet.document.protection) {
         const guide::Sign* sign = sign_of(leaflet.document, gear.sign);
@@ -98,9 +98,11 @@ void add_protection(Leaflet& leaflet) {
 }
 
 void add_provisions(Flow& flow, const guide::Document& document) {
+    const Language& in = document.language;
     Table table;
     table.columns = {{3.4}, {0.9, Align::right}, {0.9, Align::right}};
-    table.head = {rich_of("Spares and supplies"), rich_of("Amount"), rich_of("Price")};
+    table.head = {rich_of(say(in, "Spares and supplies")), rich_of(say(in, "Amount")),
+                  rich_of(say(in, "Price"))};
     for (const auto* provisions : {&document.spares, &document.supplies}) {
         for (const Provision& one : *provisions) {
             const std::string purpose = one.purpose.empty() ? "" : ", " + one.purpose;
@@ -109,7 +111,8 @@ void add_provisions(Flow& flow, const guide::Document& document) {
         }
     }
     if (!table.rows.empty() && !document.cost.empty()) {
-        table.rows.push_back({rich_of("Together"), {}, rich_of(model::list(document.cost))});
+        table.rows.push_back(
+            {rich_of(say(in, "Together")), {}, rich_of(language::said_list(in, document.cost))});
         table.sum_below = true;
     }
     leave(flow, 10);
@@ -119,14 +122,16 @@ void add_provisions(Flow& flow, const guide::Document& document) {
 }
 
 void add_fasteners(Flow& flow, const guide::Document& document) {
+    const Language& in = document.language;
     Table table;
     table.columns = {{1.5}, {2.3}, {1.1, Align::right}};
-    table.head = {rich_of("Fasteners that you will handle"), rich_of("What it is"),
-                  rich_of("Torque")};
+    table.head = {rich_of(say(in, "Fasteners that you will handle")),
+                  rich_of(say(in, "What it is")), rich_of(say(in, "Torque"))};
     for (const guide::FastenerRow& row : document.fasteners) {
         Rich which = rich_of(row.words);
-        add_variants(which, row.variants);
-        const std::string told = row.told_by.empty() ? "" : ", told by " + row.told_by;
+        add_variants(which, row.variants, in);
+        const std::string told =
+            row.told_by.empty() ? "" : ", " + say_with(in, "told by {what}", "what", row.told_by);
         table.rows.push_back({std::move(which), rich_of(row.description + told), {}});
         Look bold;
         bold.bold = true;
@@ -147,34 +152,39 @@ void add_tick(Flow& flow, std::size_t box, double left, double size) {
 void add_safety(Leaflet& leaflet) {
     Flow& flow = leaflet.flow;
     const guide::Document& document = leaflet.document;
+    const Language& in = document.language;
     if (document.safety.empty()) {
         // What is stored and what is voided is told even where nothing is warned of.
-        add_lines(flow, "What is stored in it", document.energies);
-        add_lines(flow, "What this work voids", document.ratings);
+        add_lines(flow, say(in, "What is stored in it"), document.energies);
+        add_lines(flow, say(in, "What this work voids"), document.ratings);
         return;
     }
     open(flow, "Sect");
     add_heading(leaflet, "safety");
     add_text(flow,
-             "Read all of this before you begin. Each message stands again at the step that it is "
-             "about.",
+             say(in, "Read all of this before you begin. Each message stands again at the step "
+                     "that it is about."),
              {});
     flow.boxes.back().with_next = true;
     for (const guide::GatheredMessage& gathered : document.safety) {
         Rich where;
-        add(where, gathered.steps.empty() ? "The whole work." : "See ");
+        const std::string see =
+            say(in, gathered.steps.empty() ? "The whole work." : "See {steps}.");
+        const std::size_t place = std::min(see.find("{steps}"), see.size());
+        add(where, see.substr(0, place));
         for (std::size_t i = 0; i < gathered.steps.size(); ++i) {
             const bool last = i + 1 == gathered.steps.size();
-            add(where, i == 0 ? "" : last ? " and " : ", ");
-            add_leading(where, "step " + std::to_string(gathered.steps[i]),
-                        place_of_step(gathered.steps[i]));
+            const std::string step =
+                say_with(in, "step {step}", "step", std::to_string(gathered.steps[i]));
+            add(where, i == 0 ? "" : last ? language::joined_by(in, "and", step) : ", ");
+            add_leading(where, step, place_of_step(gathered.steps[i]));
         }
-        add(where, gathered.steps.empty() ? "" : ".");
+        add(where, place == see.size() ? "" : see.substr(place + 7));
         leave(flow, 8);
         add_panel(flow, document, gathered.message, where);
     }
-    add_lines(flow, "What is stored in it", document.energies);
-    add_lines(flow, "What this work voids", document.ratings);
+    add_lines(flow, say(in, "What is stored in it"), document.energies);
+    add_lines(flow, say(in, "What this work voids"), document.ratings);
     close(flow);
 }
 
@@ -186,7 +196,7 @@ void add_needs(Leaflet& leaflet) {
     add_protection(leaflet);
     if (!document.tools.empty()) {
         begin_short_list(flow, document.tools.size());
-        add_label(flow, "Tools");
+        add_label(flow, say(document.language, "Tools"));
         std::vector<Rich> lines;
         for (const Provision& tool : document.tools) {
             lines.push_back(rich_of(one_line(tool)));
@@ -209,7 +219,10 @@ void add_afterwards(Leaflet& leaflet) {
     open(flow, "Sect");
     begin_outer(flow);
     add_heading(leaflet, "afterwards");
-    add_text(flow, "These go to a collecting point under the rules of your country:", {});
+    add_text(flow,
+             say(leaflet.document.language,
+                 "These go to a collecting point under the rules of your country:"),
+             {});
     std::vector<Rich> lines;
     for (const guide::Disposal& disposal : leaflet.document.disposals) {
         Look bold;

@@ -1,5 +1,6 @@
 // How a guide's PDF begins: the title block as on a drawing, the aim, the contents.
 #include "publish/facts.hpp"
+#include "publish/fixed_words.hpp"
 #include "publish/paper_prose.hpp"
 #include "publish/pdf_parts.hpp"
 
@@ -89,9 +90,9 @@ void add_opening(Leaflet& leaflet) {
         add_text(flow, document.deferral, {});
     }
     leave(flow, 4);
-    add_passages(flow, document.passages);
+    add_passages(flow, document.language, document.passages);
     if (!document.goals.empty()) {
-        add_label(flow, "The aim");
+        add_label(flow, say(document.language, "The aim"));
         open(flow, "L");
         for (const guide::Words& goal : document.goals) {
             Rich rich;
@@ -111,7 +112,7 @@ void add_opening(Leaflet& leaflet) {
 void add_contents(Leaflet& leaflet) {
     Flow& flow = leaflet.flow;
     begin_outer(flow);
-    add_label(flow, "Contents");
+    add_label(flow, say(leaflet.document.language, "Contents"));
     open(flow, "TOC");
     for (const Part& part : parts_of(leaflet.document)) {
         Rich rich;
@@ -136,28 +137,29 @@ void add_contents(Leaflet& leaflet) {
 }
 
 std::vector<Part> parts_of(const guide::Document& document) {
+    const Language& in = document.language;
     std::vector<Part> parts;
     if (!document.safety.empty()) {
-        parts.push_back({"safety", "Safety first", {}});
+        parts.push_back({"safety", say(in, "Safety first"), {}});
     }
     const bool needs = !document.protection.empty() || !document.tools.empty() ||
                        !document.spares.empty() || !document.supplies.empty() ||
                        !document.fasteners.empty();
     if (needs) {
-        parts.push_back({"needs", "What you need", {}});
+        parts.push_back({"needs", say(in, "What you need"), {}});
     }
     for (std::size_t i = 0; i < document.sections.size(); ++i) {
         const guide::Section& section = document.sections[i];
         if (!section.steps.empty()) {
             parts.push_back(
-                {"section-" + std::to_string(i + 1), section.title, step_range(section)});
+                {"section-" + std::to_string(i + 1), section.title, step_range(section, in)});
         }
     }
     if (!document.disposals.empty()) {
-        parts.push_back({"afterwards", "Afterwards", {}});
+        parts.push_back({"afterwards", say(in, "Afterwards"), {}});
     }
     if (!document.figures.empty()) {
-        parts.push_back({"drawings", "Drawings", {}});
+        parts.push_back({"drawings", say(in, "Drawings"), {}});
     }
     return parts;
 }
@@ -201,7 +203,7 @@ void add_label(Flow& flow, std::string_view words) {
     leave(flow, 3);
 }
 
-void add_passages(Flow& flow, const std::vector<guide::Passage>& passages) {
+void add_passages(Flow& flow, const Language& in, const std::vector<guide::Passage>& passages) {
     for (const guide::Passage& passage : passages) {
         if (passage.kind == guide::PassageKind::text) {
             leave(flow, 5);
@@ -214,7 +216,9 @@ void add_passages(Flow& flow, const std::vector<guide::Passage>& passages) {
         flow.left += by;
         flow.width -= by;
         leave(flow, 7);
-        add_text(flow, passage.kind == guide::PassageKind::note ? "Note" : "Reason", {9});
+        add_text(flow,
+                 passage.kind == guide::PassageKind::note ? say(in, "Note") : say(in, "Reason"),
+                 {9});
         flow.boxes.back().with_next = true;
         leave(flow, 1);
         add_prose(flow, passage.markdown);

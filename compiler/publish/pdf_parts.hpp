@@ -38,7 +38,8 @@ void add_heading(Leaflet& leaflet, const std::string& place);
 // A label above a list or a table.
 void add_label(Flow& flow, std::string_view words);
 
-void add_passages(Flow& flow, const std::vector<guide::Passage>& passages);
+void add_passages(Flow& flow, const language::Language& in,
+                  const std::vector<guide::Passage>& passages);
 
 // A picture with its key beside it, or below it where there is no room.
 void add_picture(Leaflet& leaflet, const guide::Picture& picture);

@@ -1,4 +1,5 @@
 // Pictures and drawings of a guide's PDF, each with its words.
+#include "publish/fixed_words.hpp"
 #include "publish/paper_prose.hpp"
 #include "publish/pdf_parts.hpp"
 
@@ -50,9 +51,10 @@ void put(Box& box, std::vector<Letters> lines) {
     }
 }
 
-void add_missing(Flow& flow, const guide::Picture& picture) {
+void add_missing(Flow& flow, const Language& in, const guide::Picture& picture) {
     guide::Picture told = picture;
-    told.alternative_text = "Picture not at hand: " + picture.alternative_text;
+    told.alternative_text =
+        say_with(in, "Picture not at hand: {words}", "words", picture.alternative_text);
     auto lines = key_of(flow, told, flow.left + 10, 8, flow.width - 20);
     Box& box = add_box(flow, end_of(lines) + 8);
     put(box, std::move(lines));
@@ -88,7 +90,7 @@ void add_picture(Leaflet& leaflet, const guide::Picture& picture) {
     leave(flow, 9);
     const auto found = leaflet.pictures.find(picture.path);
     if (found == leaflet.pictures.end() || !read_picture(leaflet.printer.gallery, found->second)) {
-        add_missing(flow, picture);
+        add_missing(flow, leaflet.document.language, picture);
         leave(flow, 8);
         return;
     }

@@ -1,5 +1,6 @@
 // The steps of a guide's PDF: safety messages, what the device must be like, the work, what helps.
 #include "publish/facts.hpp"
+#include "publish/fixed_words.hpp"
 #include "publish/paper_panel.hpp"
 #include "publish/paper_prose.hpp"
 #include "publish/pdf_parts.hpp"
@@ -13,7 +14,7 @@ namespace {
 constexpr double ordinal_width = 36;
 constexpr double tick_size = 9.5;
 
-void add_step_heading(Flow& flow, const guide::Step& step, bool ruled) {
+void add_step_heading(Flow& flow, const Language& in, const guide::Step& step, bool ruled) {
     Type number_type;
     number_type.size = 21;
     number_type.bold = true;
@@ -25,11 +26,11 @@ void add_step_heading(Flow& flow, const guide::Step& step, bool ruled) {
         Look look;
         look.boxed = true;
         add(title, "\u00a0");
-        add(title, "TEST", look);
+        add(title, say(in, "TEST"), look);
         add(title, "\u00a0\u00a0");
     }
     add(title, step.title);
-    add_variants(title, step.variants);
+    add_variants(title, step.variants, in);
     constexpr double top = 2;
     Letters number = letters(flow, std::to_string(step.number), number_type, flow.left, top,
                              ordinal_width + 20, "Lbl");
@@ -49,9 +50,9 @@ void add_step_heading(Flow& flow, const guide::Step& step, bool ruled) {
     box.with_next = true;
 }
 
-void add_facts(Flow& flow, const guide::Step& step) {
+void add_facts(Flow& flow, const Language& in, const guide::Step& step) {
     Rich rich;
-    for (const Fact& fact : facts(step)) {
+    for (const Fact& fact : facts(step, in)) {
         add(rich, (rich.text.empty() ? "" : "   ") + fact.term + ": ");
         add(rich, fact.words);
     }
@@ -62,7 +63,7 @@ void add_facts(Flow& flow, const guide::Step& step) {
     }
 }
 
-void add_conditions(Flow& flow, const guide::Test& test) {
+void add_conditions(Flow& flow, const Language& in, const guide::Test& test) {
     if (test.when.empty() && test.with.empty() && test.proves.empty()) {
         return;
     }
@@ -74,7 +75,7 @@ void add_conditions(Flow& flow, const guide::Test& test) {
             return;
         }
         leave(flow, 3);
-        add_text(flow, term, {9});
+        add_text(flow, say(in, term), {9});
         for (const std::string& value : values) {
             add_text(flow, "\u2022 " + value, {});
         }
@@ -87,11 +88,11 @@ void add_conditions(Flow& flow, const guide::Test& test) {
 }
 
 // A line to write on, after what is to be written there.
-void add_record(Flow& flow, const std::string& record) {
+void add_record(Flow& flow, const Language& in, const std::string& record) {
     constexpr double line = 110;
     leave(flow, 3);
-    Letters words =
-        letters(flow, "Write down " + record + ":", {9}, flow.left, 5, flow.width - line - 8, "P");
+    Letters words = letters(flow, say_with(in, "Write down {what}:", "what", record), {9},
+                            flow.left, 5, flow.width - line - 8, "P");
     Box& box = add_box(flow, words.setting->height + 7);
     const double x = flow.left + words.setting->width + 6;
     const double y = box.height - 3;
@@ -99,7 +100,7 @@ void add_record(Flow& flow, const std::string& record) {
     box.pieces.emplace_back(Stroke{x, y, x + line, y, 0.7});
 }
 
-void add_instructions(Flow& flow, const guide::Step& step) {
+void add_instructions(Flow& flow, const Language& in, const guide::Step& step) {
     if (step.instructions.empty()) {
         return;
     }
@@ -111,7 +112,7 @@ void add_instructions(Flow& flow, const guide::Step& step) {
     open(flow, "L");
     for (const guide::Instruction& one : step.instructions) {
         Rich rich;
-        add_variants(rich, one.variants);
+        add_variants(rich, one.variants, in);
         add(rich, one.variants.empty() ? "" : "\u00a0\u00a0");
         add(rich, one.words);
         begin_inner(flow);
@@ -124,7 +125,7 @@ void add_instructions(Flow& flow, const guide::Step& step) {
             add_text(flow, more, {9});
         }
         if (!one.record.empty()) {
-            add_record(flow, one.record);
+            add_record(flow, in, one.record);
         }
         close(flow);
         end_inner(flow);
@@ -140,18 +141,19 @@ void add_step(Leaflet& leaflet, const guide::Step& step, bool ruled) {
     leave(flow, ruled ? 20 : 0);
     begin_outer(flow);
     open(flow, "Sect");
-    add_step_heading(flow, step, ruled);
+    const Language& in = leaflet.document.language;
+    add_step_heading(flow, in, step, ruled);
     flow.left += ordinal_width;
     flow.width -= ordinal_width;
-    add_facts(flow, step);
+    add_facts(flow, in, step);
     for (const guide::Message& message : step.messages) {
         leave(flow, 7);
         add_panel(flow, leaflet.document, message);
     }
-    add_conditions(flow, step.test);
-    add_instructions(flow, step);
+    add_conditions(flow, in, step.test);
+    add_instructions(flow, in, step);
     leave(flow, 6);
-    add_passages(flow, step.passages);
+    add_passages(flow, in, step.passages);
     for (const guide::Picture& picture : step.pictures) {
         add_picture(leaflet, picture);
     }

@@ -1,8 +1,8 @@
 // The bench sheet as a page of HTML.
 #include "publish/sheet.hpp"
 
-#include "model/describe.hpp"
 #include "publish/facts.hpp"
+#include "publish/fixed_words.hpp"
 #include "publish/page_text.hpp"
 #include "publish/page_words.hpp"
 #include "publish/sheet_lines.hpp"
@@ -14,7 +14,7 @@ namespace matchmark::publish {
 namespace {
 
 constexpr const char* head =
-    "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
+    "\">\n<head>\n<meta charset=\"utf-8\">\n"
     "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src "
     "'unsafe-inline'; base-uri 'none'; form-action 'none'\">\n"
     "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
@@ -65,48 +65,53 @@ font:9pt "Liberation Sans",Arial,sans-serif}}
 h1,h2,h3,.signal{break-after:avoid}li,.signal,.fields{break-inside:avoid}}
 )css";
 
-std::string variant_words(const std::vector<std::string>& variants) {
+std::string variant_words(const Language& in, const std::vector<std::string>& variants) {
     return variants.empty()
                ? ""
-               : " <span class=\"variant\">" + escaped(model::list(variants)) + " only</span> ";
+               : " <span class=\"variant\">" + escaped(say_only(in, variants)) + "</span> ";
 }
 
-std::string message_line(const guide::Message& message) {
+std::string message_line(const Language& in, const guide::Message& message) {
     const std::string subject =
         message.subject.empty() ? "" : " <b>" + escaped(message.subject) + ".</b>";
     return "<p class=\"signal " + std::string(signal_name(message.signal)) + "\"><b>" +
-           guide::signal_word(message.signal) + "</b>" + variant_words(message.variants) + subject +
-           " " + escaped(message_text(message)) + "</p>\n";
+           escaped(guide::signal_word(message.signal, in)) + "</b>" +
+           variant_words(in, message.variants) + subject + " " +
+           escaped(message_text(message, in)) + "</p>\n";
 }
 
-std::string line(const std::string& action, const Writing& writing) {
+std::string line(const Language& in, const std::string& action, const Writing& writing) {
     std::string text = "<li><label><input type=\"checkbox\"><span>" + action + "</span></label>";
     if (writing.wanted) {
-        const std::string what = writing.what.empty() ? "<input aria-label=\"Value reached\">"
-                                                      : escaped(writing.what) + "<input>";
+        const std::string what =
+            writing.what.empty()
+                ? "<input aria-label=\"" + escaped(say(in, "Value reached")) + "\">"
+                : escaped(writing.what) + "<input>";
         text += "<label class=\"write\">" + what + "</label>";
     }
     return text + "</li>\n";
 }
 
-std::string step_lines(const guide::Step& step) {
+std::string step_lines(const Language& in, const guide::Step& step) {
     std::string text = "<section>\n<h3>" + std::to_string(step.number) + " " +
-                       (step.is_test ? "TEST " : "") + escaped(step.title) +
-                       variant_words(step.variants) + "</h3>\n";
+                       (step.is_test ? escaped(say(in, "TEST")) + " " : "") + escaped(step.title) +
+                       variant_words(in, step.variants) + "</h3>\n";
     for (const guide::Message& message : step.messages) {
-        text += message_line(message);
+        text += message_line(in, message);
     }
     text += "<ul>\n";
     for (const guide::Instruction& one : step.instructions) {
-        std::string action = variant_words(one.variants) + words(one.words);
+        std::string action = variant_words(in, one.variants) + words(one.words, in);
         for (const guide::Words& detail : one.details) {
-            action += "<span class=\"more\">" + words(detail) + "</span>";
+            action += "<span class=\"more\">" + words(detail, in) + "</span>";
         }
-        text += line(action, writing_for(one));
+        text += line(in, action, writing_for(one));
     }
-    const std::string test = test_text(step.test);
+    const std::string test = test_text(step.test, in);
     if (!test.empty() || step.instructions.empty()) {
-        text += line((step.is_test ? "Passed. " : "Done. ") + escaped(test), {step.is_test, {}});
+        text += line(
+            in, escaped(step.is_test ? say(in, "Passed.") : say(in, "Done.")) + " " + escaped(test),
+            {step.is_test, {}});
     }
     return text + "</ul>\n</section>\n";
 }
@@ -119,7 +124,7 @@ std::string top(const guide::Document& document) {
     }
     text += "</dl>\n<p>" + escaped(document.deferral) + "</p>\n<div class=\"fields\">\n";
     for (const char* field : sheet_fields) {
-        text += "<label>" + std::string(field) + "<input></label>\n";
+        text += "<label>" + escaped(say(document.language, field)) + "<input></label>\n";
     }
     return text + "</div>\n";
 }
@@ -127,11 +132,12 @@ std::string top(const guide::Document& document) {
 } // namespace
 
 std::string sheet_html(const guide::Document& document) {
-    std::string page = head;
-    page += "<title>" + escaped("Bench sheet: " + document.title) + "</title>\n<style>" + style +
-            "</style>\n</head>\n<body>\n<main>\n" + top(document);
+    const Language& in = document.language;
+    std::string page = "<!DOCTYPE html>\n<html lang=\"" + in.tag + std::string(head);
+    page += "<title>" + escaped(say_with(in, "Bench sheet: {title}", "title", document.title)) +
+            "</title>\n<style>" + style + "</style>\n</head>\n<body>\n<main>\n" + top(document);
     for (const guide::Message* message : whole_work(document)) {
-        page += message_line(*message);
+        page += message_line(in, *message);
     }
     for (const guide::Section& section : document.sections) {
         if (section.steps.empty()) {
@@ -139,11 +145,12 @@ std::string sheet_html(const guide::Document& document) {
         }
         page += "<section>\n<h2>" + escaped(section.title) + "</h2>\n";
         for (const guide::Step& step : section.steps) {
-            page += step_lines(step);
+            page += step_lines(in, step);
         }
         page += "</section>\n";
     }
-    return without_controls(page + "</main>\n</body>\n</html>\n");
+    page = without_controls(page + "</main>\n</body>\n</html>\n");
+    return language::is_english(in) ? page : with_languages_marked(page);
 }
 
 } // namespace matchmark::publish

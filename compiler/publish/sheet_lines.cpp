@@ -1,7 +1,7 @@
 // What both forms of the bench sheet say in the same words.
 #include "publish/sheet_lines.hpp"
 
-#include "model/describe.hpp"
+#include "publish/fixed_words.hpp"
 #include "publish/markup_tree.hpp"
 
 #include <algorithm>
@@ -14,9 +14,11 @@ bool has_figure(const std::string& text) {
     return std::any_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
 }
 
-void add_entry(std::string& text, const char* term, const std::vector<std::string>& values) {
+void add_entry(std::string& text, const Language& in, const char* pattern,
+               const std::vector<std::string>& values) {
     if (!values.empty()) {
-        text += (text.empty() ? "" : " ") + std::string(term) + model::list(values) + ".";
+        text += (text.empty() ? "" : " ") +
+                say_with(in, pattern, "things", language::said_list(in, values));
     }
 }
 
@@ -35,18 +37,18 @@ Writing writing_for(const guide::Instruction& instruction) {
             {}};
 }
 
-std::string message_text(const guide::Message& message) {
+std::string message_text(const guide::Message& message, const Language& in) {
     if (message.full_in_step != 0) {
-        return "See step " + std::to_string(message.full_in_step) + ".";
+        return say_with(in, "See step {step}.", "step", std::to_string(message.full_in_step));
     }
     return plain_text(prose_tree(message.markdown));
 }
 
-std::string test_text(const guide::Test& test) {
+std::string test_text(const guide::Test& test, const Language& in) {
     std::string text;
-    add_entry(text, "With ", test.when);
-    add_entry(text, "Test equipment: ", test.with);
-    add_entry(text, "Proves: ", test.proves);
+    add_entry(text, in, "With {things}.", test.when);
+    add_entry(text, in, "Test equipment: {things}.", test.with);
+    add_entry(text, in, "Proves: {things}.", test.proves);
     return text;
 }
 

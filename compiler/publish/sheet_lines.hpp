@@ -17,10 +17,11 @@ struct Writing {
 Writing writing_for(const guide::Instruction& instruction);
 
 // The message in one line, without its signal word and subject; markup laid flat.
-std::string message_text(const guide::Message& message);
+std::string message_text(const guide::Message& message,
+                         const language::Language& in = language::english());
 
 // Of a test: "With the cell plug connected. Test equipment: ... Proves: the cell". May be empty.
-std::string test_text(const guide::Test& test);
+std::string test_text(const guide::Test& test, const language::Language& in = language::english());
 
 // Messages about the whole work, which stand before everything.
 std::vector<const guide::Message*> whole_work(const guide::Document& document);

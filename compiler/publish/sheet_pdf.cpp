@@ -1,5 +1,6 @@
 // The bench sheet as a PDF.
 #include "publish/facts.hpp"
+#include "publish/fixed_words.hpp"
 #include "publish/paper_print.hpp"
 #include "publish/paper_symbol.hpp"
 #include "publish/sheet.hpp"
@@ -26,7 +27,8 @@ Type type_of(double size, bool bold = false) {
 
 void add_title(Flow& flow, const guide::Document& document) {
     add_text(flow, document.title, type_of(16, true), "H1");
-    flow.boxes.back().pieces.emplace_back(Target{"sheet", "Bench sheet", 1});
+    flow.boxes.back().pieces.emplace_back(
+        Target{"sheet", say(document.language, "Bench sheet"), 1});
     Rich rich;
     for (const Fact& fact : facts(document)) {
         Look bold;
@@ -45,7 +47,7 @@ void add_title(Flow& flow, const guide::Document& document) {
 }
 
 // Three frames to write in.
-void add_fields(Flow& flow) {
+void add_fields(Flow& flow, const Language& in) {
     constexpr double height = 32;
     leave(flow, 6);
     Box& box = add_box(flow, height);
@@ -53,7 +55,8 @@ void add_fields(Flow& flow) {
     double x = flow.left;
     for (const char* field : sheet_fields) {
         box.pieces.emplace_back(Frame{x, 0, width, height, 0.8});
-        box.pieces.emplace_back(letters(flow, field, type_of(8), x + 4, 2, width - 8, "P"));
+        box.pieces.emplace_back(
+            letters(flow, say(in, field), type_of(8), x + 4, 2, width - 8, "P"));
         x += width;
     }
     leave(flow, 8);
@@ -74,7 +77,7 @@ double bar_of(guide::Signal signal) {
 }
 
 // A bar at the left, the signal word, the message; it keeps to the line that it is about.
-void add_message(Flow& flow, const guide::Message& message) {
+void add_message(Flow& flow, const Language& in, const guide::Message& message) {
     const bool notice = message.signal == guide::Signal::notice;
     const double left = flow.left;
     const double by = notice ? 10 : 24;
@@ -84,11 +87,11 @@ void add_message(Flow& flow, const guide::Message& message) {
     Look slanted;
     slanted.bold = true;
     slanted.italic = true;
-    add(rich, guide::signal_word(message.signal), notice ? slanted : bold);
-    add_variants(rich, message.variants);
+    add(rich, guide::signal_word(message.signal, in), notice ? slanted : bold);
+    add_variants(rich, message.variants, in);
     add(rich, "  ");
     add(rich, message.subject, bold);
-    const std::string text = message_text(message);
+    const std::string text = message_text(message, in);
     add(rich, (message.subject.empty() || text.empty() ? "" : ". ") + text);
     flow.left += by;
     flow.width -= by;
@@ -141,9 +144,9 @@ void add_line(Flow& flow, const Rich& action, const std::vector<Rich>& details,
     box.pieces.emplace_back(Stroke{flow.left, height, right, height, 0.3, false, true});
 }
 
-void add_instruction(Flow& flow, const guide::Instruction& one) {
+void add_instruction(Flow& flow, const Language& in, const guide::Instruction& one) {
     Rich action;
-    add_variants(action, one.variants);
+    add_variants(action, one.variants, in);
     add(action, one.variants.empty() ? "" : "\u00a0\u00a0");
     add(action, one.words);
     std::vector<Rich> details;
@@ -153,14 +156,14 @@ void add_instruction(Flow& flow, const guide::Instruction& one) {
     add_line(flow, action, details, writing_for(one));
 }
 
-void add_step(Flow& flow, const guide::Step& step) {
+void add_step(Flow& flow, const Language& in, const guide::Step& step) {
     begin_outer(flow);
     open(flow, "Sect");
     Rich title;
-    add(title,
-        std::to_string(step.number) + "\u00a0\u00a0" + (step.is_test ? "TEST\u00a0\u00a0" : ""));
+    add(title, std::to_string(step.number) + "\u00a0\u00a0" +
+                   (step.is_test ? say(in, "TEST") + "\u00a0\u00a0" : ""));
     add(title, step.title);
-    add_variants(title, step.variants);
+    add_variants(title, step.variants, in);
     leave(flow, 6);
     add_text(flow, title, type_of(10, true), "H3");
     Box& heading = flow.boxes.back();
@@ -168,16 +171,16 @@ void add_step(Flow& flow, const guide::Step& step) {
         Target{place_of_step(step.number), std::to_string(step.number) + "  " + step.title, 2});
     heading.with_next = true;
     for (const guide::Message& message : step.messages) {
-        add_message(flow, message);
+        add_message(flow, in, message);
     }
     open(flow, "L");
     for (const guide::Instruction& one : step.instructions) {
-        add_instruction(flow, one);
+        add_instruction(flow, in, one);
     }
-    const std::string test = test_text(step.test);
+    const std::string test = test_text(step.test, in);
     if (!test.empty() || step.instructions.empty()) {
         Rich line;
-        add(line, step.is_test ? "Passed. " : "Done. ");
+        add(line, (step.is_test ? say(in, "Passed.") : say(in, "Done.")) + " ");
         add(line, test);
         add_line(flow, line, {}, {step.is_test, {}});
     }
@@ -189,12 +192,13 @@ void add_step(Flow& flow, const guide::Step& step) {
 } // namespace
 
 std::string sheet_pdf(const guide::Document& document, Paper paper, const std::string& created) {
-    Printer printer = printer_for(paper, margins);
+    Printer printer = printer_for(paper, margins, document.language.tag);
+    const Language& in = document.language;
     Flow flow = flow_for(printer);
     add_title(flow, document);
-    add_fields(flow);
+    add_fields(flow, in);
     for (const guide::Message* message : whole_work(document)) {
-        add_message(flow, *message);
+        add_message(flow, in, *message);
         flow.boxes.back().with_next = false;
     }
     for (std::size_t i = 0; i < document.sections.size(); ++i) {
@@ -209,16 +213,19 @@ std::string sheet_pdf(const guide::Document& document, Paper paper, const std::s
         box.pieces.emplace_back(Stroke{flow.left, -2, flow.left + flow.width, -2, 1.6});
         box.with_next = true;
         for (const guide::Step& step : section.steps) {
-            add_step(flow, step);
+            add_step(flow, in, step);
         }
     }
     const std::string title =
-        "Bench sheet: " + document.title + (document.device.empty() ? "" : ": " + document.device);
+        say_with(in, "Bench sheet: {title}", "title",
+                 document.title + (document.device.empty() ? "" : ": " + document.device));
     const std::string revision =
-        document.revision.empty() ? "" : "revision " + document.revision + "  \u00b7  ";
+        document.revision.empty()
+            ? ""
+            : say_with(in, "revision {value}", "value", document.revision) + "  \u00b7  ";
     return print(printer, flow.boxes,
                  {title, document.author, document.device, created, document.date, title,
-                  revision + document.name});
+                  revision + document.name, in.tag, say(in, "page {page} of {pages}")});
 }
 
 } // namespace matchmark::publish

@@ -72,14 +72,13 @@ bool read_option(ActionPlace& place, Reader& reader, Action& action) {
     } else if (reader.take_word("for")) {
         action.duration = read_quantity(context, reader, Measure::time);
     } else if (reader.take_word("through")) {
-        const Span start = reader.here();
-        Span end = start;
+        action.means.clear(); // single spaces, however wide the line is laid out
         while (!reader.at_end() && !reader.next_is(TermKind::word) &&
                !reader.next_is(TermKind::comma)) {
-            end = reader.here();
+            action.means += action.means.empty() ? "" : " ";
+            action.means += text_of(context, reader.here());
             reader.skip();
         }
-        action.means = text_of(context, {start.file, start.begin, end.end});
     } else if (reader.take_word("as")) {
         const std::string_view word = reader.next_text();
         if (word == "marked") {

@@ -48,6 +48,10 @@ bool is_bold(std::string_view word, std::string_view near) {
 } // namespace
 
 std::optional<Named> Names::add(std::string_view name, Named named) {
+    if (below_ != nullptr) {
+        if (const auto known = below_->find(name))
+            return known;
+    }
     const auto [found, added] = by_name_.emplace(folded(name), named);
     if (!added)
         return found->second;
@@ -56,13 +60,20 @@ std::optional<Named> Names::add(std::string_view name, Named named) {
 }
 
 std::optional<Named> Names::find(std::string_view name) const {
-    const auto found = by_name_.find(folded(name));
-    if (found == by_name_.end())
-        return std::nullopt;
-    return found->second;
+    const std::string key = folded(name);
+    for (const Names* names = this; names != nullptr; names = names->below_) {
+        const auto found = names->by_name_.find(key);
+        if (found != names->by_name_.end())
+            return found->second;
+    }
+    return std::nullopt;
 }
 
-std::vector<std::string> Names::all() const { return in_order_; }
+std::vector<std::string> Names::all() const {
+    std::vector<std::string> names = below_ != nullptr ? below_->all() : std::vector<std::string>{};
+    names.insert(names.end(), in_order_.begin(), in_order_.end());
+    return names;
+}
 
 Diagnostic& report(Context& context, std::string rule, Span primary, std::string message) {
     Diagnostic finding;

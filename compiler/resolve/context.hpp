@@ -10,6 +10,7 @@
 #include <span>
 #include <string>
 #include <unordered_map>
+#include <utility>
 #include <vector>
 
 namespace matchmark::resolve {
@@ -29,29 +30,32 @@ struct Named {
     Span span;
 };
 
-// One space of names, with equal spellings of a letter folded (Unicode NFC).
+// One space of names, with equal spellings of a letter folded (Unicode NFC). It may stand above
+// another, whose names it has too; that one has to last as long.
 class Names {
 public:
+    Names() = default;
+    explicit Names(const Names* below) : below_(below) {}
+
     // Nothing, or what already has the name.
     std::optional<Named> add(std::string_view name, Named named);
     [[nodiscard]] std::optional<Named> find(std::string_view name) const;
     [[nodiscard]] std::vector<std::string> all() const;
 
 private:
+    const Names* below_ = nullptr;
     std::unordered_map<std::string, Named> by_name_;
     std::vector<std::string> in_order_;
 };
 
-struct Context {
-    const SourceMap& sources;
-    model::Model& model;
-    std::vector<Diagnostic>& findings;
+struct NameSpaces {
     Names kinds = {};
     Names drives = {};
     Names forms = {};
     Names threads = {};
     Names grades = {};
     Names frictions = {};
+    Names timings = {};
     Names tool_kinds = {};
     Names gear = {};
     Names rating_parts = {};
@@ -62,6 +66,16 @@ struct Context {
     Names functions = {};
     Names guides = {};
     Names variants = {};
+};
+
+struct Context : NameSpaces {
+    Context(const SourceMap& all_sources, model::Model& growing, std::vector<Diagnostic>& found,
+            NameSpaces names)
+        : NameSpaces(std::move(names)), sources(all_sources), model(growing), findings(found) {}
+
+    const SourceMap& sources;
+    model::Model& model;
+    std::vector<Diagnostic>& findings;
 };
 
 // --- findings ---

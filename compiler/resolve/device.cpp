@@ -62,6 +62,7 @@ void read_device(Context& context, const Declaration& declaration) {
         if (lines[i].shape == LineShape::detail) {
             Reader reader{context.sources, *declaration.file, lines[i]};
             read_device_detail(context, lines[i], reader);
+            read_product_detail(context, device.product, lines[i], reader);
         }
         ++i;
     }

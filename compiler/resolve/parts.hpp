@@ -10,6 +10,15 @@ namespace matchmark::resolve {
 // --- trade.cpp: drives, threads, grades, tools, signs, hazards ---
 void resolve_trade(Context& context, const std::vector<Declaration>& all);
 
+// --- timing.cpp; after the kinds ---
+void resolve_timings(Context& context, const std::vector<Declaration>& all);
+
+// --- product.cpp: lines of a device, and of an item; others are left alone ---
+void read_product_detail(Context& context, model::Product& product, const syntax::Line& line,
+                         syntax::Reader& reader);
+void read_item_for_sale(Context& context, model::Item& item, const syntax::Line& line,
+                        syntax::Reader& reader);
+
 // --- kinds.cpp ---
 void resolve_kinds(Context& context, const std::vector<Declaration>& all);
 

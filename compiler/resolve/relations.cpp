@@ -263,6 +263,15 @@ void read_facts(Context& context, Item& item, const Line& line, Reader& reader) 
     }
 }
 
+// `assumed` is the last word of a line.
+void note_assumed(Context& context, ItemId id, const syntax::File& file, const Line& line) {
+    if (line.term_count == 0)
+        return;
+    const syntax::Term& last = file.terms[line.first_term + line.term_count - 1];
+    if (last.kind == syntax::TermKind::word && context.sources.slice(last.span) == "assumed")
+        context.model.assumptions.push_back({id, line.whole});
+}
+
 void read_relations(Context& context, ItemId id, const Declaration& declaration) {
     const auto& lines = declaration.file->lines;
     for (std::size_t i = declaration.head + 1; i < declaration.end;) {
@@ -286,6 +295,8 @@ void read_relations(Context& context, ItemId id, const Declaration& declaration)
         Reader reader{context.sources, *declaration.file, line};
         read_links(context, id, line, reader);
         read_facts(context, item, line, reader);
+        read_item_for_sale(context, item, line, reader);
+        note_assumed(context, id, *declaration.file, line);
     }
 }
 

@@ -3,6 +3,11 @@
 #include "resolve/resolve.hpp"
 
 #include "resolve/parts.hpp"
+#include "resolve/spare.hpp"
+
+#include <algorithm>
+#include <mutex>
+#include <optional>
 
 namespace matchmark::resolve {
 
@@ -22,17 +27,11 @@ void gather(const syntax::File& file, std::vector<Declaration>& all) {
     }
 }
 
-} // namespace
-
-model::Model resolve(const SourceMap& sources, const std::vector<syntax::File>& files,
-                     std::vector<Diagnostic>& findings) {
-    model::Model model;
-    Context context{sources, model, findings};
-    std::vector<Declaration> all;
-    for (const syntax::File& file : files)
-        gather(file, all);
+// Whatever its files declare beside guides.
+void resolve_all(Context& context, const std::vector<Declaration>& all) {
     resolve_trade(context, all);
     resolve_kinds(context, all);
+    resolve_timings(context, all);
     resolve_device(context, all);
     declare_items(context, all);
     resolve_items(context, all);
@@ -41,7 +40,141 @@ model::Model resolve(const SourceMap& sources, const std::vector<syntax::File>& 
     resolve_cautions(context, all);
     declare_guides(context, all);
     resolve_guides(context, all);
+}
+
+std::vector<Declaration> gathered(const std::vector<syntax::File>& files, std::size_t first,
+                                  std::size_t count) {
+    std::vector<Declaration> all;
+    for (std::size_t i = first; i < count; ++i)
+        gather(files[i], all);
+    return all;
+}
+
+// Declares nothing but guides, or what belongs to them.
+bool is_of_guides(syntax::Keyword keyword) {
+    using syntax::Keyword;
+    switch (keyword) {
+    case Keyword::none:
+    case Keyword::use:
+    case Keyword::guide:
+    case Keyword::before_section:
+    case Keyword::take_apart:
+    case Keyword::work:
+    case Keyword::put_back:
+    case Keyword::step:
+    case Keyword::test:
+        return true;
+    default:
+        return false;
+    }
+}
+
+} // namespace
+
+struct Base {
+    model::Model model;
+    NameSpaces names;
+    std::size_t count = 0; // of its files
+    BasePointer below;     // whose names these stand above
+    mutable std::mutex guards_spare;
+    mutable std::optional<model::Model> spare; // as `model`, and nobody's
+
+    [[nodiscard]] bool has_device() const {
+        return !model.items.empty() || model.device.span.known() || !model.guides.empty() ||
+               !model.functions.empty();
+    }
+};
+
+namespace {
+
+model::Model model_of(const Base& base) {
+    const std::lock_guard<std::mutex> lock(base.guards_spare);
+    if (!base.spare)
+        return base.model;
+    model::Model model = std::move(*base.spare);
+    base.spare.reset();
     return model;
+}
+
+NameSpaces above(const NameSpaces& below) {
+    NameSpaces names;
+    names.kinds = Names(&below.kinds);
+    names.drives = Names(&below.drives);
+    names.forms = Names(&below.forms);
+    names.threads = Names(&below.threads);
+    names.grades = Names(&below.grades);
+    names.frictions = Names(&below.frictions);
+    names.timings = Names(&below.timings);
+    names.tool_kinds = Names(&below.tool_kinds);
+    names.gear = Names(&below.gear);
+    names.rating_parts = Names(&below.rating_parts);
+    names.signs = Names(&below.signs);
+    names.hazards = Names(&below.hazards);
+    names.faces = Names(&below.faces);
+    names.items = Names(&below.items);
+    names.functions = Names(&below.functions);
+    names.guides = Names(&below.guides);
+    names.variants = Names(&below.variants);
+    return names;
+}
+
+} // namespace
+
+model::Model resolve(const SourceMap& sources, const std::vector<syntax::File>& files,
+                     std::vector<Diagnostic>& findings) {
+    model::Model model;
+    Context context{sources, model, findings, {}};
+    resolve_all(context, gathered(files, 0, files.size()));
+    return model;
+}
+
+BasePointer resolve_base(const SourceMap& sources, const std::vector<syntax::File>& files,
+                         std::size_t count, const BasePointer& below) {
+    std::vector<Diagnostic> findings;
+    auto base = std::make_shared<Base>();
+    base->count = count;
+    base->below = below;
+    if (below != nullptr)
+        base->model = below->model;
+    Context context{sources, base->model, findings,
+                    below != nullptr ? above(below->names) : NameSpaces{}};
+    resolve_all(context, gathered(files, below != nullptr ? below->count : 0, count));
+    if (!findings.empty())
+        return nullptr;
+    base->names = std::move(static_cast<NameSpaces&>(context));
+    return base;
+}
+
+bool may_follow(const Base& base, const std::vector<syntax::File>& files) {
+    if (!base.has_device())
+        return true;
+    const auto all = gathered(files, base.count, files.size());
+    return std::all_of(all.begin(), all.end(), [](const Declaration& declaration) {
+        return is_of_guides(declaration.line().keyword);
+    });
+}
+
+model::Model resolve(const SourceMap& sources, const std::vector<syntax::File>& files,
+                     std::vector<Diagnostic>& findings, const Base& base) {
+    model::Model model = model_of(base);
+    Context context{sources, model, findings, above(base.names)};
+    const auto all = gathered(files, base.count, files.size());
+    if (!base.has_device()) {
+        resolve_all(context, all);
+        return model;
+    }
+    declare_guides(context, all);
+    resolve_guides(context, all);
+    return model;
+}
+
+// Guides are all that was put on such a base.
+void give_back(const Base& base, model::Model model) {
+    if (!base.has_device())
+        return;
+    model.guides.resize(base.model.guides.size());
+    const std::lock_guard<std::mutex> lock(base.guards_spare);
+    base.spare = std::move(model);
 }
 
 } // namespace matchmark::resolve

@@ -1,6 +1,6 @@
 # Writes C++ that carries the text of files inside the program, or that names every rule.
 #
-#   cmake -DKIND=parts|pages|templates|rules -DLIST=FILE -DROOT=FOLDER -DOUTPUT=FILE -P embed.cmake
+#   cmake -DKIND=parts|pages|templates|catalogues|rules -DLIST=FILE -DROOT=FOLDER -DOUTPUT=FILE -P embed.cmake
 #
 # LIST holds one path a line. Called by CMakeLists.txt.
 
@@ -65,7 +65,7 @@ ${entries}    };
 else()
   set(entries "")
   foreach(file IN LISTS files)
-    if(KIND STREQUAL "parts")
+    if(KIND MATCHES "^(parts|catalogues)$")
       file(RELATIVE_PATH name ${ROOT} ${file})
     else()
       get_filename_component(name ${file} NAME_WE)
@@ -79,6 +79,8 @@ else()
     set(function_name parts_library)
   elseif(KIND STREQUAL "templates")
     set(function_name templates)
+  elseif(KIND STREQUAL "catalogues")
+    set(function_name catalogues)
   else()
     set(function_name rule_pages)
   endif()

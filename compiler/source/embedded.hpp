@@ -23,4 +23,9 @@ std::span<const EmbeddedText> rule_pages();
 // are no part of the library: `{name}` and `{title}` stand in them for what is being started.
 std::span<const EmbeddedText> templates();
 
+// The translations that come with the program, gettext PO files, by their path: the compiler's own
+// sentences ("compiler/language/words/de.po") and the parts library's
+// ("stdlib_parts/languages/de.po"), sorted.
+std::span<const EmbeddedText> catalogues();
+
 } // namespace matchmark

@@ -1,4 +1,5 @@
-// The pages, opened in Chromium. Arguments: the browser, the folder with `site` and `hostile`.
+// The pages, opened in Chromium. Arguments: the browser, the folder with `site`, `hostile` and
+// `report`.
 import { execFileSync } from "node:child_process";
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
@@ -184,6 +185,8 @@ await all([
     opensCleanly(file, i % 2 === 0 ? "light" : "dark", i % 3 === 0 ? 380 : 1000)),
   ...guides.map((file, i) => () => printsWhole(file, i)),
   ...pagesBelow("hostile").map((file) => () => opensCleanly(file, "light", 380)),
+  ...pagesBelow("report").map((file, i) => () =>
+    opensCleanly(file, i % 2 === 0 ? "light" : "dark", i % 2 === 0 ? 1000 : 380)),
   () => opensCleanly(guides[0], "dark", 380),
   () => opensCleanly(guides[0], "light", 1000),
 ]);

@@ -8,6 +8,7 @@
 //     mmk part         a fragment: lines that can be read, of things declared elsewhere
 //     mmk file NAME    a clean file that the commands below it find in their folder
 //     mmk fails file NAME    the same, with findings
+//     csv, md or txt file NAME    a table, an outline or notes, for the commands below it
 //     sh               commands; those that start with `matchmark` or `build/matchmark` are run, in
 //                      order, in one folder for the page, and exit as a comment `# exit 1` says (0
 //                      when nothing is said); a block `text` right behind holds what is printed
@@ -37,6 +38,9 @@ namespace fs = std::filesystem;
 
 constexpr std::string_view file_info = "mmk file ";
 constexpr std::string_view broken_file_info = "mmk fails file ";
+constexpr std::string_view table_info = "csv file ";
+constexpr std::string_view outline_info = "md file ";
+constexpr std::string_view notes_info = "txt file ";
 
 std::string findings_in_part(const std::string& text) {
     SourceMap sources;
@@ -147,7 +151,8 @@ int expected_exit(const std::string& line) {
 
 // The file that the block stands for; empty when it stands for none.
 std::string file_of(const Block& block) {
-    for (const std::string_view info : {file_info, broken_file_info}) {
+    for (const std::string_view info :
+         {file_info, broken_file_info, table_info, outline_info, notes_info}) {
         if (block.info.starts_with(info))
             return block.info.substr(info.size());
     }

@@ -29,7 +29,37 @@ void add_states(std::string& facts, std::uint32_t k, const char* name, model::St
     }
 }
 
-void add_verb(std::string& facts, const Kind& kind, std::uint32_t k, std::size_t v) {
+double seconds(const std::optional<model::Quantity>& quantity) {
+    return quantity ? quantity->base : 0;
+}
+
+} // namespace
+
+// docs/planning.md, "Time", for one member: the last line of the timing that names verb and kind,
+// or else what the kind says. The library's usual timing asks nothing for each act beside.
+double takes(const model::Model& model, const Kind& kind, const model::Verb& verb) {
+    const model::Timing* usual = nullptr;
+    for (const model::Timing& timing : model.timings)
+        usual = timing.usual ? &timing : usual;
+    double found = seconds(verb.takes);
+    if (usual == nullptr)
+        return found;
+    const bool goes_out = kind.set_of[verb.to] == 0 && !contains(kind.present, verb.to);
+    const bool is_thing = kind.role == model::Role::part || kind.role == model::Role::fastener;
+    for (const model::TimedVerb& timed : usual->verbs) {
+        if (timed.verb != verb.name ||
+            std::find(timed.kinds.begin(), timed.kinds.end(), kind.name) == timed.kinds.end())
+            continue;
+        found = seconds(timed.takes) + (verb.by_hand ? 0 : seconds(usual->position)) +
+                (goes_out && is_thing ? seconds(usual->set_aside) : 0);
+    }
+    return found;
+}
+
+namespace {
+
+void add_verb(std::string& facts, const model::Model& model, const Kind& kind, std::uint32_t k,
+              std::size_t v) {
     const model::Verb& verb = kind.verbs[v];
     add(facts, "verb({},{},{})", k, v, kind.set_of[verb.to]);
     add(facts, "to({},{},{})", k, v, verb.to);
@@ -37,14 +67,14 @@ void add_verb(std::string& facts, const Kind& kind, std::uint32_t k, std::size_t
         if (contains(verb.from, static_cast<model::StateId>(state)))
             add(facts, "from({},{},{})", k, v, state);
     }
-    add(facts, "takes({},{},{})", k, v, verb.takes ? std::llround(verb.takes->base * 1000) : 0);
+    add(facts, "takes({},{},{})", k, v, std::llround(takes(model, kind, verb) * 1000));
     if (verb.safe_when_live)
         add(facts, "safe_live({},{})", k, v);
     if (verb.from_outside)
         add(facts, "outside({},{})", k, v);
 }
 
-void add_kind(std::string& facts, const Kind& kind, std::uint32_t k) {
+void add_kind(std::string& facts, const model::Model& model, const Kind& kind, std::uint32_t k) {
     for (std::size_t s = 0; s < kind.states.size(); ++s) {
         add(facts, "order({},{},{})", k, s, s);
         add(facts, "state({},{},{})", k, kind.set_of[s], s);
@@ -63,7 +93,7 @@ void add_kind(std::string& facts, const Kind& kind, std::uint32_t k) {
     if (kind.laid_first)
         add(facts, "laid_first({})", k);
     for (std::size_t v = 0; v < kind.verbs.size(); ++v)
-        add_verb(facts, kind, k, v);
+        add_verb(facts, model, kind, k, v);
     for (std::size_t n = 0; n < kind.needs.size(); ++n) {
         for (std::size_t v = 0; v < kind.verbs.size(); ++v) {
             if (kind.verbs[v].name == kind.needs[n].verb)
@@ -179,7 +209,7 @@ std::string facts_of(const bench::Bench& on, const plan::WayInGoal& goal, bool g
             kinds.push_back(kind);
     }
     for (const std::uint32_t kind : kinds)
-        add_kind(facts, on.model->kinds[kind], kind);
+        add_kind(facts, *on.model, on.model->kinds[kind], kind);
     for (std::uint32_t i = 0; i < on.model->items.size(); ++i) {
         if (on.exists(ItemId{i}))
             add_item(facts, on, i, groups_as_one);

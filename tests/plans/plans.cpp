@@ -3,6 +3,8 @@
 
 #include "source/disk.hpp"
 
+#include <algorithm>
+#include <array>
 #include <cstdlib>
 #include <fmt/format.h>
 #include <string>
@@ -28,10 +30,10 @@ const std::vector<Sample>& samples() {
 
 } // namespace matchmark::plans
 
-// `plans drafts` does that part alone; without a word all is done.
+// `plans drafts least` does these sections alone; without a word all are done but `speed`.
 int main(int count, char** words) {
     using namespace matchmark::plans;
-    const std::string only = count > 1 ? words[1] : "";
+    const std::vector<std::string> only(words + 1, words + count);
     if (samples().empty()) {
         fmt::print("no device was found in samples/\n");
         return EXIT_FAILURE;
@@ -40,11 +42,21 @@ int main(int count, char** words) {
         const char* name;
         bool (*run)();
     };
+    constexpr std::array sections{
+        Section{"least", least_ways},       Section{"samples", least_ways_of_samples},
+        Section{"second", second_opinions}, Section{"changes", fewest_changes},
+        Section{"orders", counted_orders},  Section{"what-if", what_if_holds},
+        Section{"jobs", jobs_in_turn_hold}, Section{"drafts", drafts},
+    };
     bool well = true;
-    for (const Section& section : {Section{"least", least_ways}, Section{"changes", fewest_changes},
-                                   Section{"orders", counted_orders}, Section{"drafts", drafts}}) {
-        if (only.empty() || only == section.name)
+    bool known = only.empty();
+    if (only == std::vector<std::string>{"speed"})
+        return speed() ? EXIT_SUCCESS : EXIT_FAILURE;
+    for (const Section& section : sections) {
+        const bool named = std::find(only.begin(), only.end(), section.name) != only.end();
+        known = known || named;
+        if (only.empty() || named)
             well = section.run() && well;
     }
-    return well ? EXIT_SUCCESS : EXIT_FAILURE;
+    return well && known ? EXIT_SUCCESS : EXIT_FAILURE;
 }

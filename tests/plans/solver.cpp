@@ -1,4 +1,4 @@
-// Runs gringo and clasp on a program of this folder.
+// Runs gringo and clasp on a program of this folder, and z3 on a formula.
 #include "plans/solver.hpp"
 
 #include <array>
@@ -30,7 +30,7 @@ public:
         if (!folder_.empty())
             std::filesystem::remove_all(folder_, ignored);
     }
-    [[nodiscard]] std::string file() const { return folder_ / "facts.lp"; }
+    [[nodiscard]] std::string file() const { return folder_ / "input"; }
 
 private:
     std::filesystem::path folder_;
@@ -42,20 +42,28 @@ struct ClosePipe {
 
 } // namespace
 
-std::optional<Answer> solve(const std::string& program, const std::string& facts) {
+std::string output_of(const std::string& command, const std::string& input) {
     static const Scratch scratch;
-    std::ofstream(scratch.file(), std::ios::binary) << facts;
-    const std::string command = fmt::format(
-        "gringo -Wnone '{}/tests/plans/{}' '{}' | clasp -V0 --opt-mode=opt --time-limit=60",
-        MATCHMARK_SOURCE_DIR, program, scratch.file());
-    const std::unique_ptr<std::FILE, ClosePipe> pipe(::popen(command.c_str(), "r"));
-    if (!pipe)
-        return std::nullopt;
+    std::ofstream(scratch.file(), std::ios::binary) << input;
+    const std::string with_file = fmt::format(fmt::runtime(command), scratch.file());
+    const std::unique_ptr<std::FILE, ClosePipe> pipe(::popen(with_file.c_str(), "r"));
     std::string output;
+    if (!pipe)
+        return output;
     std::array<char, 65536> buffer{};
     while (const std::size_t count = std::fread(buffer.data(), 1, buffer.size(), pipe.get()))
         output.append(buffer.data(), count);
-    std::istringstream lines(output);
+    return output;
+}
+
+std::optional<Answer> solve(const std::string& program, const std::string& facts) {
+    // What an order costs is soonest proved from below.
+    const char* const strategy = program == "orders.lp" ? "usc" : "bb";
+    const std::string command =
+        fmt::format("gringo -Wnone '{}/tests/plans/{}' '{{}}' | clasp -V0 --opt-mode=opt "
+                    "--opt-strategy={} --time-limit=60",
+                    MATCHMARK_SOURCE_DIR, program, strategy);
+    std::istringstream lines(output_of(command, facts));
     Answer answer;
     for (std::string line; std::getline(lines, line);) {
         if (line.starts_with("Optimization: "))

@@ -27,6 +27,8 @@ int main() {
     add_orders(table);
     add_safety(table, library);
     add_work(table, library);
+    add_times(table);
+    add_repair(table);
     print(table);
     const Counts counts = count(table);
     if (counts.rows < fewest_rows || counts.sources < fewest_sources) {

@@ -15,5 +15,7 @@ void add_energy(Table& table, const model::Model& library);
 void add_orders(Table& table);
 void add_safety(Table& table, const model::Model& library);
 void add_work(Table& table, const model::Model& library);
+void add_times(Table& table);
+void add_repair(Table& table);
 
 } // namespace matchmark::published

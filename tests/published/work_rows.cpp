@@ -57,6 +57,7 @@ constexpr auto tools = std::to_array<ToolRow>({{"slotted-driver", true},
                                                {"pick", true},
                                                {"heat-mat", false},
                                                {"hot-air-gun", false},
+                                               {"suction-cup", false},
                                                {"soldering-iron", false}});
 
 std::string class_of(const model::Model& library, std::string_view name) {

@@ -4,7 +4,8 @@
 
 #include <cctype>
 #include <fmt/format.h>
-#include <set>
+#include <string_view>
+#include <unordered_set>
 
 namespace matchmark::check::rules {
 
@@ -18,8 +19,10 @@ std::string plain(std::string word) {
     return word;
 }
 
-std::set<std::string> known_verbs(const model::Model& model) {
-    std::set<std::string> verbs{"replace", "measure", "mark", "dispose"};
+using Verbs = std::unordered_set<std::string_view>;
+
+Verbs known_verbs(const model::Model& model) {
+    Verbs verbs{"replace", "measure", "mark", "dispose"};
     for (const auto& kind : model.kinds) {
         for (const auto& verb : kind.verbs)
             verbs.insert(verb.name);
@@ -29,7 +32,7 @@ std::set<std::string> known_verbs(const model::Model& model) {
 
 // "Undo the screws and remove the lid": an instruction at the start, and another after `and` or
 // `then`.
-bool instructs_twice(const Sentence& sentence, const std::set<std::string>& verbs) {
+bool instructs_twice(const Sentence& sentence, const Verbs& verbs) {
     if (verbs.count(plain(sentence.words.front())) == 0)
         return false;
     for (std::size_t i = 1; i + 2 < sentence.words.size(); ++i) {

@@ -24,7 +24,7 @@ void compare(const model::Item& item, std::size_t expected, std::size_t found, S
 
 void find(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (const model::Item& item : walk.model.items) {
-        if (!item.positions)
+        if (!item.positions || item.positions->points.empty()) // on which side, and no more
             continue;
         compare(item, item.count, item.positions->points.size(), item.positions->span, "position",
                 findings);

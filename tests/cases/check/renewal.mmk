@@ -476,3 +476,28 @@ step off "Take the plate off"
 
 put-back
   derived
+
+--- no-positions-but-a-side
+device panel "Front panel"
+
+face front 100 x 50 mm
+
+part base "base"
+part front-plate "front plate"
+fastener plate-screws "plate screw" 4 x screw M3 x 8, hexalobular 10, pan
+  holds      front-plate to base
+  torque     0.8 N.m
+  at         front
+
+guide no-positions-but-a-side "Take the plate off"
+  for        competent
+  tool       driver-10 "hexalobular driver 10"
+
+take-apart
+
+step off "Take the plate off"
+  undo       plate-screws with driver-10
+  remove     front-plate
+
+put-back
+  derived

@@ -144,7 +144,7 @@ const std::vector<Slipped>& slips() {
          R"(2:3-6 expected a detail of a part, found `foo` | a part takes `kind`, `in`, )"
          R"(`carries`, `covers`, `blocks`, `feeds`, `behind`, `under`, `needs`, `limit`, )"
          R"(`renewed as`, `at`, `keep`, `one use`, `used again if`, `used again`, `only`, )"
-         R"(and prose such as `note:`)"},
+         R"(`price`, `counts as`, `authorised remotely`, and prose such as `note:`)"},
         {"part p",
          R"(  part q)",
          R"(2:3-7 `part` starts a declaration, and does not start in the first column | start )"
@@ -169,7 +169,8 @@ const std::vector<Slipped>& slips() {
          R"(  torque 2 N.m)",
          R"(2:3-9 `torque` is not a detail of a connector | a connector takes `kind`, `in`, )"
          R"(`joins`, `behind`, `under`, `needs`, `safe when live`, `at`, `keep`, `one use`, )"
-         R"(`used again if`, `used again`, `only`, and prose such as `note:`)"},
+         R"(`used again if`, `used again`, `only`, `price`, `counts as`, )"
+         R"(and prose such as `note:`)"},
         {"kind k is part",
          R"(  stats a, b)",
          R"(2:3-8 expected a detail of a kind, found `stats` | write `states` | 2:3 `stats` )"

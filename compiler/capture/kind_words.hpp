@@ -1,0 +1,55 @@
+// Kinds and verbs by the words with which a person at the bench calls them.
+//
+// A kind is sure when all words of its title or its name were said; else the nearest one is taken,
+// and the others that it could have been are told.
+#pragma once
+
+#include "model/model.hpp"
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace matchmark::capture {
+
+using RoleSet = unsigned;
+constexpr RoleSet in_role(model::Role role) { return 1U << static_cast<unsigned>(role); }
+
+// "clips" -> "clip"; a word that is no plural stays as it is.
+std::string singular(const std::string& word);
+std::vector<std::string> split_words(std::string_view text); // at spaces and hyphens
+
+struct KindFound {
+    model::KindId kind;
+    bool sure = false;
+    std::vector<std::string> others; // names of the next best, when it is not sure
+    std::vector<bool> used;          // which of the words said are the kind's
+};
+
+// Of the words said, in singular, the last names the thing: "lid screw" is a screw. Nothing when no
+// kind of these roles is called so.
+std::optional<KindFound> kind_by_words(const model::Model& model, RoleSet roles,
+                                       const std::vector<std::string>& words,
+                                       const std::string& verb);
+// Is some kind of these roles called by this word, with or without more words?
+bool calls_a_kind(const model::Model& model, RoleSet roles, const std::string& word);
+// The plainest kind of these roles that has the verb (empty: any); nothing when none has.
+std::optional<model::KindId> kind_with_verb(const model::Model& model, RoleSet roles,
+                                            const std::string& verb);
+
+struct VerbFound {
+    std::string name;      // a verb of the library, or the everyday word
+    RoleSet roles = 0;     // of what it is said of
+    std::size_t words = 0; // how many of the words it took
+    bool guessed = false;  // spelt otherwise
+};
+
+// From the first words of a line. Nothing when they are no verb that leads outwards.
+std::optional<VerbFound> verb_by_words(const model::Model& model,
+                                       const std::vector<std::string>& words);
+
+// Does the verb lead away from how its kind stands when assembled?
+bool leads_outwards(const model::Kind& kind, const model::Verb& verb);
+
+} // namespace matchmark::capture

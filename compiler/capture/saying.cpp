@@ -1,0 +1,301 @@
+// Sorts the words of one noted line: the verb, how many, what, where, of what size.
+#include "capture/reading.hpp"
+
+#include "model/quantity.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cstdlib>
+
+namespace matchmark::capture {
+
+namespace {
+
+using model::Role;
+
+bool is_digit(char c) { return c >= '0' && c <= '9'; }
+
+bool is_number(const std::string& word) {
+    return !word.empty() &&
+           std::all_of(word.begin(), word.end(), [](char c) { return is_digit(c) || c == '.'; }) &&
+           is_digit(word.front());
+}
+
+bool one_of(const std::string& word, std::initializer_list<const char*> list) {
+    return std::any_of(list.begin(), list.end(), [&](const char* one) { return word == one; });
+}
+
+// "0.8l", "0.8 l", "5nm": a number and a unit, in one word or two. Gives how many words it took.
+std::size_t quantity_at(const std::vector<std::string>& words, std::size_t at, std::string& text) {
+    std::size_t digits = 0;
+    while (digits < words[at].size() && (is_digit(words[at][digits]) || words[at][digits] == '.'))
+        ++digits;
+    if (digits == 0 || !is_digit(words[at].front()))
+        return 0;
+    std::string unit = unit_named(words[at].substr(digits));
+    std::size_t taken = 1;
+    if (digits == words[at].size() && at + 1 < words.size()) {
+        unit = unit_named(words[at + 1]);
+        taken = 2;
+    }
+    if (unit.empty())
+        return 0;
+    text = words[at].substr(0, digits) + " " + unit;
+    return taken;
+}
+
+// A size as a list of parts has it: "m2x6", "m2 x 6", "st2.9x9.5".
+bool is_thread(const model::Model& model, const std::string& word, std::string& named) {
+    const std::size_t times = word.find_first_of("x*", 1);
+    const auto known = [&](const std::string& text) {
+        for (const model::Thread& thread : model.threads) {
+            std::string low = thread.name;
+            std::transform(low.begin(), low.end(), low.begin(), [](char c) {
+                return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+            });
+            if (low == text) {
+                named = thread.name;
+                return true;
+            }
+        }
+        return false;
+    };
+    if (known(word))
+        return true;
+    if (times == std::string::npos || times + 1 >= word.size() || !is_digit(word[times + 1]) ||
+        !known(word.substr(0, times)))
+        return false;
+    named += " x " + word.substr(times + 1);
+    return true;
+}
+
+// "hexalobular 6", "cross recess 1", "ph1" is not known.
+std::size_t drive_at(const model::Model& model, const std::vector<std::string>& words,
+                     std::size_t at, std::string& text) {
+    std::size_t best = 0;
+    for (const model::Drive& drive : model.drives) {
+        for (const std::string& called : {drive.name, drive.title}) {
+            const auto own = split_words(called);
+            std::vector<std::string> said;
+            std::size_t taken = 0;
+            while (at + taken < words.size() && said.size() < own.size()) {
+                for (std::string& word : split_words(words[at + taken]))
+                    said.push_back(std::move(word));
+                ++taken;
+            }
+            if (said == own && taken > best) {
+                best = taken;
+                text = drive.name;
+            }
+        }
+    }
+    if (best > 0 && at + best < words.size() && is_digit(words[at + best].front())) {
+        text += " " + words[at + best];
+        ++best;
+    }
+    return best;
+}
+
+class Sorter {
+public:
+    Sorter(const model::Model& model, Saying& saying, bool back)
+        : model_(model), saying_(saying), back_(back) {}
+
+    bool sort(const NotedLine& line);
+
+private:
+    bool take_verb(std::vector<std::string>& words);
+    void take_count(std::vector<std::string>& words);
+    // Takes sizes and amounts out of a phrase; says where the first of them stood.
+    std::size_t take_sizes(std::vector<std::string>& words);
+    void take_places(std::vector<std::string> words);
+    void take_head(std::vector<std::string> words, std::size_t sized_at);
+    [[nodiscard]] RoleSet tie_roles() const { return saying_.verb.roles & ~in_role(Role::part); }
+
+    const model::Model& model_;
+    Saying& saying_;
+    bool back_;
+};
+
+bool Sorter::take_verb(std::vector<std::string>& words) {
+    if (back_) {
+        if (words.size() < 2 && !one_of(words.front(), {"new"}))
+            return false;
+        saying_.verb = {words.front(), ~0U, 1, false};
+        if (words.front() != "new")
+            words.erase(words.begin());
+        return !words.empty();
+    }
+    const auto verb = verb_by_words(model_, words);
+    if (!verb)
+        return false;
+    saying_.verb = *verb;
+    words.erase(words.begin(), words.begin() + static_cast<std::ptrdiff_t>(verb->words));
+    // "take the lid off", "lift lid out"
+    if (!words.empty() && words.size() > 1 && one_of(words.back(), {"off", "out", "away"}))
+        words.pop_back();
+    return true;
+}
+
+void Sorter::take_count(std::vector<std::string>& words) {
+    if (words.empty())
+        return;
+    std::string first = words.front();
+    if (first.size() > 1 && first.back() == 'x')
+        first.pop_back();
+    const bool bare = std::all_of(first.begin(), first.end(), is_digit);
+    if (!bare || first.size() > 3)
+        return;
+    std::string amount;
+    if (quantity_at(words, 0, amount) > 0)
+        return;
+    saying_.count = static_cast<unsigned>(std::atoi(first.c_str()));
+    words.erase(words.begin());
+    if (words.size() > 1 && one_of(words.front(), {"x", "of", "times"}))
+        words.erase(words.begin());
+}
+
+std::size_t Sorter::take_sizes(std::vector<std::string>& words) {
+    std::size_t first = words.size();
+    const auto take = [&](std::size_t at, std::size_t count) {
+        words.erase(words.begin() + static_cast<std::ptrdiff_t>(at),
+                    words.begin() + static_cast<std::ptrdiff_t>(at + count));
+        first = std::min(first, at);
+    };
+    for (std::size_t at = 0; at < words.size();) {
+        std::string text;
+        if (is_thread(model_, words[at], text)) {
+            std::size_t count = 1;
+            if (at + 2 < words.size() && one_of(words[at + 1], {"x", "by", "*"}) &&
+                is_number(words[at + 2])) {
+                text += " x " + words[at + 2];
+                count = 3;
+            }
+            saying_.spec.push_back(text);
+            take(at, count);
+            continue;
+        }
+        if (const std::size_t taken = drive_at(model_, words, at, text); taken > 0) {
+            saying_.spec.push_back(text);
+            take(at, taken);
+            continue;
+        }
+        if (const std::size_t taken = quantity_at(words, at, text); taken > 0) {
+            const auto unit = text.substr(text.find(' ') + 1);
+            const auto quantity = model::make_quantity(std::atof(text.c_str()), unit);
+            if (quantity && quantity->measure == model::Measure::torque)
+                saying_.torque = text;
+            else if (quantity && quantity->measure == model::Measure::volume)
+                saying_.amount = text;
+            else
+                saying_.spec.push_back(text);
+            take(at, taken);
+            continue;
+        }
+        if (words[at] == "new") {
+            saying_.is_new = true;
+            take(at, 1);
+            continue;
+        }
+        ++at;
+    }
+    return first;
+}
+
+// "lid to base", "board and frame", "in radiator"
+void Sorter::take_places(std::vector<std::string> words) {
+    std::vector<std::string>* into = nullptr;
+    for (const std::string& word : words) {
+        if (one_of(word, {"to", "onto"})) {
+            into = &saying_.base;
+        } else if (one_of(word, {"in", "inside", "into"})) {
+            into = &saying_.carrier;
+        } else if (one_of(word, {"and", "on", "of", "from", "holding", "holds", "hold", "off", "at",
+                                 "for", "between"})) {
+            into = nullptr;
+        } else {
+            if (into == nullptr) {
+                saying_.where.emplace_back();
+                into = &saying_.where.back();
+            }
+            into->push_back(word);
+        }
+        if (!saying_.where.empty() && into == nullptr && saying_.where.back().empty())
+            saying_.where.pop_back();
+    }
+}
+
+// What it is called, up to a preposition, a size, or the noun that calls a tie.
+void Sorter::take_head(std::vector<std::string> words, std::size_t sized_at) {
+    std::size_t end = 0;
+    while (end < words.size() &&
+           !one_of(words[end], {"on", "of", "from", "holding", "holds", "in", "inside", "to", "at",
+                                "for", "between", "hold", "off", "into", "onto", "and"}))
+        ++end;
+    const bool joined = end < words.size() && words[end] == "to";
+    std::size_t noun = 0;
+    for (std::size_t i = 0; i < end; ++i) {
+        if (calls_a_kind(model_, tie_roles(), singular(words[i])))
+            noun = i + 1;
+    }
+    if (sized_at > 0 && sized_at < end)
+        end = sized_at; // what follows the size is where it goes
+    else if (joined && noun > 0)
+        end = noun;
+    for (std::size_t i = 0; i < end; ++i) {
+        const std::string one = singular(words[i]);
+        saying_.plural = saying_.plural || (i + 1 == end && one != words[i]);
+        saying_.head.push_back(i + 1 == end ? one : words[i]);
+    }
+    take_places({words.begin() + static_cast<std::ptrdiff_t>(end), words.end()});
+}
+
+bool Sorter::sort(const NotedLine& line) {
+    saying_.span = line.span;
+    for (std::size_t i = 0; i < line.phrases.size(); ++i) {
+        std::vector<std::string> words;
+        for (const Word& word : line.phrases[i])
+            words.push_back(word.text);
+        if (i == 0) {
+            if (!take_verb(words))
+                return false;
+            take_count(words);
+            const std::size_t sized_at = take_sizes(words);
+            take_head(words, sized_at);
+            continue;
+        }
+        const std::size_t before = words.size();
+        take_sizes(words);
+        if (words.empty())
+            continue;
+        // The rest of a phrase that gave a size belongs to it: "countersunk".
+        if (words.size() < before && saying_.where.empty() && i + 1 < line.phrases.size()) {
+            std::string rest = words.front();
+            for (std::size_t w = 1; w < words.size(); ++w)
+                rest += " " + words[w];
+            saying_.spec.push_back(rest);
+            continue;
+        }
+        saying_.more.push_back(words);
+        take_places(words);
+    }
+    return !saying_.head.empty();
+}
+
+} // namespace
+
+std::optional<Saying> understood(const model::Model& model, const NotedLine& line) {
+    Saying saying;
+    if (!Sorter(model, saying, false).sort(line))
+        return std::nullopt;
+    return saying;
+}
+
+std::optional<Saying> understood_back(const model::Model& model, const NotedLine& line) {
+    Saying saying;
+    if (!Sorter(model, saying, true).sort(line))
+        return std::nullopt;
+    return saying;
+}
+
+} // namespace matchmark::capture

@@ -1,0 +1,192 @@
+// `capture`: a device and a guide from what was noted at the bench.
+#include "drive/capturing.hpp"
+#include "drive/commands.hpp"
+#include "drive/inputs.hpp"
+#include "drive/library.hpp"
+#include "drive/report.hpp"
+#include "model/describe.hpp"
+
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+#include <ostream>
+
+namespace matchmark::drive {
+
+namespace {
+
+constexpr const char* command = "capture";
+
+using Json = nlohmann::ordered_json;
+
+// Nothing when one of them cannot be read.
+std::optional<std::vector<NotesText>> read_all(const CaptureOptions& options, Terminal& terminal) {
+    if (options.notes.empty()) {
+        fail(terminal, command, "name a file of notes, or - for standard input");
+        return std::nullopt;
+    }
+    for (const std::string& path : options.notes) {
+        if (terminal.disk.is_folder(path)) {
+            fail(terminal, command, fmt::format("`{}` is a folder; name the files of notes", path));
+            return std::nullopt;
+        }
+    }
+    const auto files = inputs(command, options.notes, terminal);
+    if (!files)
+        return std::nullopt;
+    std::vector<NotesText> notes;
+    for (const Input& file : *files) {
+        std::string text = file.text.value_or("");
+        if (!file.text) {
+            auto read = terminal.disk.read(file.path);
+            if (const auto* problem = std::get_if<DiskProblem>(&read)) {
+                fail(terminal, command,
+                     fmt::format("`{}` cannot be read: {}", file.path, problem->reason));
+                return std::nullopt;
+            }
+            text = std::move(std::get<std::string>(read));
+        }
+        if (first_unreadable_byte(text) != std::string::npos) {
+            fail(terminal, command, fmt::format("`{}` is not text in UTF-8", file.path));
+            return std::nullopt;
+        }
+        notes.push_back({file.path, std::move(text)});
+    }
+    return notes;
+}
+
+// The device to be refined, or the library.
+std::optional<Compilation> base_of(const CaptureOptions& options, Terminal& terminal, int& code) {
+    code = exit_failed;
+    if (options.device.empty())
+        return compile_library(command, "", terminal);
+    if (!terminal.disk.exists(options.device) || terminal.disk.is_folder(options.device)) {
+        fail(terminal, command, fmt::format("there is no device's file `{}`", options.device));
+        return std::nullopt;
+    }
+    Compilation device = compile(terminal.disk, options.device);
+    if (any_error(device.findings)) {
+        Report report;
+        report.add(reported(device.sources, device.findings, false));
+        report.write_text(terminal.err);
+        fail(terminal, command, "the device has errors; mend them first");
+        code = device.unreadable ? exit_failed : exit_findings;
+        return std::nullopt;
+    }
+    if (!device.model.device.span.known()) {
+        fail(terminal, command, fmt::format("`{}` declares no device", options.device));
+        return std::nullopt;
+    }
+    return device;
+}
+
+std::size_t to_decide(const capture::Description& all) {
+    std::size_t count = 0;
+    for (const capture::Piece& piece : all.pieces)
+        count += piece.decide.size();
+    return count;
+}
+
+void write_text(const Captured& all, std::ostream& out) {
+    const auto& description = all.description;
+    std::size_t ties = 0;
+    for (const capture::Piece& piece : description.pieces)
+        ties += piece.tie_assumed ? 1 : 0;
+    out << fmt::format("{}: {}, {} assumed, {} to decide\n", all.device_path,
+                       model::counted(description.pieces.size(), "item"),
+                       model::counted(description.assumed.size() + ties, "line"),
+                       to_decide(description));
+    for (const CapturedGuide& guide : all.guides) {
+        out << guide.path << '\n';
+        for (const std::string& act : guide.added)
+            out << fmt::format("  not noted, and added: {}\n", act);
+    }
+}
+
+Json to_json(const Captured& all, const Report& report) {
+    const auto& pieces = all.description.pieces;
+    Json root;
+    root["device"] = all.refused ? Json(nullptr) : Json(all.device_path);
+    root["guides"] = Json::array();
+    for (const CapturedGuide& guide : all.guides)
+        root["guides"].push_back({{"path", guide.path}, {"added", guide.added}});
+    root["assumed"] = Json::array();
+    for (const auto& [over, under] : all.description.assumed)
+        root["assumed"].push_back({{"item", pieces[under].name}, {"under", pieces[over].name}});
+    for (const capture::Piece& piece : pieces) {
+        if (piece.tie_assumed && piece.base)
+            root["assumed"].push_back({{"item", piece.name}, {"to", pieces[*piece.base].name}});
+    }
+    root["decide"] = Json::array();
+    for (const capture::Piece& piece : pieces) {
+        for (const std::string& open : piece.decide)
+            root["decide"].push_back({{"item", piece.name}, {"what", open}});
+    }
+    root["findings"] = Json::parse(report.json_array());
+    return root;
+}
+
+// All files or none; nothing that is there already is lost unless that was asked for.
+bool write_files(const CaptureOptions& options, const Captured& all, Terminal& terminal) {
+    std::vector<std::pair<std::string, const std::string*>> files;
+    files.emplace_back(all.device_path, &all.device_text);
+    for (const CapturedGuide& guide : all.guides)
+        files.emplace_back(guide.path, &guide.text);
+    for (const auto& [path, text] : files) {
+        const bool refined = !options.device.empty() && text == &all.device_text;
+        if (!refined && !options.force && terminal.disk.exists(path)) {
+            fail(terminal, command,
+                 fmt::format("`{}` is there already; nothing is written. --force overwrites it, "
+                             "--device refines a device",
+                             path));
+            return false;
+        }
+    }
+    for (const auto& [path, text] : files) {
+        const auto written = terminal.disk.write(path, *text);
+        if (const auto* problem = std::get_if<DiskProblem>(&written)) {
+            fail(terminal, command,
+                 fmt::format("`{}` cannot be written: {}", path, problem->reason));
+            return false;
+        }
+    }
+    return true;
+}
+
+} // namespace
+
+int capture_notes(const CaptureOptions& options, Terminal& terminal) {
+    const auto notes = read_all(options, terminal);
+    if (!notes)
+        return exit_failed;
+    int code = exit_failed;
+    auto base = base_of(options, terminal, code);
+    if (!base)
+        return code;
+    const Captured all = captured(terminal.disk, std::move(*base), *notes, options.folder);
+    Report report;
+    report.add(reported(all.base.sources, all.findings, options.json));
+    for (const Compilation& unclean : all.unclean)
+        report.add(reported(unclean.sources, unclean.findings, options.json));
+    if (all.guides.empty() && !all.refused) {
+        report.write_text(terminal.err);
+        return fail(terminal, command, "the notes say nothing that is done; nothing is written");
+    }
+    if (!all.refused && !write_files(options, all, terminal))
+        return exit_failed;
+    if (options.json) {
+        terminal.out << to_json(all, report).dump(2, ' ', false, Json::error_handler_t::replace)
+                     << '\n';
+    } else {
+        if (!all.refused)
+            write_text(all, terminal.out);
+        report.write_text(terminal.err);
+        if (all.refused)
+            fail(terminal, command,
+                 "the notes and the device contradict each other; nothing is "
+                 "written");
+    }
+    return all.refused || report.count(Severity::error) > 0 ? exit_findings : exit_clean;
+}
+
+} // namespace matchmark::drive

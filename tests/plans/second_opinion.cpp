@@ -1,0 +1,312 @@
+// Asks of each act, in the words of docs/semantics.md, what has to be so when it is done; z3 finds
+// acts and times of least cost.
+#include "plans/second_opinion.hpp"
+
+#include "plans/formula.hpp"
+#include "plans/solver.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <cstdio>
+#include <fmt/format.h>
+#include <memory>
+
+namespace matchmark::plans {
+
+using model::contains;
+using model::Item;
+using model::ItemId;
+using model::Kind;
+using model::Role;
+using model::StateSet;
+
+namespace {
+
+bool among(const std::vector<ItemId>& list, ItemId id) {
+    return std::find(list.begin(), list.end(), id) != list.end();
+}
+
+class Asking {
+public:
+    explicit Asking(Formula& formula) : formula_(formula), model_(formula.model) {}
+
+    // All that the deed asks for.
+    std::string of(std::size_t deed);
+
+private:
+    struct Subject {
+        const Deed& deed;
+        Moment now;
+        ItemId id;
+        const Item& item;
+        const Kind& kind;
+        const model::Verb& verb;
+        bool goes_out = false;            // a part leaves its place
+        std::vector<ItemId> could_move{}; // the part, with all that it could carry
+    };
+    [[nodiscard]] bool changes(const Subject& it, StateSet states) const {
+        return it.deed.set == 0 && contains(states, it.deed.from) != contains(states, it.deed.to);
+    }
+    [[nodiscard]] bool makes_safe(const Subject& it, StateSet safe) const;
+    std::string in_reach(const Subject& it);
+    std::string needs(const Subject& it);
+    std::string dead(const Subject& it);
+    std::string loose(const Subject& it);
+    std::string no_danger(const Subject& it);
+    std::string meets(const Subject& it, ItemId danger, const model::HazardUse& use);
+
+    Formula& formula_;
+    const model::Model& model_;
+};
+
+bool Asking::makes_safe(const Subject& it, StateSet safe) const {
+    for (model::StateId s = 0; s < it.kind.states.size(); ++s) {
+        if (contains(safe, s) && it.kind.set_of[s] == it.deed.set)
+            return true;
+    }
+    return false;
+}
+
+std::string Asking::in_reach(const Subject& it) {
+    if (it.verb.from_outside)
+        return "true";
+    std::vector<std::string> all;
+    if (model::is_tie(it.item.role) && changes(it, it.kind.binds)) {
+        for (const ItemId fastener : bench::pressing(formula_.bench, it.id))
+            all.push_back(no(formula_.binds(fastener, it.now)));
+    }
+    if (it.item.role != Role::part || changes(it, it.kind.present)) {
+        all.push_back(formula_.reach(it.id, true, it.goes_out ? it.id : ItemId{}, it.now));
+    } else {
+        const std::string here = formula_.present(it.id, it.now);
+        all.push_back(any_of({all_of({here, formula_.reach(it.id, true, {}, it.now)}),
+                              all_of({no(here), formula_.reach(it.id, false, {}, it.now)})}));
+    }
+    return all_of(all);
+}
+
+std::string Asking::needs(const Subject& it) {
+    std::vector<std::string> all;
+    for (const model::Need& need : it.item.needs) {
+        const model::Verb* named = model::find_verb(it.kind, need.verb);
+        const bool asked =
+            need.verb == it.verb.name || (named != nullptr && model::inverts(*named, it.verb));
+        if (asked && formula_.bench.exists(need.condition.item.item))
+            all.push_back(
+                formula_.all_in(need.condition.item, model::in_set(need.condition.state), it.now));
+    }
+    for (const model::OwnNeed& need : it.kind.needs) {
+        if (need.verb != it.verb.name)
+            continue;
+        model::ItemRef self;
+        self.item = it.id;
+        self.members = formula_.things[it.deed.thing].members;
+        all.push_back(formula_.all_in(self, need.states, it.now));
+    }
+    return all_of(all);
+}
+
+// No live source feeds a part that is touched, or what that is in.
+std::string Asking::dead(const Subject& it) {
+    if (it.verb.safe_when_live || it.item.safe_when_live)
+        return "true";
+    const bool safety = std::any_of(it.kind.hazards.begin(), it.kind.hazards.end(),
+                                    [&](const auto& use) { return makes_safe(it, use.safe); });
+    std::vector<ItemId> touched;
+    if (it.item.role == Role::connector && it.deed.set == 0)
+        touched = it.item.touches;
+    else if (it.goes_out)
+        touched = it.could_move;
+    else if (it.item.role == Role::part && safety)
+        touched = {it.id};
+    std::vector<std::string> all;
+    for (std::uint32_t s = 0; s < model_.items.size(); ++s) {
+        const Item& source = model_.items[s];
+        if (source.feeds.empty() || ItemId{s} == it.id || among(source.through, it.id) ||
+            !formula_.bench.exists(ItemId{s}))
+            continue;
+        for (const ItemId part : touched) {
+            // It is touched if it goes along; what it is in, as long as it is in it.
+            std::vector<std::string> with_it{it.goes_out ? formula_.goes_with(part, it.id, it.now)
+                                                         : std::string("true")};
+            for (ItemId at = part; at.known(); at = model_.item(at).carrier) {
+                if (among(source.feeds, at))
+                    all.push_back(no(all_of({formula_.live(ItemId{s}, it.now), all_of(with_it)})));
+                if (!(it.goes_out && at == it.id))
+                    with_it.push_back(formula_.present(at, it.now));
+            }
+        }
+    }
+    return all_of(all);
+}
+
+// No tie binds what moves to anything else; nothing blocks a part on its way out.
+std::string Asking::loose(const Subject& it) {
+    if (it.item.role != Role::part || it.deed.set != 0)
+        return "true";
+    std::vector<std::string> all;
+    const auto moved = [&](ItemId part) {
+        return among(it.could_move, part) ? formula_.goes_with(part, it.id, it.now)
+                                          : std::string("false");
+    };
+    for (std::uint32_t t = 0; t < model_.items.size(); ++t) {
+        const Item& tie = model_.items[t];
+        if (!model::is_tie(tie.role) || !formula_.bench.exists(ItemId{t}) ||
+            (!it.goes_out && tie.role == Role::connector))
+            continue;
+        std::vector<std::string> holds_moved;
+        std::vector<std::string> holds_rest;
+        for (const ItemId end : tie.touches) {
+            if (!formula_.bench.exists(end))
+                continue;
+            holds_moved.push_back(moved(end));
+            std::vector<std::string> stays{no(moved(end))};
+            const Item& other = model_.item(end);
+            if (model::is_tie(other.role) && !other.touches.empty()) {
+                std::vector<std::string> along;
+                for (const ItemId far : other.touches) {
+                    if (formula_.bench.exists(far))
+                        along.push_back(moved(far));
+                }
+                stays.push_back(no(all_of(along)));
+            }
+            holds_rest.push_back(all_of(stays));
+        }
+        all.push_back(no(
+            all_of({any_of(holds_moved), any_of(holds_rest), formula_.binds(ItemId{t}, it.now)})));
+    }
+    for (const ItemId blocker : it.item.blocked_by) {
+        if (it.goes_out && formula_.bench.exists(blocker))
+            all.push_back(
+                no(formula_.any_in({blocker, {}, {}}, model_.kind_of(blocker).blocks, it.now)));
+    }
+    return all_of(all);
+}
+
+// How the deed would meet the danger while it is not safe.
+std::string Asking::meets(const Subject& it, ItemId danger, const model::HazardUse& use) {
+    const Item& item = model_.item(danger);
+    const Kind& kind = model_.kind(item.kind);
+    const bool outside = std::any_of(kind.verbs.begin(), kind.verbs.end(),
+                                     [](const auto& verb) { return verb.from_outside; });
+    const auto touches = [&](ItemId part) {
+        return part.known() && (part == it.id || among(it.item.touches, part));
+    };
+    std::vector<std::string> ways;
+    if (item.role != Role::part) {
+        ways.emplace_back(it.id == danger ? "true" : "false");
+    } else {
+        ways.emplace_back(touches(danger) ? "true" : "false");
+        if (touches(item.carrier))
+            ways.push_back(formula_.reachable(danger, it.now));
+    }
+    if (use.on_reach) {
+        const bench::State start = bench::assembled(formula_.bench);
+        const Moment after{it.now.deed, true, false};
+        std::vector<std::string> open;
+        for (const ItemId part : item.feeds.empty() ? std::vector<ItemId>{danger} : item.feeds) {
+            if (!formula_.bench.exists(part) || bench::reachable(formula_.bench, start, part))
+                continue;
+            for (const Moment when : {it.now, after})
+                open.push_back(
+                    all_of({formula_.present(part, when), formula_.reachable(part, when)}));
+        }
+        ways.push_back(all_of(
+            {outside ? std::string("true") : formula_.reachable(danger, it.now), any_of(open)}));
+    }
+    return any_of(ways);
+}
+
+std::string Asking::no_danger(const Subject& it) {
+    std::vector<std::string> all;
+    for (std::uint32_t i = 0; i < model_.items.size(); ++i) {
+        const ItemId danger{i};
+        if (!formula_.bench.exists(danger))
+            continue;
+        for (const model::HazardUse& use : model_.kind_of(danger).hazards) {
+            if (it.id == danger && makes_safe(it, use.safe))
+                continue;
+            all.push_back(
+                any_of({formula_.safe(danger, use.safe, it.now), no(meets(it, danger, use))}));
+        }
+    }
+    return all_of(all);
+}
+
+std::string Asking::of(std::size_t number) {
+    const Deed& deed = formula_.deeds[number];
+    const ItemId id = formula_.things[deed.thing].item;
+    const Item& item = model_.item(id);
+    const Kind& kind = model_.kind(item.kind);
+    Subject it{deed, {number, false, false}, id, item, kind, kind.verbs[deed.verb]};
+    it.goes_out = item.role == Role::part && changes(it, kind.present);
+    for (std::uint32_t i = 0; i < model_.items.size(); ++i) {
+        const auto chain = formula_.chain(ItemId{i});
+        if (formula_.bench.exists(ItemId{i}) && among(chain, id))
+            it.could_move.emplace_back(ItemId{i});
+    }
+    // It is in the state from which the verb leads: brought there before, if not so from the start.
+    std::vector<std::string> came;
+    for (std::size_t d = 0; d < formula_.deeds.size(); ++d) {
+        const Deed& other = formula_.deeds[d];
+        if (other.thing == deed.thing && other.set == deed.set && other.to == deed.from)
+            came.push_back(fmt::format("(and d{0} (< t{0} t{1}))", d, number));
+    }
+    const bool at_first = deed.from == kind.set_first[deed.set];
+    return all_of({at_first ? std::string("true") : any_of(came), in_reach(it), needs(it), dead(it),
+                   loose(it), no_danger(it)});
+}
+
+} // namespace
+
+std::string formula_of(const bench::Bench& bench, const plan::WayInGoal& goal) {
+    Formula formula(bench);
+    Asking asking(formula);
+    const std::size_t count = formula.deeds.size();
+    for (std::size_t d = 0; d < count; ++d) {
+        const std::string asked = asking.of(d);
+        formula.text += fmt::format("(assert (=> d{} {}))\n", d, asked);
+        const Deed& deed = formula.deeds[d];
+        for (std::size_t o = 0; o < d; ++o) {
+            const Deed& other = formula.deeds[o];
+            if (other.thing == deed.thing && other.set == deed.set && other.from == deed.from)
+                formula.text += fmt::format("(assert (not (and d{} d{})))\n", d, o);
+        }
+        const Thing& thing = formula.things[deed.thing];
+        const model::Verb& verb = formula.model.kind_of(thing.item).verbs[deed.verb];
+        const long long weight =
+            std::llround(takes(formula.model, formula.model.kind_of(thing.item), verb) * 1000) *
+            static_cast<long long>(thing.members.size());
+        if (weight > 0)
+            formula.text += fmt::format("(assert-soft (not d{}) :weight {} :id cost)\n", d, weight);
+    }
+    const Moment end{0, false, true};
+    for (const ItemId id : goal.items) {
+        const Kind& kind = formula.model.kind_of(id);
+        const StateSet in = kind.role == Role::part    ? kind.present
+                            : model::is_tie(kind.role) ? kind.binds
+                                                       : kind.covers;
+        const std::string met =
+            goal.expose ? formula.reachable(id, end) : no(formula.any_in({id, {}, {}}, in, end));
+        formula.text += fmt::format("(assert {})\n", met);
+    }
+    return formula.text + "(check-sat)\n(get-objectives)\n";
+}
+
+std::optional<Answer> second_opinion(const bench::Bench& bench, const plan::WayInGoal& goal,
+                                     unsigned seconds) {
+    const std::string output =
+        output_of(fmt::format("z3 -smt2 -T:{} '{{}}'", seconds), formula_of(bench, goal));
+    Answer answer;
+    if (output.starts_with("unsat"))
+        return answer;
+    const std::size_t cost = output.find("(cost ");
+    if (!output.starts_with("sat") || cost == std::string::npos)
+        return std::nullopt;
+    answer.possible = true;
+    answer.cost = std::atoll(output.c_str() + cost + 6);
+    return answer;
+}
+
+} // namespace matchmark::plans

@@ -2,6 +2,7 @@
 //
 // The numbered conditions are those of docs/semantics.md, "A verb may be applied".
 #include "bench/bench.hpp"
+#include "bench/isolation.hpp"
 
 #include <algorithm>
 
@@ -177,6 +178,10 @@ std::vector<ItemId> touched_live(const Attempt& at, const std::vector<ItemId>& m
 std::optional<Refusal> still_live(const Attempt& at, const std::vector<ItemId>& moved) {
     if (at.verb.safe_when_live || at.item.safe_when_live)
         return std::nullopt;
+    if (at.item.role == Role::connector && at.first_set) {
+        if (auto reason = live_through(at.bench, at.state, at.act.item))
+            return reason;
+    }
     const std::vector<ItemId> touched = touched_live(at, moved);
     if (touched.empty())
         return std::nullopt;

@@ -1,6 +1,8 @@
 // Works backwards from a refused act to what has to be done before it.
 #include "bench/missing.hpp"
 
+#include "bench/isolation.hpp"
+
 #include <algorithm>
 #include <array>
 
@@ -164,6 +166,7 @@ bool Search::bring(ItemId id, const std::vector<std::uint16_t>& members, StateSe
 }
 
 // By parting a connector of its way, or else by bringing the source itself out of its live state.
+// What is cut from outside is cut there: its connectors are not parted before, unless they may be.
 bool Search::unlive(ItemId source) {
     const Item& item = bench_.model->item(source);
     struct Option {
@@ -177,8 +180,10 @@ bool Search::unlive(ItemId source) {
         const StateSet wish = wish_(slot(*bench_.model, id, 0, 0));
         options.push_back({id, good, (wish & good) != 0});
     };
+    const bool at_the_source = cut_from_outside(bench_.model->kind(item.kind));
     for (const ItemId connector : item.through) {
-        if (bench_.exists(connector))
+        const bool isolates = !at_the_source || bench_.model->item(connector).safe_when_live;
+        if (isolates && bench_.exists(connector))
             offer(connector, bench_.model->kind_of(connector).binds);
     }
     offer(source, bench_.model->kind_of(source).live);

@@ -71,7 +71,8 @@ std::string name_of_device(const std::string& title) {
                 static_cast<unsigned char>(c) >= 0x80)
                 name += c;
         }
-        name += '-';
+        if (!name.empty() && !name.ends_with('-'))
+            name += '-';
     }
     while (name.ends_with('-'))
         name.pop_back();
@@ -94,6 +95,7 @@ private:
     void read_back(const NotedLine& line, Job& job);
     void choose_goal(const Notes& notes, Job& job);
     void settle_loose_ties();
+    void settle_supplies();
     void lose(const NotedLine& line, Job& job, const std::string& message, const std::string& help);
 
     const SourceMap& sources_;
@@ -131,11 +133,22 @@ void Describer::read_line(const NotedLine& line, Job& job) {
              "write a verb and a thing: `undo 4 screw M3 x 8, lid`");
         return;
     }
-    const Thing thing = pieces_.meant(*saying);
-    const Piece& piece = all_.pieces[thing];
+    if (saying->count == 0U) {
+        lose(line, job, "none of them is nothing that is done", "say how many there are");
+        return;
+    }
+    const std::vector<Piece> before = all_.pieces; // a line that is lost leaves nothing behind
+    const std::optional<Thing> meant = pieces_.meant(*saying);
+    if (!meant) {
+        lose(line, job, "no supply of the library is called so", "name it: `unplug mains`");
+        return;
+    }
+    const Thing thing = *meant;
+    const Piece piece = all_.pieces[thing];
     const auto acts = pieces_.acts(thing, saying->verb.name);
     if (acts.empty()) {
         const bool again = !pieces_.assembled(thing);
+        all_.pieces = before;
         lose(line, job,
              again ? fmt::format("`{}` was noted as off before", piece.name)
                    : fmt::format("nobody can {} `{}`, taken for kind {}", saying->verb.name,
@@ -173,6 +186,8 @@ void Describer::read_back(const NotedLine& line, Job& job) {
                 std::find(piece.ties.begin(), piece.ties.end(), *part) != piece.ties.end())
                 thing = i;
         }
+        if (!thing && saying->where.empty())
+            thing = pieces_.only_one(saying->head.back(), saying->spec);
     }
     if (!thing) {
         lose(line, job, "this names nothing that came off",
@@ -286,6 +301,47 @@ void Describer::settle_loose_ties() {
     }
 }
 
+// A part to which a supply may well lead: it is wired or piped, or its kind is dangerous or is no
+// common waste.
+bool may_be_fed(const model::Model& model, const std::vector<Piece>& pieces, Thing part) {
+    const model::Kind& kind = model.kind(pieces[part].kind);
+    if (pieces[part].role != Role::part)
+        return false;
+    if (!kind.waste.empty() || !kind.hazards.empty())
+        return true;
+    return std::any_of(pieces.begin(), pieces.end(), [&](const Piece& piece) {
+        const bool to_it = piece.base == part && !piece.tie_assumed;
+        const bool ties_it =
+            std::find(piece.ties.begin(), piece.ties.end(), part) != piece.ties.end();
+        return piece.role == Role::connector && (to_it || ties_it);
+    });
+}
+
+// A supply of which was not said what it feeds: all that it may, or else all that came out.
+void Describer::settle_supplies() {
+    std::vector<Thing> fed;
+    for (Thing part = 0; part < all_.pieces.size(); ++part) {
+        if (may_be_fed(model_, all_.pieces, part))
+            fed.push_back(part);
+    }
+    for (const Job& job : all_.jobs) {
+        for (const Done& act : job.acts) {
+            const bool is_part = all_.pieces[act.thing].role == Role::part;
+            if (is_part && std::find(fed.begin(), fed.end(), act.thing) == fed.end() &&
+                std::none_of(fed.begin(), fed.end(),
+                             [&](Thing one) { return may_be_fed(model_, all_.pieces, one); }))
+                fed.push_back(act.thing);
+        }
+    }
+    for (Piece& piece : all_.pieces) {
+        if (piece.role != Role::energy || piece.declared || !piece.ties.empty())
+            continue;
+        piece.decide.emplace_back("what does it feed? The notes do not say");
+        piece.ties = fed;
+        piece.tie_assumed = !fed.empty();
+    }
+}
+
 Description Describer::describe() {
     all_.pieces = declared_pieces(model_);
     all_.device = model_.device.name;
@@ -307,6 +363,7 @@ Description Describer::describe() {
     for (const Notes& notes : notes_)
         read_job(notes);
     settle_loose_ties();
+    settle_supplies();
     return std::move(all_);
 }
 

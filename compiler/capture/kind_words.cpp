@@ -49,6 +49,7 @@ constexpr auto everyday_verbs = std::to_array<Everyday>({
     {"unscrew", fastener | part},
     {"unbolt", fastener},
     {"loosen", fastener},
+    {"slacken", fastener},
     {"unfasten", fastener},
     {"release", fastener | connector},
     {"unhook", fastener | part},
@@ -64,6 +65,8 @@ constexpr auto everyday_verbs = std::to_array<Everyday>({
     {"empty", fluid},
     {"switch-off", energy},
     {"turn-off", energy},
+    {"shut-off", energy},
+    {"cut-off", energy},
     {"isolate", energy},
 });
 
@@ -90,8 +93,9 @@ std::size_t shared_words(const std::vector<std::string>& said,
         own.begin(), own.end(), [&](const std::string& word) { return among(said, word); }));
 }
 
+// `any_flow`: of what flows, one word in common will do.
 std::optional<Fit> fit_of(const Kind& kind, const std::vector<std::string>& said,
-                          const std::string& verb) {
+                          const std::string& verb, bool any_flow) {
     const auto title = split_words(kind.title);
     const auto name = split_words(kind.name);
     const std::size_t of_title = shared_words(said, title);
@@ -101,13 +105,13 @@ std::optional<Fit> fit_of(const Kind& kind, const std::vector<std::string>& said
     Fit fit;
     fit.sure = (of_title == title.size() && !title.empty() && among(title, said.back())) ||
                (of_name == name.size() && !name.empty() && among(name, said.back()));
+    fit.has_verb = model::find_verb(kind, verb) != nullptr;
     // Of what flows, any word tells: nobody says "mains cord" for the mains.
     const bool flows = kind.role == Role::fluid || kind.role == Role::energy;
-    if (!fit.sure && !heads && !(flows && of_title + of_name > 0))
+    if (!fit.sure && !heads && !(flows && of_title + of_name > 0 && (any_flow || fit.has_verb)))
         return std::nullopt;
     fit.shared = std::max(of_title, of_name);
     fit.unsaid = std::min(title.size() - of_title, name.size() - of_name);
-    fit.has_verb = model::find_verb(kind, verb) != nullptr;
     return fit;
 }
 
@@ -122,7 +126,7 @@ std::string singular(const std::string& word) {
     }
     if (word == "mains")
         return word;
-    if (word.size() > 2 && word.ends_with("s") && !word.ends_with("ss") && !word.ends_with("us"))
+    if (word.size() > 3 && word.ends_with("s") && !word.ends_with("ss") && !word.ends_with("us"))
         return word.substr(0, word.size() - 1);
     return word;
 }
@@ -161,12 +165,16 @@ std::optional<KindFound> kind_by_words(const model::Model& model, RoleSet roles,
     }
     if (said.empty())
         return std::nullopt;
+    const bool any_flow =
+        std::none_of(model.kinds.begin(), model.kinds.end(), [&](const Kind& kind) {
+            return kind.role == Role::energy && model::find_verb(kind, verb) != nullptr;
+        });
     std::vector<std::pair<Fit, model::KindId>> fits;
     for (std::uint32_t i = 0; i < model.kinds.size(); ++i) {
         const Kind& kind = model.kinds[i];
         if ((roles & in_role(kind.role)) == 0)
             continue;
-        if (const auto fit = fit_of(kind, said, verb))
+        if (const auto fit = fit_of(kind, said, verb, any_flow))
             fits.emplace_back(*fit, model::KindId{i});
     }
     if (fits.empty())
@@ -256,6 +264,12 @@ std::optional<VerbFound> verb_by_words(const model::Model& model,
         const RoleSet roles = roles_with_verb(model, joined) | everyday_roles(joined);
         if (roles != 0)
             return VerbFound{joined, roles, length, false};
+    }
+    // "turn the gas off"
+    if (words.size() > 2) {
+        const std::string apart = words.front() + "-" + words.back();
+        if (const RoleSet roles = everyday_roles(apart); roles != 0)
+            return VerbFound{apart, roles, 1, false};
     }
     constexpr std::size_t short_word = 5; // of which one slip makes another
     if (words.empty() || words.front().size() < short_word)

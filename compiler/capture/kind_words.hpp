@@ -32,6 +32,14 @@ struct KindFound {
 std::optional<KindFound> kind_by_words(const model::Model& model, RoleSet roles,
                                        const std::vector<std::string>& words,
                                        const std::string& verb);
+// A supply that one act from outside cuts, as a person means it who pulls a plug: by a word that no
+// part, tie or fluid is called by ("mains lead"), or by the verb that leads back ("the plug"),
+// which is no sure one. Nothing when another thing may be meant.
+std::optional<KindFound> supply_by_words(const model::Model& model,
+                                         const std::vector<std::string>& words,
+                                         const std::string& verb);
+// The supply to be most careful with that the verb cuts; nothing when none has it.
+std::optional<model::KindId> gravest_supply(const model::Model& model, const std::string& verb);
 // Is some kind of these roles called by this word, with or without more words?
 bool calls_a_kind(const model::Model& model, RoleSet roles, const std::string& word);
 // The plainest kind of these roles that has the verb (empty: any); nothing when none has.

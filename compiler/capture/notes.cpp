@@ -118,6 +118,15 @@ std::vector<Phrase> phrases_of(std::string_view text, FileId file, std::size_t b
     return phrases;
 }
 
+// Where the next act of a line begins: behind a "then" that stands between two. The whole length
+// when there is none.
+std::size_t next_act(std::string_view line) {
+    const std::string low = lowered(line);
+    const std::size_t at = low.find(" then ");
+    const bool between = at != std::string::npos && low.find_first_not_of(" ,;") < at;
+    return between ? at + 1 : line.size();
+}
+
 std::string trimmed(std::string_view text) {
     while (!text.empty() && is_space(text.front()))
         text.remove_prefix(1);
@@ -175,12 +184,18 @@ Notes read_notes(const SourceMap& sources, FileId file) {
         }
         if (read_head(notes, line, begin))
             continue;
-        NotedLine noted{phrases_of(line, file, begin), putting_back, {}};
-        if (noted.phrases.empty())
-            continue;
-        noted.span = noted.phrases.front().front().span;
-        noted.span.end = noted.phrases.back().back().span.end;
-        notes.lines.push_back(std::move(noted));
+        for (std::size_t act = 0; act < line.size();) {
+            const std::string_view rest = line.substr(act);
+            const std::size_t length = next_act(rest);
+            NotedLine noted{
+                phrases_of(rest.substr(0, length), file, begin + act), putting_back, {}};
+            act += length;
+            if (noted.phrases.empty())
+                continue;
+            noted.span = noted.phrases.front().front().span;
+            noted.span.end = noted.phrases.back().back().span.end;
+            notes.lines.push_back(std::move(noted));
+        }
     }
     return notes;
 }

@@ -28,9 +28,10 @@ std::string joined(const std::vector<std::string>& words, const char* between) {
 std::string as_name(const std::vector<std::string>& words) {
     std::string name;
     for (const char c : joined(words, "-")) {
-        const bool plain = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-' ||
+        const bool plain = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') ||
                            static_cast<unsigned char>(c) >= 0x80;
-        name += plain ? c : '-';
+        if (plain || !name.ends_with('-'))
+            name += plain ? c : '-';
     }
     while (name.ends_with('-'))
         name.pop_back();
@@ -272,6 +273,24 @@ std::optional<Thing> Pieces::same(const Saying& saying, model::KindId kind,
     return std::nullopt;
 }
 
+namespace {
+
+std::vector<std::string> left_to_decide(const Saying& saying, const KindFound& kind,
+                                        const model::Model& model) {
+    std::vector<std::string> questions;
+    if (!kind.sure)
+        questions.push_back(likely(kind, model, joined(saying.head, " ")));
+    if (!saying.count && saying.plural)
+        questions.emplace_back("how many are there? The notes do not say");
+    for (const std::string& odd : saying.unknown) {
+        questions.push_back(
+            fmt::format("the notes also say \"{}\"; which size or drive is that?", odd));
+    }
+    return questions;
+}
+
+} // namespace
+
 Thing Pieces::the_other(const Saying& saying, const KindFound& kind) {
     const model::Kind& own = model_.kind(kind.kind);
     std::vector<Thing> ties = tied_by(saying, kind);
@@ -293,10 +312,7 @@ Thing Pieces::the_other(const Saying& saying, const KindFound& kind) {
     piece.count = saying.count.value_or(1);
     piece.spec = saying.spec;
     piece.amount = saying.amount;
-    if (!kind.sure)
-        piece.decide.push_back(likely(kind, model_, piece.title));
-    if (!saying.count && saying.plural)
-        piece.decide.emplace_back("how many are there? The notes do not say");
+    piece.decide = left_to_decide(saying, kind, model_);
     std::vector<std::string> name = saying.head;
     if (!ties.empty()) {
         name = split_words(all_.pieces[ties.front()].name);
@@ -305,6 +321,13 @@ Thing Pieces::the_other(const Saying& saying, const KindFound& kind) {
     piece.title = joined(name, " ");
     if (saying.plural || piece.count > 1)
         name.back() = model::plural(name.back());
+    // Called by what it feeds: it is known as its kind is.
+    const bool unsaid = own.role == Role::energy && !kind.used.empty() &&
+                        std::none_of(kind.used.begin(), kind.used.end(), [](bool u) { return u; });
+    if (unsaid) {
+        piece.title = own.title;
+        name = split_words(own.title);
+    }
     if (own.role == Role::fluid && !ties.empty()) {
         piece.carrier = all_.pieces[ties.front()].name;
         name = saying.head;
@@ -323,7 +346,36 @@ Thing Pieces::the_other(const Saying& saying, const KindFound& kind) {
     return static_cast<Thing>(all_.pieces.size() - 1);
 }
 
-Thing Pieces::meant(const Saying& saying) {
+std::optional<Thing> Pieces::only_one(const std::string& word,
+                                      const std::vector<std::string>& spec) const {
+    std::optional<Thing> only;
+    for (Thing i = 0; i < all_.pieces.size(); ++i) {
+        const Piece& piece = all_.pieces[i];
+        const auto title = split_words(piece.title);
+        const bool called_so = !title.empty() && singular(title.back()) == word;
+        const bool same_size = spec.empty() || piece.spec.empty() || spec == piece.spec;
+        if (piece.role == Role::part || !called_so || !same_size || assembled(i))
+            continue;
+        if (only)
+            return std::nullopt;
+        only = i;
+    }
+    return only;
+}
+
+namespace {
+
+// "at the socket": no part of the device.
+bool is_at_the_wall(const std::vector<std::vector<std::string>>& where) {
+    return std::all_of(where.begin(), where.end(), [](const std::vector<std::string>& words) {
+        return words.size() == 1 &&
+               (words[0] == "socket" || words[0] == "wall" || words[0] == "outlet");
+    });
+}
+
+} // namespace
+
+std::optional<Thing> Pieces::meant(const Saying& saying) {
     const RoleSet roles = saying.verb.roles;
     const RoleSet others = roles & ~in_role(Role::part);
     bool guessed = false;
@@ -332,6 +384,13 @@ Thing Pieces::meant(const Saying& saying) {
         if (known && !guessed)
             return all_.pieces[*known].role == Role::part ? the_part(saying) : *known;
     }
+    if (saying.base.empty() && is_at_the_wall(saying.where)) {
+        if (const auto supply = supply_by_words(model_, saying.head, saying.verb.name)) {
+            Saying bare = saying;
+            bare.where.clear();
+            return the_other(bare, *supply);
+        }
+    }
     const bool may_be_part = (roles & in_role(Role::part)) != 0;
     const bool sized = saying.count.value_or(1) > 1 || !saying.spec.empty();
     auto kind = kind_by_words(model_, others, saying.head, saying.verb.name);
@@ -339,7 +398,12 @@ Thing Pieces::meant(const Saying& saying) {
         return the_other(saying, *kind);
     if (may_be_part)
         return the_part(saying);
-    auto plainest = kind_with_verb(model_, others, saying.verb.name);
+    if (roles == in_role(Role::energy))
+        return std::nullopt;
+    auto plainest = (roles & in_role(Role::energy)) != 0 ? gravest_supply(model_, saying.verb.name)
+                                                         : std::nullopt;
+    if (!plainest)
+        plainest = kind_with_verb(model_, others, saying.verb.name);
     if (!plainest)
         plainest = kind_with_verb(model_, others, "");
     KindFound found{plainest.value_or(plain_), false, {}, {}};

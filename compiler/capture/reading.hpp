@@ -18,6 +18,7 @@ struct Saying {
     std::vector<std::string> base;               // the part behind `to`
     std::vector<std::string> carrier;            // the part behind `in`
     std::vector<std::string> spec;
+    std::vector<std::string> unknown;           // by the place where it stands a size or a drive
     std::vector<std::vector<std::string>> more; // phrases that may name a part's kind
     std::string torque;
     std::string amount;
@@ -43,8 +44,13 @@ public:
                                               bool& guessed) const;
     // Before any line is read: a later one may say of what kind a part is.
     void expect(const Saying& saying);
-    // What the line is about; made when there is none.
-    Thing meant(const Saying& saying);
+    // What the line is about; made when there is none. Nothing when only a supply can be meant and
+    // the library has none that is called so.
+    std::optional<Thing> meant(const Saying& saying);
+    // The only tie or fluid that came off which is called by this word, of this size if one is
+    // said.
+    [[nodiscard]] std::optional<Thing> only_one(const std::string& word,
+                                                const std::vector<std::string>& spec) const;
     // That to which all is fastened of which it is not said otherwise.
     Thing base_part();
     void start_job();

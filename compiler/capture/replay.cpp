@@ -47,6 +47,31 @@ struct Words {
 
 } // namespace
 
+namespace {
+
+// A supply whose parts are only assumed is cut before all else: its notes may have left that out.
+bool is_cut_before(const Piece& piece) {
+    return piece.role == model::Role::energy && piece.tie_assumed && !piece.declared;
+}
+
+void cut_supplies(const bench::Bench& on, const std::vector<Piece>& pieces,
+                  const std::map<std::string, std::uint32_t>& numbers, bench::State& state) {
+    for (const Piece& piece : pieces) {
+        const auto number = numbers.find(piece.name);
+        if (!is_cut_before(piece) || number == numbers.end())
+            continue;
+        const ItemId item{number->second};
+        const auto& verbs = on.model->kind_of(item).verbs;
+        // Each leads to a state that is declared later; what does not apply by then is refused.
+        for (std::uint16_t verb = 0; verb < verbs.size(); ++verb) {
+            if (verbs[verb].to > 0)
+                static_cast<void>(bench::apply(on, state, {item, verb, {}, true}));
+        }
+    }
+}
+
+} // namespace
+
 void find_contradictions(const model::Model& device, const Description& all,
                          std::vector<Diagnostic>& findings) {
     std::map<std::string, std::uint32_t> numbers;
@@ -59,10 +84,11 @@ void find_contradictions(const model::Model& device, const Description& all,
         for (unsigned variant = 0; variant < model::variant_count(device); ++variant) {
             const bench::Bench on{&device, variant};
             bench::State state = bench::assembled(on);
+            cut_supplies(on, all.pieces, numbers, state);
             std::optional<Diagnostic> found;
             for (const Done& act : job.acts) {
                 const auto number = numbers.find(all.pieces[act.thing].name);
-                if (number == numbers.end())
+                if (number == numbers.end() || is_cut_before(all.pieces[act.thing]))
                     continue;
                 const ItemId item{number->second};
                 const auto refused = bench::apply(on, state, {item, act.verb, {}, true});

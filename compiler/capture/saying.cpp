@@ -96,6 +96,32 @@ std::size_t drive_at(const model::Model& model, const std::vector<std::string>& 
     return best;
 }
 
+// "3.5 x 10", "3.5x10": a size without a thread.
+std::size_t dimensions_at(const std::vector<std::string>& words, std::size_t at,
+                          std::string& text) {
+    constexpr std::size_t apart = 3;
+    if (at + apart <= words.size() && is_number(words[at]) &&
+        one_of(words[at + 1], {"x", "by", "*"}) && is_number(words[at + 2])) {
+        text = words[at] + " x " + words[at + 2];
+        return apart;
+    }
+    const std::size_t times = words[at].find('x');
+    if (times == std::string::npos || !is_number(words[at].substr(0, times)) ||
+        !is_number(words[at].substr(times + 1)))
+        return 0;
+    text = words[at].substr(0, times) + " x " + words[at].substr(times + 1);
+    return 1;
+}
+
+bool is_pronoun(const std::string& word) {
+    return one_of(word, {"it", "them", "this", "that", "these", "those", "they", "everything"});
+}
+
+bool is_preposition(const std::string& word) {
+    return one_of(word, {"on", "of", "from", "holding", "holds", "in", "inside", "to", "at", "for",
+                         "between", "hold", "off", "into", "onto", "and"});
+}
+
 class Sorter {
 public:
     Sorter(const model::Model& model, Saying& saying, bool back)
@@ -108,6 +134,8 @@ private:
     void take_count(std::vector<std::string>& words);
     // Takes sizes and amounts out of a phrase; says where the first of them stood.
     std::size_t take_sizes(std::vector<std::string>& words);
+    // What stands behind a size and has a number, but is neither size nor drive of the library.
+    void take_unknown(std::vector<std::string>& words, std::size_t from);
     void take_places(std::vector<std::string> words);
     void take_head(std::vector<std::string> words, std::size_t sized_at);
     [[nodiscard]] RoleSet tie_roles() const { return saying_.verb.roles & ~in_role(Role::part); }
@@ -175,6 +203,11 @@ std::size_t Sorter::take_sizes(std::vector<std::string>& words) {
             take(at, count);
             continue;
         }
+        if (const std::size_t taken = dimensions_at(words, at, text); taken > 0) {
+            saying_.unknown.push_back(text);
+            take(at, taken);
+            continue;
+        }
         if (const std::size_t taken = drive_at(model_, words, at, text); taken > 0) {
             saying_.spec.push_back(text);
             take(at, taken);
@@ -200,6 +233,20 @@ std::size_t Sorter::take_sizes(std::vector<std::string>& words) {
         ++at;
     }
     return first;
+}
+
+void Sorter::take_unknown(std::vector<std::string>& words, std::size_t from) {
+    std::size_t end = from;
+    while (end < words.size() && !is_preposition(words[end]) && !is_digit(words[end].front()))
+        ++end;
+    if (end == words.size() || is_preposition(words[end]))
+        return;
+    std::string odd;
+    for (std::size_t i = from; i <= end; ++i)
+        odd += (odd.empty() ? "" : " ") + words[i];
+    saying_.unknown.push_back(odd);
+    words.erase(words.begin() + static_cast<std::ptrdiff_t>(from),
+                words.begin() + static_cast<std::ptrdiff_t>(end + 1));
 }
 
 // "lid to base", "board and frame", "in radiator"
@@ -228,9 +275,7 @@ void Sorter::take_places(std::vector<std::string> words) {
 // What it is called, up to a preposition, a size, or the noun that calls a tie.
 void Sorter::take_head(std::vector<std::string> words, std::size_t sized_at) {
     std::size_t end = 0;
-    while (end < words.size() &&
-           !one_of(words[end], {"on", "of", "from", "holding", "holds", "in", "inside", "to", "at",
-                                "for", "between", "hold", "off", "into", "onto", "and"}))
+    while (end < words.size() && !is_preposition(words[end]))
         ++end;
     const bool joined = end < words.size() && words[end] == "to";
     std::size_t noun = 0;
@@ -261,11 +306,18 @@ bool Sorter::sort(const NotedLine& line) {
                 return false;
             take_count(words);
             const std::size_t sized_at = take_sizes(words);
+            if (sized_at > 0 && sized_at < words.size() && !back_)
+                take_unknown(words, sized_at);
+            words.erase(std::remove_if(words.begin(), words.end(), is_pronoun), words.end());
             take_head(words, sized_at);
             continue;
         }
         const std::size_t before = words.size();
+        const std::size_t sizes = saying_.spec.size() + saying_.unknown.size();
         take_sizes(words);
+        if (sizes > 0 && i + 1 < line.phrases.size())
+            take_unknown(words, 0);
+        words.erase(std::remove_if(words.begin(), words.end(), is_pronoun), words.end());
         if (words.empty())
             continue;
         // The rest of a phrase that gave a size belongs to it: "countersunk".

@@ -10,7 +10,7 @@ namespace matchmark::check {
 
 struct Sentence {
     std::vector<std::string> words; // Markdown signs left out
-    Span span; // in the source; the whole prose if it could not be found
+    Span span;                      // in the source; the whole prose if it could not be found
 };
 
 std::vector<Sentence> sentences(const SourceMap& sources, const model::Prose& prose);

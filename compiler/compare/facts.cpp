@@ -74,7 +74,7 @@ private:
         for (const model::SpecPhrase& phrase : item_.spec) {
             spec.push_back(phrase.text);
         }
-        add("description", fmt::format("{}", fmt::join(spec, ", ")), true);
+        add("description", fmt::format("{}", fmt::join(spec, ", ")), true, dangerous());
         add("amount", sized(item_.amount), item_.amount ? model::for_reader(*item_.amount) : "",
             true);
         add("told by", flowing(item_.told_by), true);
@@ -85,6 +85,12 @@ private:
             true);
         add("variants",
             fmt::format("{}", fmt::join(model::variant_names(model_, item_.variants), ", ")), true);
+    }
+
+    // What it can hold or give away is a matter of safety.
+    [[nodiscard]] bool dangerous() const {
+        return item_.role == model::Role::energy || !item_.feeds.empty() ||
+               (item_.kind.known() && !model_.kind(item_.kind).hazards.empty());
     }
 
     void add_bound() {

@@ -121,6 +121,29 @@ private:
         change.after = std::move(after);
     }
 
+    // The numbers in its words, in a row: a fuse of 2 A is not one of 10 A.
+    static std::string numbers(const Resource& resource) {
+        std::string found;
+        for (const char sign : resource.text) {
+            const bool digit = sign >= '0' && sign <= '9';
+            if (digit || (sign == '.' && !found.empty() && found.back() != ' '))
+                found += sign;
+            else if (!found.empty() && found.back() != ' ')
+                found += ' ';
+        }
+        return found;
+    }
+
+    // A tool with which a hazard is ended, or its end proved.
+    [[nodiscard]] bool makes_something_safe(std::size_t index) const {
+        const auto& deeds = pairing_.after.deeds;
+        return std::any_of(deeds.begin(), deeds.end(), [&](const Deed& deed) {
+            return makes_safe(pairing_.after.side.model, deed) &&
+                   std::any_of(deed.action->with.begin(), deed.action->with.end(),
+                               [&](model::ResourceId id) { return id.value == index; });
+        });
+    }
+
     [[nodiscard]] std::string purposes(const Resource& resource, bool old, bool keyed) const {
         std::vector<std::string> names;
         for (const model::ItemId item : resource.for_items) {
@@ -135,6 +158,8 @@ private:
         const Words& words = words_for(now.sort);
         if (old.sort != now.sort || flowing(old.text) != flowing(now.text)) {
             differ(words.changed, index, "another one", title(old), title(now));
+            const bool rated = old.sort != ResourceSort::tool && numbers(old) != numbers(now);
+            gathering_.changes.back().safety = rated || makes_something_safe(index);
         }
         if (amounts_key(old, false) != amounts_key(now, false)) {
             differ(now.sort == ResourceSort::tool ? words.changed : Sort::amount_changed, index,

@@ -171,6 +171,68 @@ std::vector<std::string> added_acts(const std::string& before, const std::string
     return added;
 }
 
+// Acts that need a tool and name none get it, and it is put on the list.
+std::string with_tools(const std::string& text, const model::Model& model) {
+    std::istringstream in(text);
+    std::string out;
+    std::size_t list = std::string::npos; // where a tool's line may be written
+    bool in_step = false;
+    for (std::string line; std::getline(in, line);) {
+        if (line == "put-back")
+            in_step = false;
+        else if (!line.starts_with(" ") && !line.empty())
+            in_step = line.starts_with("step ");
+        if (line.starts_with("  text:") && list == std::string::npos)
+            list = out.size();
+        std::istringstream words(line);
+        std::string verb;
+        std::string name;
+        words >> verb >> name;
+        for (const model::Item& item : model.items) {
+            const model::Verb* known = model::find_verb(model.kind(item.kind), verb);
+            if (!in_step || item.name != name || known == nullptr || known->by_hand ||
+                line.find(" with ") != std::string::npos || list == std::string::npos)
+                continue;
+            const auto tools = plan::tools_for(model, item, *known);
+            if (tools.empty())
+                continue;
+            std::string called = tools.front();
+            std::replace_if(
+                called.begin(), called.end(), [](char c) { return c == ' ' || c == '.'; }, '-');
+            const std::size_t after = line.find(name, line.find(verb) + verb.size()) + name.size();
+            line.insert(after, " with " + called);
+            if (out.find("\n  tool       " + called + " ") == std::string::npos) {
+                const std::string tool =
+                    fmt::format("  tool       {} \"{}\"\n", called, tools.front());
+                out.insert(list, tool);
+                list += tool.size();
+            }
+        }
+        out += line + "\n";
+    }
+    return out;
+}
+
+// A step from which a mend has taken all lines.
+std::string without_empty_steps(const std::string& text) {
+    std::istringstream in(text);
+    std::string out;
+    std::string waiting; // the head of a step, until something stands below it
+    for (std::string line; std::getline(in, line);) {
+        if (line.starts_with("step ")) {
+            waiting = line + "\n";
+            continue;
+        }
+        if (line.empty() && !waiting.empty())
+            continue;
+        if (line.starts_with(" ") && !waiting.empty())
+            out += waiting;
+        waiting.clear();
+        out += line + "\n";
+    }
+    return out;
+}
+
 bool has_trouble(const Compilation& done) {
     return std::any_of(done.findings.begin(), done.findings.end(), [](const Diagnostic& finding) {
         return finding.severity != Severity::advice;
@@ -207,6 +269,9 @@ void add_guide(Disk& disk, Captured& all, const Job& job, const std::string& fol
     MendedDraft guide = mended_draft(overlay, path, noted);
     if (has_trouble(guide.done))
         guide = mended_draft(overlay, path, tidied_text(with_torques_open(guide)));
+    const std::string whole = without_empty_steps(with_tools(guide.text, *on.model));
+    if (whole != guide.text)
+        guide = mended_draft(overlay, path, tidied_text(whole));
     all.guides.push_back({path, guide.text, added_acts(noted, guide.text)});
     if (has_trouble(guide.done))
         all.unclean.push_back(std::move(guide.done));

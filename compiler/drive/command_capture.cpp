@@ -9,7 +9,9 @@
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <ostream>
+#include <sstream>
 
 namespace matchmark::drive {
 
@@ -80,10 +82,27 @@ std::optional<Compilation> base_of(const CaptureOptions& options, Terminal& term
     return device;
 }
 
-std::size_t to_decide(const capture::Description& all) {
+// What the comments of a guide ask.
+std::vector<std::string> open_in(const std::string& guide) {
+    constexpr std::string_view mark = "decide: ";
+    std::vector<std::string> open;
+    std::istringstream in(guide);
+    for (std::string line; std::getline(in, line);) {
+        const std::size_t comment = line.find_first_not_of(' ');
+        if (comment == std::string::npos || line[comment] != '#')
+            continue;
+        if (const std::size_t at = line.find(mark); at != std::string::npos)
+            open.push_back(line.substr(at + mark.size()));
+    }
+    return open;
+}
+
+std::size_t to_decide(const Captured& all) {
     std::size_t count = 0;
-    for (const capture::Piece& piece : all.pieces)
+    for (const capture::Piece& piece : all.description.pieces)
         count += piece.decide.size();
+    for (const CapturedGuide& guide : all.guides)
+        count += open_in(guide.text).size();
     return count;
 }
 
@@ -94,8 +113,7 @@ void write_text(const Captured& all, std::ostream& out) {
         ties += piece.tie_assumed ? 1 : 0;
     out << fmt::format("{}: {}, {} assumed, {} to decide\n", all.device_path,
                        model::counted(description.pieces.size(), "item"),
-                       model::counted(description.assumed.size() + ties, "line"),
-                       to_decide(description));
+                       model::counted(description.assumed.size() + ties, "line"), to_decide(all));
     for (const CapturedGuide& guide : all.guides) {
         out << guide.path << '\n';
         for (const std::string& act : guide.added)
@@ -116,14 +134,34 @@ Json to_json(const Captured& all, const Report& report) {
     for (const capture::Piece& piece : pieces) {
         if (piece.tie_assumed && piece.base)
             root["assumed"].push_back({{"item", piece.name}, {"to", pieces[*piece.base].name}});
+        if (!piece.tie_assumed || piece.role != model::Role::energy)
+            continue;
+        Json fed = Json::array();
+        for (const capture::Thing part : piece.ties)
+            fed.push_back(pieces[part].name);
+        root["assumed"].push_back({{"item", piece.name}, {"feeds", fed}});
     }
     root["decide"] = Json::array();
     for (const capture::Piece& piece : pieces) {
         for (const std::string& open : piece.decide)
             root["decide"].push_back({{"item", piece.name}, {"what", open}});
     }
+    for (const CapturedGuide& guide : all.guides) {
+        for (const std::string& open : open_in(guide.text))
+            root["decide"].push_back({{"guide", guide.path}, {"what", open}});
+    }
     root["findings"] = Json::parse(report.json_array());
     return root;
+}
+
+std::string why_refused(const Captured& all) {
+    const auto& findings = all.device.findings;
+    const auto error = std::find_if(findings.begin(), findings.end(), [](const Diagnostic& one) {
+        return one.severity == Severity::error;
+    });
+    if (error == findings.end())
+        return "the notes and the device contradict each other; nothing is written";
+    return fmt::format("the notes make no device: {}; nothing is written", error->message);
 }
 
 // All files or none; nothing that is there already is lost unless that was asked for.
@@ -166,8 +204,12 @@ int capture_notes(const CaptureOptions& options, Terminal& terminal) {
     const Captured all = captured(terminal.disk, std::move(*base), *notes, options.folder);
     Report report;
     report.add(reported(all.base.sources, all.findings, options.json));
-    for (const Compilation& unclean : all.unclean)
+    // A device that was never written is nothing to point at.
+    for (const Compilation& unclean : all.unclean) {
+        if (all.refused && options.device.empty())
+            continue;
         report.add(reported(unclean.sources, unclean.findings, options.json));
+    }
     if (all.guides.empty() && !all.refused) {
         report.write_text(terminal.err);
         return fail(terminal, command, "the notes say nothing that is done; nothing is written");
@@ -182,9 +224,7 @@ int capture_notes(const CaptureOptions& options, Terminal& terminal) {
             write_text(all, terminal.out);
         report.write_text(terminal.err);
         if (all.refused)
-            fail(terminal, command,
-                 "the notes and the device contradict each other; nothing is "
-                 "written");
+            fail(terminal, command, why_refused(all));
     }
     return all.refused || report.count(Severity::error) > 0 ? exit_findings : exit_clean;
 }

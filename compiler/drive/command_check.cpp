@@ -1,4 +1,5 @@
 // `check`: every finding of every file asked about.
+#include "drive/check_cache.hpp"
 #include "drive/check_junit.hpp"
 #include "drive/check_sarif.hpp"
 #include "drive/commands.hpp"
@@ -11,9 +12,12 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <atomic>
 #include <istream>
 #include <iterator>
+#include <map>
+#include <mutex>
 #include <ostream>
 #include <set>
 #include <thread>
@@ -21,16 +25,6 @@
 namespace matchmark::drive {
 
 namespace {
-
-// What is kept of one file after its compilation.
-struct Checked {
-    std::size_t guides = 0;
-    std::size_t devices = 0;
-    bool unreadable = false;
-    std::vector<Reported> findings;
-    JunitSuite suite;              // for JUnit alone
-    std::set<std::string> depends; // for a dependency file alone
-};
 
 void keep_for_sarif(const Compilation& done, Checked& result) {
     for (std::size_t i = 0; i < result.findings.size(); ++i) {
@@ -59,30 +53,13 @@ Checked check_one(Disk& disk, const Input& input, const CheckOptions& options) {
     if (!options.depfile.empty()) {
         result.depends = files_read(done);
     }
-    return result;
-}
-
-// Side by side; the results stand in the order of the inputs, whichever thread was first.
-std::vector<Checked> check_all(Disk& disk, const std::vector<Input>& files,
-                               const CheckOptions& options) {
-    std::vector<Checked> results(files.size());
-    std::atomic<std::size_t> next = 0;
-    const auto work = [&] {
-        for (std::size_t i = next++; i < files.size(); i = next++) {
-            results[i] = check_one(disk, files[i], options);
+    for (Reported& finding : result.findings) {
+        finding.line.clear();
+        if (options.as != CheckForm::text) {
+            finding.text.clear(); // framed for JUnit's suite at most, which has its own
         }
-    };
-    const std::size_t wanted =
-        options.jobs != 0 ? options.jobs : std::max(1U, std::thread::hardware_concurrency());
-    std::vector<std::thread> threads;
-    for (std::size_t i = 1; i < std::min(wanted, files.size()); ++i) {
-        threads.emplace_back(work);
     }
-    work();
-    for (std::thread& thread : threads) {
-        thread.join();
-    }
-    return results;
+    return result;
 }
 
 std::string counted(std::size_t count, const char* word) {
@@ -137,17 +114,114 @@ struct Total {
     bool unreadable = false;
     std::vector<JunitSuite> suites;
     std::set<std::string> depends;
+    std::string cache_problem;
 
-    void add(Checked checked) {
+    // In the order of the inputs.
+    void add(Checked checked, CheckForm as) {
         ++files;
         guides += checked.guides;
         devices += checked.devices;
         unreadable = unreadable || checked.unreadable;
+        drop_unshown(checked.findings);
         report.add(std::move(checked.findings));
-        suites.push_back(std::move(checked.suite));
+        if (as == CheckForm::junit) {
+            suites.push_back(std::move(checked.suite));
+        }
         depends.merge(checked.depends);
     }
+
+private:
+    // The report frames twenty findings at most, the gravest first: of each severity no more than
+    // the first twenty can be among them. The framed text is most of what a finding weighs.
+    static constexpr std::size_t most_framed = 20;
+
+    void drop_unshown(std::vector<Reported>& findings) {
+        for (Reported& finding : findings) {
+            std::set<std::string>& framed = framed_[static_cast<std::size_t>(finding.severity)];
+            if (framed.size() < most_framed) {
+                framed.insert(finding.key);
+            } else if (!framed.contains(finding.key)) {
+                finding.text = std::string();
+            }
+        }
+    }
+
+    std::array<std::set<std::string>, 3> framed_; // keys of findings, by severity
 };
+
+// What decides the findings of a file beside the files themselves.
+std::string about_check(const std::string& program, const CheckOptions& options) {
+    return fmt::format("{} {} {} {}", program, static_cast<unsigned>(options.as), options.strict,
+                       !options.depfile.empty());
+}
+
+std::optional<CheckCache> cache_to_use(const CheckOptions& options, Terminal& terminal) {
+    if (options.cache.empty()) {
+        return std::nullopt;
+    }
+    const auto program = program_digest(terminal.disk);
+    if (!program) {
+        terminal.err << "matchmark check: the program cannot read itself here, so the cache is not "
+                        "used\n";
+        return std::nullopt;
+    }
+    return CheckCache{options.cache, about_check(*program, options)};
+}
+
+// Takes results as they come, and adds them up in the order of the inputs, whichever thread was
+// first. No more is kept than has to wait for one before it.
+class Row {
+public:
+    Row(Total& total, CheckForm as) : total_(total), as_(as) {}
+
+    void put(std::size_t place, Checked checked, std::string problem) {
+        const std::scoped_lock lock(mutex_);
+        waiting_.emplace(place, std::move(checked));
+        if (!problem.empty()) {
+            total_.cache_problem = std::move(problem);
+        }
+        while (!waiting_.empty() && waiting_.begin()->first == due_) {
+            total_.add(std::move(waiting_.extract(waiting_.begin()).mapped()), as_);
+            ++due_;
+        }
+    }
+
+private:
+    Total& total_;
+    CheckForm as_;
+    std::mutex mutex_;
+    std::map<std::size_t, Checked> waiting_;
+    std::size_t due_ = 0;
+};
+
+Total check_all(Disk& disk, const std::vector<Input>& files, const CheckOptions& options,
+                const std::optional<CheckCache>& cache) {
+    Total total;
+    Row row(total, options.as);
+    const auto check_file = [&](Disk& from, const Input& input) {
+        return check_one(from, input, options);
+    };
+    std::atomic<std::size_t> next = 0;
+    const auto work = [&] {
+        for (std::size_t i = next++; i < files.size(); i = next++) {
+            std::string problem;
+            Checked checked = cache ? cached(disk, *cache, files[i], check_file, problem)
+                                    : check_file(disk, files[i]);
+            row.put(i, std::move(checked), std::move(problem));
+        }
+    };
+    const std::size_t wanted =
+        options.jobs != 0 ? options.jobs : std::max(1U, std::thread::hardware_concurrency());
+    std::vector<std::thread> threads;
+    for (std::size_t i = 1; i < std::min(wanted, files.size()); ++i) {
+        threads.emplace_back(work);
+    }
+    work();
+    for (std::thread& thread : threads) {
+        thread.join();
+    }
+    return total;
+}
 
 void write_text(const Total& total, bool touched, std::ostream& out) {
     if (!total.report.empty()) {
@@ -173,9 +247,16 @@ int check(const CheckOptions& options, Terminal& terminal) {
     if (!files) {
         return exit_failed;
     }
-    Total total;
-    for (Checked& checked : check_all(terminal.disk, *files, options)) {
-        total.add(std::move(checked));
+    if (!options.cache.empty() && terminal.disk.exists(options.cache) &&
+        !terminal.disk.is_folder(options.cache)) {
+        return fail(terminal, "check",
+                    fmt::format("`{}` is a file; --cache takes a folder", options.cache));
+    }
+    const auto cache = cache_to_use(options, terminal);
+    const Total total = check_all(terminal.disk, *files, options, cache);
+    if (!total.cache_problem.empty()) {
+        terminal.err << fmt::format("matchmark check: the cache `{}` cannot be written: {}\n",
+                                    options.cache, total.cache_problem);
     }
     switch (options.as) {
     case CheckForm::text:

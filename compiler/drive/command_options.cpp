@@ -28,6 +28,7 @@ void add_check(CLI::App& app, Options& options) {
                 "  matchmark check replace-cell.mmk\n"
                 "  matchmark check guides/ --strict\n"
                 "  matchmark check guides/ --as sarif > findings.sarif\n"
+                "  matchmark check guides/ --cache .checked\n"
                 "  git diff --name-only | matchmark check --touched -\n");
     add_paths(sub, options.check.paths);
     sub->add_option("--as", options.check_as,
@@ -39,6 +40,8 @@ void add_check(CLI::App& app, Options& options) {
         ->allow_extra_args(false);
     sub->add_option("--depfile", options.check.depfile,
                     "file to write, a.ok.d, that says what a.ok depends on");
+    sub->add_option("--cache", options.check.cache,
+                    "folder in which findings are kept for the next check of the same files");
     sub->add_flag("--strict", options.check.strict, "count warnings as errors");
     sub->add_option("--jobs", options.check.jobs, "files checked at one time (all processors)")
         ->check(CLI::Range(1U, 1024U));
@@ -148,7 +151,8 @@ void add_plan(CLI::App& app, Options& options) {
     sub->add_flag("--times", options.plan.times, "show of what each act's time is made");
     sub->add_option("--timing", options.plan.timing, "times by this timing (the usual one)");
     sub->add_option("--time-limit", options.plan.time_limit,
-                    "seconds after which the best so far is told, with the gap (none)");
+                    "seconds after which the best so far is told, with the gap (none)")
+        ->check(CLI::NonNegativeNumber);
     sub->add_option("--variant", options.plan.variant, "the device's variant");
     sub->add_flag("--json", options.plan.json, "tell it to a program");
 }
@@ -187,7 +191,8 @@ void add_appraise(CLI::App& app, Options& options) {
         ->delimiter(',');
     sub->add_option("--variant", appraise.variant, "the device's variant");
     sub->add_option("--time-limit", appraise.time_limit,
-                    "seconds for each part, after which the best so far is told (none)");
+                    "seconds for each part, after which the best so far is told (none)")
+        ->check(CLI::NonNegativeNumber);
     sub->add_option("--jobs", appraise.jobs, "parts planned at one time (all processors)")
         ->check(CLI::Range(1U, 1024U));
     sub->add_flag("--json", appraise.json, "tell it to a program");

@@ -39,6 +39,15 @@ std::vector<model::ItemId> renewed(const model::Model& model, const WayIn& way) 
     return items;
 }
 
+std::vector<std::string> each_once(const std::vector<std::string>& names) {
+    std::vector<std::string> once;
+    for (const std::string& name : names) {
+        if (std::find(once.begin(), once.end(), name) == once.end())
+            once.push_back(name);
+    }
+    return once;
+}
+
 std::string asked(const model::Model& model, const PlanOptions& options,
                   const plan::WayInGoal& goal) {
     std::vector<std::string> names;
@@ -240,8 +249,10 @@ int plan_way_in(const PlanOptions& options, Terminal& terminal) {
     if (options.what_if && !options.then.empty()) {
         return fail(terminal, command, "--what-if takes its parts from --reach, not --then");
     }
-    std::vector<std::string> names = options.reach;
-    names.insert(names.end(), options.then.begin(), options.then.end());
+    const std::vector<std::string> reach = each_once(options.reach);
+    std::vector<std::string> names = reach;
+    const std::vector<std::string> after = each_once(options.then);
+    names.insert(names.end(), after.begin(), after.end());
     auto read =
         device_goal(command, options.path, names, options.expose, options.variant, terminal);
     if (const int* failed = std::get_if<int>(&read)) {
@@ -261,10 +272,10 @@ int plan_way_in(const PlanOptions& options, Terminal& terminal) {
         limits.seconds = options.time_limit;
     }
     limits.count_orders = options.orders;
-    const auto first = static_cast<std::ptrdiff_t>(options.reach.size());
+    const auto first = static_cast<std::ptrdiff_t>(reach.size());
     const std::vector<model::ItemId> then(device.goal.items.begin() + first,
                                           device.goal.items.end());
-    device.goal.items.resize(options.reach.size());
+    device.goal.items.resize(reach.size());
     const WayIn way = plan::way_in(on, device.goal, limits);
     const bool found = way.proof == Proof::least || way.proof == Proof::bounded;
     const Jobs jobs = found ? jobs_of(on, device.goal, then, way) : Jobs{};

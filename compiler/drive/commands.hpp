@@ -34,6 +34,7 @@ struct CheckOptions {
     unsigned jobs = 0;                // threads; 0: as many as the machine has
     std::vector<std::string> touched; // only what these files touch; "-": a list on standard input
     std::string depfile;              // "a.ok.d": what `a.ok` depends on; empty: none is written
+    std::string cache;                // folder of what earlier checks found; empty: none is used
 };
 
 struct CompareOptions {
@@ -71,7 +72,7 @@ struct PublishOptions {
     std::string language = "en";
     std::vector<std::string> catalogues; // PO files; empty: the one beside each guide
     bool strict = false;                 // what is not translated counts as an error
-    std::string depfile;        // says what the pages depend on; empty: none is written
+    std::string depfile;                 // says what the pages depend on; empty: none is written
     std::string
         variant; // empty: every one, in files of their own where a form holds one variant alone
 };
@@ -133,8 +134,8 @@ struct PlanOptions {
     bool why = false;
     bool orders = false; // counts the orders in which the acts can be done
     bool json = false;
-    bool times = false;  // the tasks of which each act is made, in columns
-    std::string timing;  // by which; empty: the usual one
+    bool times = false;            // the tasks of which each act is made, in columns
+    std::string timing;            // by which; empty: the usual one
     std::vector<std::string> then; // items of a second job, in turn, with the device open
     bool what_if = false;          // what each relation less would save
 };

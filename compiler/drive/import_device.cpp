@@ -54,7 +54,8 @@ public:
         for (const PartRow& part : table_.parts) {
             begin(part);
             const std::string first = head(part);
-            by_role[role_] += first + details(part) + "\n";
+            const std::string below = details(part);
+            by_role[role_] += above_ + first + below + "\n";
         }
         std::string text;
         for (const auto& [role, written] : by_role) {
@@ -82,7 +83,7 @@ private:
         }
     }
 
-    void ask(const std::string& what) { above_ += fmt::format("  {}{}\n", decide_mark, what); }
+    void ask(const std::string& what) { above_ += fmt::format("{}{}\n", decide_mark, what); }
 
     [[nodiscard]] std::string face_of(const PartRow& part) const {
         const std::string face = name_from(part.face);
@@ -214,7 +215,7 @@ private:
         text += torque(part);
         text += places(part);
         text += part.note.empty() ? "" : "  note: " + part.note + "\n";
-        return above_ + text;
+        return text;
     }
 
     const PartsTable& table_;

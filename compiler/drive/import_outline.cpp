@@ -71,6 +71,38 @@ bool is_safety(const std::string& text) {
     return keyword != "text" && keyword != "note";
 }
 
+// "[ ] Undo the screws": the box of a list of checks.
+std::string without_box(const std::string& text) {
+    const bool box = text.starts_with("[ ]") || text.starts_with("[x]") || text.starts_with("[X]");
+    const std::size_t begin = box ? text.find_first_not_of(' ', 3) : 0;
+    return begin == std::string::npos ? "" : text.substr(begin);
+}
+
+// A heading behind which things go back: the guide derives that.
+bool puts_back(const std::string& heading) {
+    const std::string small = in_small_letters(heading);
+    constexpr std::array<std::string_view, 8> openings{"reassembl", "re-assembl", "put back",
+                                                       "put-back",  "putting ",   "put together",
+                                                       "refit",     "assembl"};
+    return std::any_of(openings.begin(), openings.end(),
+                       [&](std::string_view word) { return small.starts_with(word); });
+}
+
+// The acts of a line that does one and then another.
+std::vector<std::string> acts_of(const std::string& text) {
+    const std::size_t at = in_small_letters(text).find(" then ");
+    if (at == std::string::npos)
+        return {text};
+    std::string first = text.substr(0, at);
+    while (first.ends_with(',') || first.ends_with(';') || first.ends_with(' '))
+        first.pop_back();
+    if (in_small_letters(first).ends_with(" and"))
+        first.resize(first.size() - 4);
+    std::vector<std::string> acts = acts_of(text.substr(at + 6));
+    acts.insert(acts.begin(), first);
+    return acts;
+}
+
 // Text of one item of a list, without the lists inside it.
 std::string own_text(const Markup& item) {
     std::vector<Markup> own;
@@ -115,7 +147,7 @@ public:
             text += fmt::format("\nstep {} {}\n{}{}{}", name, as_text(step.title), step.safety,
                                 step.actions, step.prose);
         }
-        return text + "\nput-back\n  derived\n";
+        return text + "\nput-back\n" + way_back_ + "  derived\n";
     }
 
 private:
@@ -128,7 +160,10 @@ private:
         }
         const std::string small = in_small_letters(words);
         in_tools_ = small == "tools" || small == "tool" || small == "tools needed";
-        if (!in_tools_) {
+        in_way_back_ = in_way_back_ || puts_back(words);
+        if (!in_tools_ && in_way_back_) {
+            mark_way_back(words);
+        } else if (!in_tools_) {
             steps_.push_back({words, "", "", ""});
         }
     }
@@ -138,7 +173,7 @@ private:
             if (item.tag != "li") {
                 continue;
             }
-            const std::string text = own_text(item);
+            const std::string text = without_box(own_text(item));
             if (in_tools_ && !text.empty()) {
                 const std::string name = name_from(text);
                 const std::string line = fmt::format("  tool {} {}\n", name, as_text(text));
@@ -163,7 +198,27 @@ private:
         return steps_.back();
     }
 
+    void mark_way_back(const std::string& text) {
+        way_back_ += fmt::format("  {}\"{}\" is of the outline's way back: does the derived one "
+                                 "say so?\n",
+                                 decide_mark, text);
+    }
+
     void line_of_list(const std::string& text) {
+        if (in_way_back_) {
+            mark_way_back(text);
+            return;
+        }
+        const std::vector<std::string> acts = acts_of(text);
+        const bool each = std::all_of(acts.begin(), acts.end(), [&](const std::string& act) {
+            return !told_action(act, device_).source.empty();
+        });
+        if (acts.size() > 1 && each && !is_safety(text)) {
+            for (const std::string& act : acts) {
+                line_of_list(act);
+            }
+            return;
+        }
         OutlineStep& into = step();
         if (is_safety(text)) {
             into.safety += prose_line(text);
@@ -188,7 +243,9 @@ private:
         if (text.empty()) {
             return;
         }
-        if (steps_.empty()) {
+        if (in_way_back_) {
+            mark_way_back(text);
+        } else if (steps_.empty()) {
             opening_ += prose_line(text);
         } else if (is_safety(text)) {
             step().safety += prose_line(text);
@@ -202,7 +259,9 @@ private:
     std::string tools_;
     std::string opening_;
     std::vector<OutlineStep> steps_;
+    std::string way_back_; // what the outline says of it, as open places
     bool in_tools_ = false;
+    bool in_way_back_ = false;
 };
 
 } // namespace

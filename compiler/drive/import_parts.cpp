@@ -137,15 +137,30 @@ std::string cell(const TableRow& row, const Columns& columns, Column column) {
                : row.cells[found->second];
 }
 
+// How well a head calls its column: its place in the list, behind all of them for a slip.
+std::size_t rank_of(const std::string& head) {
+    const std::string letters = letters_of(head);
+    const auto* found = std::find_if(spellings.begin(), spellings.end(),
+                                     [&](const Spelling& one) { return one.head == letters; });
+    return static_cast<std::size_t>(found - spellings.begin());
+}
+
 Columns read_heads(const TableRow& heads, std::vector<std::string>& left_out) {
     Columns columns;
+    for (std::size_t i = 0; i < heads.cells.size(); ++i) {
+        const Column column = column_named(heads.cells[i]);
+        const auto [known, is_new] = columns.at.emplace(column, i);
+        if (!is_new && rank_of(heads.cells[i]) < rank_of(heads.cells[known->second])) {
+            known->second = i;
+        }
+    }
     for (std::size_t i = 0; i < heads.cells.size(); ++i) {
         const std::string& head = heads.cells[i];
         const Column column = column_named(head);
         if (head.empty()) {
             continue;
         }
-        if (column == Column::none || !columns.at.emplace(column, i).second) {
+        if (column == Column::none || columns.at.at(column) != i) {
             left_out.push_back(head);
         } else if (column == Column::torque) {
             columns.torque_unit = unit_in(head);

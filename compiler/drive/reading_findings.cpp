@@ -68,8 +68,7 @@ constexpr std::array table{
     ReadingFinding{"not-translated", Severity::warning, "a text that no catalogue translates",
                    "`matchmark catalog GUIDE --update FILE.po` brings a catalogue up to date. "
                    "Until it is translated, readers see English."},
-    ReadingFinding{"note-against-device", error,
-                   "a line of notes that the device does not allow",
+    ReadingFinding{"note-against-device", error, "a line of notes that the device does not allow",
                    "Either something was done and not noted, or the device's file is wrong there. "
                    "Nothing is written until the two agree."},
     ReadingFinding{"section-order", error, "a section or step out of its order",

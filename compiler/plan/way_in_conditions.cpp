@@ -1,6 +1,7 @@
 // Builds, for each task, what it waits for: reach, needs, live sources, ties, what blocks, hazards.
 #include "plan/way_in_conditions.hpp"
 
+#include "bench/isolation.hpp"
 #include "plan/way_in_condition_nodes.hpp"
 
 namespace matchmark::plan {
@@ -173,6 +174,16 @@ void Conditions::add_needs(const Task& task, std::vector<NodeIndex>& all) {
     }
 }
 
+namespace {
+
+ItemId first_fed(const bench::Bench& bench, const Item& source) {
+    const auto fed = std::find_if(source.feeds.begin(), source.feeds.end(),
+                                  [&](ItemId part) { return bench.exists(part); });
+    return fed == source.feeds.end() ? ItemId{} : *fed;
+}
+
+} // namespace
+
 void Conditions::add_live(const Task& task, const std::vector<ItemId>& moved,
                           std::vector<NodeIndex>& all) {
     const ItemId id = graph_.units[task.unit].item;
@@ -188,17 +199,23 @@ void Conditions::add_live(const Task& task, const std::vector<ItemId>& moved,
         touched = {id};
     for (const ItemId source : sources_) {
         const Item& from = model_.item(source);
-        if (source == id || among(from.through, id))
+        if (source == id)
             continue;
         const auto dead = [&](ItemId part) {
             const ActReason live{ReasonSort::live, {}, source, part, 0, from.span};
             std::vector<NodeIndex> ways{left({source, {}, {}}, model_.kind_of(source).live, live)};
             for (const ItemId by : from.through) {
-                if (bench_.exists(by))
+                if (by != id && bench_.exists(by))
                     ways.push_back(left({by, {}, {}}, model_.kind_of(by).binds, live));
             }
             return ways;
         };
+        if (among(from.through, id)) {
+            const ItemId fed = first_fed(bench_, from);
+            if (plug && fed.known() && bench::cut_from_outside(model_.kind(from.kind)))
+                all.push_back(add(NodeSort::any, dead(fed)));
+            continue;
+        }
         const auto beside = [&](ItemId part) {
             return off(part, {ReasonSort::aside, {}, part, id, 0, from.span});
         };

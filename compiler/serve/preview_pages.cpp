@@ -184,8 +184,9 @@ std::string Pages::list() {
     std::string folder = "."; // whose list is open; no folder has this name
     std::map<std::string, Listed> listed;
     for (const std::string& path : paths == nullptr ? std::vector<std::string>{} : *paths) {
-        if (!disk_.real_path(path)) {
-            continue; // a link that leads outside
+        const bool hidden = path.starts_with('.') || path.find("/.") != std::string::npos;
+        if (hidden || !disk_.real_path(path)) {
+            continue; // not served, or a link that leads outside
         }
         const Stamp stamp = disk_.stamp(path);
         const auto known = listed_.find(path);

@@ -109,7 +109,8 @@ void Tidier::write(const Row& row) {
     text += '\n';
 }
 
-// A comment alone on its line stands as far in as the line that it is about, the next one.
+// A comment alone on its line stands as far in as the line that it is about, the next one; before a
+// blank line it is about what stands above.
 std::size_t Tidier::comment_indent(std::size_t number) const {
     for (std::size_t next = number + 1; next < file.lines.size(); ++next) {
         const Line& line = file.lines[next];
@@ -120,6 +121,10 @@ std::size_t Tidier::comment_indent(std::size_t number) const {
             return line.depth == 2 ? deep_indent : detail_indent;
         case LineShape::prose: // deeper, it would be read as prose
             return line.depth == 2 ? detail_indent : 0;
+        case LineShape::blank:
+            if (file.lines[number].depth != 0)
+                return detail_indent;
+            break;
         default:
             break;
         }

@@ -120,7 +120,7 @@ std::vector<Case> need_cases() {
              ""),
          "supply-dropped", "strips-new", "cell-out"},
         {"another spare", "logger", cell, one(cell, "\"cell, 3000 mAh\"", "\"cell, 3200 mAh\""),
-         "spare-changed", "cell-new", "renew"},
+         "spare-changed", "cell-new", "renew", true},
         {"what a step says", "logger", cell,
          one(cell, "Fold the plug back. Keep it clear of the board.", "Fold the plug back."),
          "text-changed", "isolate", "isolate"},

@@ -18,8 +18,8 @@ struct Rooms {
     std::vector<std::string> nouns; // each knows those before it
     std::set<std::string> verbs;
     std::vector<std::string> tops; // each knows those before it, and all the others
-    std::string aside;        // the grammar
-    std::string aside_reader; // the one room that sees it
+    std::string aside;             // the grammar
+    std::string aside_reader;      // the one room that sees it
 };
 
 // The words behind `nouns`, `verbs`, `top` and `aside` at the start of a line.

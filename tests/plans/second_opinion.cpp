@@ -52,6 +52,7 @@ private:
     std::string in_reach(const Subject& it);
     std::string needs(const Subject& it);
     std::string dead(const Subject& it);
+    std::string cut(const Subject& it);
     std::string loose(const Subject& it);
     std::string no_danger(const Subject& it);
     std::string meets(const Subject& it, ItemId danger, const model::HazardUse& use);
@@ -107,6 +108,34 @@ std::string Asking::needs(const Subject& it) {
     return all_of(all);
 }
 
+// What can be cut from outside is cut there, before a connector on its way is parted.
+std::string Asking::cut(const Subject& it) {
+    if (it.item.role != Role::connector || it.deed.set != 0)
+        return "true";
+    std::vector<std::string> all;
+    for (std::uint32_t s = 0; s < model_.items.size(); ++s) {
+        const Item& source = model_.items[s];
+        const Kind& kind = model_.kind(source.kind);
+        const bool outside =
+            std::any_of(kind.verbs.begin(), kind.verbs.end(), [&](const model::Verb& verb) {
+                return verb.from_outside && (verb.from & kind.live) != 0 &&
+                       !contains(kind.live, verb.to);
+            });
+        const bool feeds = std::any_of(source.feeds.begin(), source.feeds.end(),
+                                       [&](ItemId part) { return formula_.bench.exists(part); });
+        if (!outside || !feeds || !among(source.through, it.id) ||
+            !formula_.bench.exists(ItemId{s}))
+            continue;
+        std::vector<std::string> live{formula_.any_in({ItemId{s}, {}, {}}, kind.live, it.now)};
+        for (const ItemId other : source.through) {
+            if (other != it.id && formula_.bench.exists(other))
+                live.push_back(formula_.binds(other, it.now));
+        }
+        all.push_back(no(all_of(live)));
+    }
+    return all_of(all);
+}
+
 // No live source feeds a part that is touched, or what that is in.
 std::string Asking::dead(const Subject& it) {
     if (it.verb.safe_when_live || it.item.safe_when_live)
@@ -120,7 +149,7 @@ std::string Asking::dead(const Subject& it) {
         touched = it.could_move;
     else if (it.item.role == Role::part && safety)
         touched = {it.id};
-    std::vector<std::string> all;
+    std::vector<std::string> all{cut(it)};
     for (std::uint32_t s = 0; s < model_.items.size(); ++s) {
         const Item& source = model_.items[s];
         if (source.feeds.empty() || ItemId{s} == it.id || among(source.through, it.id) ||

@@ -245,3 +245,62 @@ step sensor-off "Unplug the sensor"
 
 put-back
   derived
+
+--- grinder
+device grinder "Coffee grinder"
+
+part chassis "chassis"
+energy mains "mains supply" kind mains-cord
+  feeds      motor through motor-plug
+part burr "upper burr"
+part motor "grinding motor" kind motor
+  behind     burr
+connector motor-plug "motor plug" kind locking-tab-plug
+  joins      motor to chassis
+
+--- mains-cut-outside
+use "grinder.mmk"
+guide mains-cut-outside "Part the motor plug"
+  for        competent
+  before     unplug mains
+
+take-apart
+
+step part-it "Part the plug"
+  disconnect motor-plug
+
+put-back
+  derived
+
+--- plug-inside-isolates-nothing
+use "grinder.mmk"
+guide plug-inside-isolates-nothing "Part the motor plug"
+  for        competent
+
+take-apart
+
+step part-it "Part the plug"
+  # error 3-12 [still-live] under power here
+  disconnect motor-plug
+
+put-back
+  derived
+
+--- mains-back-before-the-plug
+use "grinder.mmk"
+guide mains-back-before-the-plug "Part the motor plug"
+  for        competent
+  # error 14-19 [not-put-back] comes off here
+  before     unplug mains
+
+take-apart
+
+step part-it "Part the plug"
+  disconnect motor-plug
+
+put-back
+
+step join-it "Join the plug"
+  plug       mains
+  # error 3-9 [still-live] under power here
+  connect    motor-plug

@@ -323,3 +323,60 @@ step open "Take the case off"
 
 put-back
   derived
+
+--- limit-laxer-than-the-kind
+use "flash-kind.mmk"
+device flash "Flash"
+
+part base "base"
+part case "case"
+  covers     store
+part store "flash capacitor" kind flash-capacitor 470 uF 400 V
+
+guide limit-laxer-than-the-kind "Open the case"
+  for        trained
+  tool       bleeder "discharge resistor"
+  tool       meter "voltage meter"
+
+before
+
+step dead "Make it dead"
+  discharge  store with bleeder through 10 kohm for 9 s
+  # error 3-7 [lax-limit] to prove it asks below 60 V
+  prove      store below 600 V with meter
+
+take-apart
+
+step open "Take the case off"
+  remove     case
+
+put-back
+  derived
+
+--- limit-stricter-than-the-kind
+use "flash-kind.mmk"
+device flash "Flash"
+
+part base "base"
+part case "case"
+  covers     store
+part store "flash capacitor" kind flash-capacitor 470 uF 400 V
+
+guide limit-stricter-than-the-kind "Open the case"
+  for        trained
+  tool       bleeder "discharge resistor"
+  tool       meter "voltage meter"
+
+before
+
+step dead "Make it dead"
+  discharge  store with bleeder through 10 kohm for 13 s below 30 V
+  prove      store below 30 V with meter
+
+take-apart
+
+step open "Take the case off"
+  remove     case
+
+put-back
+  derived

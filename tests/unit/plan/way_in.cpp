@@ -56,6 +56,31 @@ TEST_CASE("the way in is the cheaper of two, and the mains is unplugged before i
     CHECK(has(desk.out, "Least time: proved."));
 }
 
+TEST_CASE("a plug inside the case is parted after the mains is unplugged, unless it may be live") {
+    const std::string mill = R"(device mill "Mill"
+
+part body "body"
+energy mains "mains" kind mains-cord
+  feeds      motor through motor-plug
+part burr "burr"
+part motor "motor" kind motor
+  behind     burr
+connector motor-plug "motor plug" kind locking-tab-plug
+  joins      motor to body
+)";
+    Desk desk;
+    desk.disk.files["mill.mmk"] = mill;
+    REQUIRE(desk.run({"plan", "mill.mmk", "--reach", "body"}) == 0);
+    REQUIRE(has(desk.out, "unplug the mains"));
+    CHECK(desk.out.find("unplug the mains") < desk.out.find("disconnect the motor plug"));
+    CHECK(has(desk.out, "Least time: proved."));
+
+    desk.disk.files["mill.mmk"] = mill + "  safe when live\n";
+    REQUIRE(desk.run({"plan", "mill.mmk", "--reach", "body"}) == 0);
+    CHECK(has(desk.out, "disconnect the motor plug"));
+    CHECK_FALSE(has(desk.out, "unplug the mains"));
+}
+
 TEST_CASE("within reach asks for less than out") {
     Desk desk;
     desk.disk.files["blower.mmk"] = blower;

@@ -1,0 +1,55 @@
+// What a connector carries while the supply behind it is on.
+#include "bench/isolation.hpp"
+
+#include <algorithm>
+
+namespace matchmark::bench {
+
+using model::contains;
+using model::Item;
+using model::Kind;
+
+bool cut_from_outside(const Kind& kind) {
+    return std::any_of(kind.verbs.begin(), kind.verbs.end(), [&](const model::Verb& verb) {
+        return verb.from_outside && (verb.from & kind.live) != 0 && !contains(kind.live, verb.to);
+    });
+}
+
+namespace {
+
+bool in_live_state(const Bench& bench, const State& state, ItemId source) {
+    const Kind& kind = bench.model->kind_of(source);
+    for (std::uint16_t member = 0; member < bench.model->item(source).count; ++member) {
+        for (unsigned set = 0; set < kind.set_count(); ++set) {
+            if (contains(kind.live, state_of(bench, state, source, member, set)))
+                return true;
+        }
+    }
+    return false;
+}
+
+} // namespace
+
+std::optional<StillLive> live_through(const Bench& bench, const State& state, ItemId connector) {
+    const model::Model& model = *bench.model;
+    for (std::uint32_t i = 0; i < model.items.size(); ++i) {
+        const ItemId id{i};
+        const Item& source = model.items[i];
+        const auto& through = source.through;
+        const bool feeds_through =
+            std::find(through.begin(), through.end(), connector) != through.end();
+        if (!feeds_through || !bench.exists(id) || !cut_from_outside(model.kind(source.kind)) ||
+            !in_live_state(bench, state, id))
+            continue;
+        const bool joined = std::all_of(through.begin(), through.end(), [&](ItemId other) {
+            return other == connector || !bench.exists(other) || binds(bench, state, other);
+        });
+        const auto fed = std::find_if(source.feeds.begin(), source.feeds.end(),
+                                      [&](ItemId part) { return bench.exists(part); });
+        if (joined && fed != source.feeds.end())
+            return StillLive{id, *fed};
+    }
+    return std::nullopt;
+}
+
+} // namespace matchmark::bench

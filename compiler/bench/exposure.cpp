@@ -56,8 +56,9 @@ bool could_be_made_safe(const Bench& bench, const State& state, ItemId id) {
 }
 
 // What the hazard lays open: what it feeds, or the item itself. What anyone can touch from the
-// start does not count.
-ItemId laid_open(const Bench& bench, const State& before, const State& after, ItemId id) {
+// start does not count; from outside, nor does what lay open before.
+ItemId laid_open(const Bench& bench, const State& before, const State& after, ItemId id,
+                 bool from_outside) {
     const Item& item = bench.model->item(id);
     const State start = assembled(bench);
     const auto lies_open = [&](ItemId part) {
@@ -66,7 +67,8 @@ ItemId laid_open(const Bench& bench, const State& before, const State& after, It
         const auto open_in = [&](const State& state) {
             return present(bench, state, part) && reachable(bench, state, part);
         };
-        return open_in(before) || open_in(after);
+        return from_outside ? !open_in(before) && open_in(after)
+                            : open_in(before) || open_in(after);
     };
     if (item.feeds.empty())
         return lies_open(id) ? id : ItemId{};
@@ -89,6 +91,7 @@ std::vector<ItemId> dangerous_items(const Bench& bench) {
 std::optional<Exposure> exposure(const Bench& bench, const State& before, const State& after,
                                  const Act& act, const std::vector<ItemId>& dangerous) {
     const Model& model = *bench.model;
+    const bool from_outside = model.kind_of(act.item).verbs[act.verb].from_outside;
     for (const ItemId id : dangerous) {
         const Kind& kind = model.kind_of(id);
         for (std::size_t use = 0; use < kind.hazards.size(); ++use) {
@@ -98,15 +101,15 @@ std::optional<Exposure> exposure(const Bench& bench, const State& before, const 
             if (made_safe(bench, before, id, hazard.safe))
                 continue;
             if (hazard.on_reach && could_be_made_safe(bench, before, id)) {
-                const ItemId open = laid_open(bench, before, after, id);
+                const ItemId open = laid_open(bench, before, after, id, from_outside);
                 if (open.known())
                     return Exposure{id, use, open};
             }
             const ItemId carrier = model.item(id).carrier;
-            const bool worked_on = touches(bench, act, id) ||
-                                   (touches(bench, act, carrier) && reachable(bench, before, id));
+            const bool near_it = touches(bench, act, id) ||
+                                 (touches(bench, act, carrier) && reachable(bench, before, id));
             const bool is_part = model.item(id).role == Role::part;
-            if (is_part ? worked_on : act.item == id)
+            if (act.item == id || (is_part && !from_outside && near_it))
                 return Exposure{id, use, id};
         }
     }

@@ -88,6 +88,15 @@ std::vector<ItemId> proven_items(const Bench& bench, const model::Step& test) {
     return items;
 }
 
+std::vector<ItemId> plugs_of(const Bench& bench, ItemId part) {
+    std::vector<ItemId> plugs;
+    for (const ItemId tie : bench.model->item(part).ties) {
+        if (bench.model->item(tie).role == model::Role::connector && bench.exists(tie))
+            plugs.push_back(tie);
+    }
+    return plugs;
+}
+
 bool conditions_hold(const Bench& bench, const State& state, const model::Step& test) {
     return std::all_of(test.when.begin(), test.when.end(), [&](const model::Condition& condition) {
         return holds(bench, state, condition);

@@ -18,6 +18,9 @@ std::vector<ItemId> upholding(const Bench& bench, model::FunctionId function);
 // paths of the functions named.
 std::vector<ItemId> proven_items(const Bench& bench, const model::Step& test);
 
+// The plugs of a part: it does nothing before they are in.
+std::vector<ItemId> plugs_of(const Bench& bench, ItemId part);
+
 bool conditions_hold(const Bench& bench, const State& state, const model::Step& test);
 // All of these stand as assembled (every set of states that may not end otherwise).
 bool all_back(const Bench& bench, const State& state, const std::vector<ItemId>& items);

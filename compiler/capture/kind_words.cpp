@@ -84,7 +84,6 @@ struct Fit {
         return std::tuple(a.sure, a.shared, a.has_verb, b.unsaid) <=>
                std::tuple(b.sure, b.shared, b.has_verb, a.unsaid);
     }
-    friend bool operator==(const Fit&, const Fit&) = default;
 };
 
 std::size_t shared_words(const std::vector<std::string>& said,

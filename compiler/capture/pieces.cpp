@@ -440,15 +440,15 @@ std::vector<std::uint16_t> Pieces::acts(Thing thing, const std::string& verb) co
     while (!open.empty()) {
         const StateId at = open.front();
         open.pop_front();
-        const std::vector<std::uint16_t> way = ways[at];
+        const std::vector<std::uint16_t>& way = ways[at];
         if (!way.empty() && arrived(at))
             return way;
-        for (std::uint16_t v = 0; v < kind.verbs.size(); ++v) {
+        for (std::size_t v = 0; v < kind.verbs.size(); ++v) {
             const model::Verb& next = kind.verbs[v];
             if (!model::contains(next.from, at) || next.to <= at || ways.contains(next.to))
                 continue;
             ways[next.to] = way;
-            ways[next.to].push_back(v);
+            ways[next.to].push_back(static_cast<std::uint16_t>(v));
             open.push_back(next.to);
         }
     }

@@ -136,7 +136,7 @@ private:
     std::size_t take_sizes(std::vector<std::string>& words);
     // What stands behind a size and has a number, but is neither size nor drive of the library.
     void take_unknown(std::vector<std::string>& words, std::size_t from);
-    void take_places(std::vector<std::string> words);
+    void take_places(const std::vector<std::string>& words);
     void take_head(std::vector<std::string> words, std::size_t sized_at);
     [[nodiscard]] RoleSet tie_roles() const { return saying_.verb.roles & ~in_role(Role::part); }
 
@@ -250,7 +250,7 @@ void Sorter::take_unknown(std::vector<std::string>& words, std::size_t from) {
 }
 
 // "lid to base", "board and frame", "in radiator"
-void Sorter::take_places(std::vector<std::string> words) {
+void Sorter::take_places(const std::vector<std::string>& words) {
     std::vector<std::string>* into = nullptr;
     for (const std::string& word : words) {
         if (one_of(word, {"to", "onto"})) {

@@ -164,12 +164,38 @@ void add_unused(const Walk& walk, const Act& act, std::set<std::uint32_t>& used,
     }
 }
 
+// The act in the words of the line that does it later: means, time and limit are the author's.
+std::optional<std::string> moved_words(const Walk& walk, const Act& act,
+                                       const std::vector<Span>& moved) {
+    for (const Event& event : walk.events) {
+        const Action* action = walk.action(event);
+        if (!event.act || event.act->item != act.item || event.act->verb != act.verb ||
+            std::find(moved.begin(), moved.end(), action->line) == moved.end())
+            continue;
+        const model::Target& target = action->targets[event.target];
+        if (action->targets.size() == 1 && target.ref.members == act.members) {
+            const Span line = action->line;
+            return walk.sources.file(line.file).text.substr(line.begin, line.end - line.begin);
+        }
+        Action alone = *action;
+        alone.targets = {target};
+        alone.targets.front().ref.members = act.members;
+        return model::as_source(walk.model, walk.procedure.resources, alone);
+    }
+    return std::nullopt;
+}
+
 } // namespace
 
-std::vector<std::string> lines_for(const Walk& walk, const std::vector<Act>& acts) {
+std::vector<std::string> lines_for(const Walk& walk, const std::vector<Act>& acts,
+                                   const std::vector<Span>& moved) {
     std::vector<std::string> lines;
     std::set<std::uint32_t> used = used_resources(walk);
     for (const Act& act : acts) {
+        if (auto words = moved_words(walk, act, moved)) {
+            lines.push_back(std::move(*words));
+            continue;
+        }
         const model::Item& item = walk.model.item(act.item);
         const model::Kind& kind = walk.model.kind(item.kind);
         model::ItemRef ref;
@@ -276,11 +302,11 @@ Diagnostic finding_at(const Walk& walk, std::size_t at, std::string message) {
     return finding;
 }
 
-void mend_with(const Walk& walk, Diagnostic& finding, std::size_t at,
-               const std::vector<Act>& acts) {
+void mend_with(const Walk& walk, Diagnostic& finding, std::size_t at, const std::vector<Act>& acts,
+               const std::vector<Span>& moved) {
     if (acts.empty())
         return;
-    const auto lines = lines_for(walk, acts);
+    const auto lines = lines_for(walk, acts, moved);
     finding.edits = insert_before(walk, at, lines);
     if (!finding.edits.empty()) {
         finding.help = lines.size() == 1 ? "add this line before it" : "add these lines before it";

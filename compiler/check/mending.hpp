@@ -9,8 +9,10 @@
 
 namespace matchmark::check {
 
-// The acts as source lines, each complete with tool, torque and supply.
-std::vector<std::string> lines_for(const Walk& walk, const std::vector<bench::Act>& acts);
+// The acts as source lines, each complete with tool, torque and supply; an act that one of the
+// lines `moved` does later, in the author's words.
+std::vector<std::string> lines_for(const Walk& walk, const std::vector<bench::Act>& acts,
+                                   const std::vector<Span>& moved = {});
 
 // Inserts lines into the step in which event `at` stands, just before it; where only a new step
 // will do, writes one. Empty when the place is in what the compiler derives.
@@ -45,7 +47,8 @@ Span place_of(const Walk& walk, std::size_t at);
 // A finding about event `at`, with the mark, the reversed line if it is derived, and the lines that
 // mend it.
 Diagnostic finding_at(const Walk& walk, std::size_t at, std::string message);
+// Those that one of the lines `moved` does later are written in its words.
 void mend_with(const Walk& walk, Diagnostic& finding, std::size_t at,
-               const std::vector<bench::Act>& acts);
+               const std::vector<bench::Act>& acts, const std::vector<Span>& moved = {});
 
 } // namespace matchmark::check

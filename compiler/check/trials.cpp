@@ -114,7 +114,10 @@ std::optional<std::size_t> hidden_since(const Walk& walk, std::size_t test,
     for (std::size_t at = test; at-- > obligation.cause + 1;) {
         if (hidden_at(walk, at, obligation))
             continue;
+        // What closes it in may itself be needed for the test.
+        const auto proven = bench::proven_items(walk.bench, step);
         const bool could = all_back_at(walk, at, obligation) &&
+                           bench::all_back(walk.bench, walk.state_at(at), proven) &&
                            bench::conditions_hold(walk.bench, walk.state_at(at), step);
         return could ? std::optional(at) : std::nullopt;
     }

@@ -37,7 +37,7 @@ inline const model::Verb& verb_of(const Walk& walk, const Trouble& trouble) {
 // The finding with the missing lines to add; lines that do it later are taken away.
 inline Diagnostic refused(const Walk& walk, const Trouble& trouble, std::string message) {
     Diagnostic finding = finding_at(walk, trouble.event, std::move(message));
-    mend_with(walk, finding, trouble.mend_at, trouble.missing);
+    mend_with(walk, finding, trouble.mend_at, trouble.missing, trouble.done_later);
     for (const Span line : trouble.done_later) {
         finding.related.push_back({line, "done only here"});
         if (!finding.edits.empty())

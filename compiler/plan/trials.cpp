@@ -17,8 +17,8 @@ struct Gap {
 };
 
 // What a gap is good for: the test can be done there, with or without something hiding what it
-// proves.
-enum class Fit : unsigned char { no, hidden, open };
+// proves; hidden, with the plugs of what was renewed in or not.
+enum class Fit : unsigned char { no, hidden, plugged, open };
 
 // The parts that the steps renew: what a test proves that does not say.
 std::vector<model::ItemId> renewed_in(const std::vector<Step>& steps) {
@@ -39,16 +39,28 @@ std::vector<std::pair<Gap, Fit>> gaps_in(const bench::Bench& bench,
                                          const std::vector<model::Resource>& resources,
                                          const std::vector<Step>& steps, const Step& test) {
     auto proven = bench::proven_items(bench, test);
+    const auto renewed = renewed_in(steps);
     if (test.proves.empty())
-        proven = renewed_in(steps);
+        proven = renewed;
+    std::vector<model::ItemId> plugs;
+    for (const model::ItemId item : renewed) {
+        for (const model::ItemId plug : bench::plugs_of(bench, item))
+            plugs.push_back(plug);
+    }
     std::vector<std::pair<Gap, Fit>> gaps;
     bench::State state = bench::assembled(bench);
     const auto consider = [&](Gap gap, model::Section section) {
         const bool can = section == model::Section::put_back &&
                          bench::conditions_hold(bench, state, test) &&
                          bench::all_back(bench, state, proven);
-        const bool open = can && !bench::any_hidden(bench, state, proven);
-        gaps.emplace_back(gap, !can ? Fit::no : open ? Fit::open : Fit::hidden);
+        if (!can) {
+            gaps.emplace_back(gap, Fit::no);
+        } else if (!bench::any_hidden(bench, state, proven)) {
+            gaps.emplace_back(gap, Fit::open);
+        } else {
+            gaps.emplace_back(gap,
+                              bench::all_back(bench, state, plugs) ? Fit::plugged : Fit::hidden);
+        }
     };
     for (std::size_t s = 0; s < steps.size(); ++s) {
         for (std::size_t a = 0; a < steps[s].actions.size(); ++a) {
@@ -61,7 +73,7 @@ std::vector<std::pair<Gap, Fit>> gaps_in(const bench::Bench& bench,
 }
 
 // The last gap where the test can be done in every variant with nothing hiding what it proves;
-// failing that, the first where it can be done.
+// failing that, the first where it can be done, best with all plugs in.
 std::optional<Gap> place_of(const model::Model& model,
                             const std::vector<model::Resource>& resources,
                             model::VariantMask variants, const std::vector<Step>& steps,
@@ -82,9 +94,11 @@ std::optional<Gap> place_of(const model::Model& model,
     const auto open = std::find_if(gaps.rbegin(), gaps.rend(), is(Fit::open));
     if (open != gaps.rend())
         return open->first;
-    const auto hidden = std::find_if(gaps.begin(), gaps.end(), is(Fit::hidden));
-    if (hidden != gaps.end())
-        return hidden->first;
+    for (const Fit next_best : {Fit::plugged, Fit::hidden}) {
+        const auto first = std::find_if(gaps.begin(), gaps.end(), is(next_best));
+        if (first != gaps.end())
+            return first->first;
+    }
     return std::nullopt;
 }
 

@@ -35,14 +35,14 @@ bool Conditions::makes_safe(const Task& task, ItemId id, StateSet safe) const {
 void Conditions::add_touched_hazards(const Task& task, std::vector<NodeIndex>& all) {
     const ItemId id = graph_.units[task.unit].item;
     const auto& ends = model_.item(id).touches;
+    const bool from_outside = model_.kind_of(id).verbs[task.verb].from_outside;
     const auto works_on = [&](ItemId part) {
-        return part.known() && (part == id || among(ends, part));
+        return part.known() && !from_outside && (part == id || among(ends, part));
     };
     for (const ItemId danger : dangers_) {
         const Item& item = model_.item(danger);
-        const bool met = item.role == Role::part
-                             ? works_on(danger) || (item.reach.empty() && works_on(item.carrier))
-                             : id == danger;
+        const bool near_it = works_on(danger) || (item.reach.empty() && works_on(item.carrier));
+        const bool met = id == danger || (item.role == Role::part && near_it);
         for (const model::HazardUse& use : model_.kind(item.kind).hazards) {
             if (met && !makes_safe(task, danger, use.safe))
                 all.push_back(in_states({danger, {}, {}}, use.safe,

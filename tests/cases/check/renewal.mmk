@@ -501,3 +501,42 @@ step off "Take the plate off"
 
 put-back
   derived
+
+--- a-test-that-needs-what-closes-it-in
+device mill "Mill"
+
+part base "base"
+part burr "burr"
+part motor "motor" kind motor
+  behind     burr
+connector motor-plug kind friction-plug
+  joins      motor to base
+  behind     burr
+function grinding "It grinds"
+  through    motor, burr
+
+guide a-test-that-needs-what-closes-it-in "Replace the motor"
+  goal       replace motor with motor-new
+  for        competent
+  spare      motor-new "motor", 1
+
+take-apart
+
+step open "Take the burr off"
+  remove     burr
+
+step out "Take the motor out"
+  disconnect motor-plug
+  remove     motor
+
+work
+
+step renew "Take the new one"
+  replace    motor with motor-new
+  dispose    motor as electronic-waste
+
+put-back
+  derived
+
+test grinds "It grinds"
+  proves     grinding

@@ -301,3 +301,34 @@ step open "Take the guard off"
 
 put-back
   derived
+
+--- late-box
+device late-box "Supply box"
+
+part base "base"
+part case "case"
+  covers     reservoir
+part reservoir "reservoir capacitor" kind capacitor 220 uF 400 V
+part motor "motor"
+  behind     reservoir
+energy mains "mains cord" kind mains-cord
+  feeds      motor
+
+--- unplugged-beside-a-charge
+use "late-box.mmk"
+guide unplugged-beside-a-charge "Take the capacitor out"
+  for        trained
+  tool       bleeder "discharge resistor"
+  tool       meter "voltage meter"
+
+take-apart
+
+step open "Take the case off"
+  remove     case
+  unplug     mains
+  discharge  reservoir with bleeder through 10 kohm for 15 s
+  prove      reservoir with meter
+  remove     reservoir
+
+put-back
+  derived

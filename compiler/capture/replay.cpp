@@ -63,9 +63,10 @@ void cut_supplies(const bench::Bench& on, const std::vector<Piece>& pieces,
         const ItemId item{number->second};
         const auto& verbs = on.model->kind_of(item).verbs;
         // Each leads to a state that is declared later; what does not apply by then is refused.
-        for (std::uint16_t verb = 0; verb < verbs.size(); ++verb) {
+        for (std::size_t verb = 0; verb < verbs.size(); ++verb) {
+            const auto number_of_verb = static_cast<std::uint16_t>(verb);
             if (verbs[verb].to > 0)
-                static_cast<void>(bench::apply(on, state, {item, verb, {}, true}));
+                static_cast<void>(bench::apply(on, state, {item, number_of_verb, {}, true}));
         }
     }
 }

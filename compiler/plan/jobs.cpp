@@ -31,10 +31,9 @@ WayIn way_on(const bench::Bench& bench, const std::vector<PlannedAct>& done,
             {what.act, what.from, 0, 0, what.tools.empty() ? std::string() : what.tools.front()});
     }
     tell_times(*bench.model, way);
+    const std::int64_t milliseconds = milliseconds_of(least.at_least);
     way.at_least_seconds =
-        way.proof == Proof::least
-            ? way.seconds
-            : static_cast<double>(least.at_least / (weight_of_second / 1000)) / 1000;
+        way.proof == Proof::least ? way.seconds : static_cast<double>(milliseconds) / 1000;
     return way;
 }
 

@@ -209,7 +209,7 @@ std::string title_of(const Making& making, const model::Step& step) {
     if (std::string title = derived_title(making, step); !title.empty()) {
         return title;
     }
-    const std::string title = own(language, "step " + step.name, step.title);
+    std::string title = own(language, "step " + step.name, step.title);
     if (!step.title.empty() && !taken_over) {
         return title;
     }

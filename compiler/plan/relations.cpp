@@ -77,7 +77,8 @@ double seconds_of(const Model& model, ItemId fastener) {
     std::vector<double> least(kind.states.size(), never);
     least[kind.set_first.front()] = 0;
     double found = never;
-    for (model::StateId from = 0; from < kind.states.size(); ++from) {
+    for (std::size_t s = 0; s < kind.states.size(); ++s) {
+        const auto from = static_cast<model::StateId>(s);
         if (kind.set_of[from] == 0 && !model::contains(kind.binds, from))
             found = std::min(found, least[from]);
         for (std::size_t v = 0; v < kind.verbs.size(); ++v) {

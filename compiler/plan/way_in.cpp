@@ -74,7 +74,7 @@ void Finder::tell(const std::vector<TaskIndex>& acts) {
     tell_times(*graph_.bench->model, result_);
     if (limits_.count_orders)
         result_.orders = count_orders(graph_, work.order);
-    const std::int64_t milliseconds = at_least_ / (weight_of_second / 1000);
+    const std::int64_t milliseconds = milliseconds_of(at_least_);
     result_.at_least_seconds =
         result_.proof == Proof::least ? result_.seconds : static_cast<double>(milliseconds) / 1000;
 }

@@ -73,6 +73,10 @@ struct TaskGraph {
 };
 
 constexpr std::int64_t weight_of_second = 1'000'000'000;
+// Whole ones: what is left counts acts.
+constexpr std::int64_t milliseconds_of(std::int64_t weight) {
+    return weight / (weight_of_second / 1000);
+}
 
 // The chain of carriers, the item itself first.
 std::vector<model::ItemId> chain_of(const model::Model& model, model::ItemId item);

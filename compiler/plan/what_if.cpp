@@ -27,8 +27,8 @@ struct Cell {
 };
 
 double seconds_of(std::int64_t weight) {
-    constexpr std::int64_t millisecond = weight_of_second / 1000;
-    return static_cast<double>(weight / millisecond) / 1000;
+    const std::int64_t milliseconds = milliseconds_of(weight);
+    return static_cast<double>(milliseconds) / 1000;
 }
 
 // What it takes to loosen the tie: of each unit the lightest way, state by state outwards.
@@ -42,7 +42,8 @@ std::int64_t weight_of_loosening(const TaskGraph& graph, ItemId tie) {
         std::vector<std::int64_t> least(kind.states.size(), never);
         least[kind.set_first.front()] = 0;
         std::int64_t loose = never;
-        for (model::StateId state = 0; state < kind.states.size(); ++state) {
+        for (std::size_t s = 0; s < kind.states.size(); ++s) {
+            const auto state = static_cast<model::StateId>(s);
             if (kind.set_of[state] == 0 && !model::contains(kind.binds, state))
                 loose = std::min(loose, least[state]);
             for (const TaskIndex task : graph.tasks_of[unit]) {
@@ -59,7 +60,8 @@ std::int64_t weight_of_loosening(const TaskGraph& graph, ItemId tie) {
 // One act that takes so many members' share of the time.
 std::int64_t share_of(std::int64_t weight, std::size_t members, std::size_t of_all) {
     constexpr std::int64_t millisecond = weight_of_second / 1000;
-    const double share = static_cast<double>(weight / millisecond) * static_cast<double>(members) /
+    const std::int64_t milliseconds = milliseconds_of(weight);
+    const double share = static_cast<double>(milliseconds) * static_cast<double>(members) /
                          static_cast<double>(of_all);
     return std::llround(share) * millisecond + 1;
 }
@@ -225,9 +227,8 @@ std::optional<PartThen> difference(ItemId part, const Cell& now, const Cell& the
         return result;
     }
     result.acts_saved = static_cast<long long>(now.acts) - static_cast<long long>(then.acts);
-    constexpr std::int64_t millisecond = weight_of_second / 1000;
-    result.seconds_saved =
-        static_cast<double>(now.weight / millisecond - then.weight / millisecond) / 1000;
+    const std::int64_t saved = milliseconds_of(now.weight) - milliseconds_of(then.weight);
+    result.seconds_saved = static_cast<double>(saved) / 1000;
     return result;
 }
 

@@ -1,6 +1,8 @@
 // Kinds as JSON, for programs that offer them while a guide is written.
 #include "drive/kind_words.hpp"
 
+#include "language/texts.hpp"
+
 #include <nlohmann/json.hpp>
 
 namespace matchmark::drive {
@@ -17,7 +19,7 @@ Json messages_of(const std::vector<model::Prose>& messages) {
     Json list = Json::array();
     for (const model::Prose& message : messages) {
         Json entry;
-        entry["kind"] = signal_word(message.kind);
+        entry["kind"] = language::prose_word(message.kind);
         entry["markdown"] = message.markdown;
         list.push_back(std::move(entry));
     }

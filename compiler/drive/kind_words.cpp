@@ -2,6 +2,8 @@
 // beware of.
 #include "drive/kind_words.hpp"
 
+#include "language/texts.hpp"
+
 #include <fmt/format.h>
 
 namespace matchmark::drive {
@@ -32,32 +34,12 @@ std::string to_text(const Page& page) {
     return text;
 }
 
-std::string_view signal_word(model::ProseKind kind) {
-    switch (kind) {
-    case model::ProseKind::text:
-        return "text";
-    case model::ProseKind::note:
-        return "note";
-    case model::ProseKind::why:
-        return "why";
-    case model::ProseKind::notice:
-        return "notice";
-    case model::ProseKind::caution:
-        return "caution";
-    case model::ProseKind::warning:
-        return "warning";
-    case model::ProseKind::danger:
-        return "danger";
-    }
-    return "text";
-}
-
 void append_messages(Page& page, const std::vector<model::Prose>& messages) {
     for (const model::Prose& message : messages) {
         std::string words = message.markdown;
         while (words.ends_with(' ') || words.ends_with('\n'))
             words.pop_back();
-        row(page, signal_word(message.kind), words);
+        row(page, language::prose_word(message.kind), words);
     }
 }
 

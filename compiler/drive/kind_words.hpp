@@ -38,7 +38,5 @@ std::string joined(const std::vector<std::string>& words, std::string_view with)
 void row(Page& page, std::string_view name, const std::string& value);
 // Adds a line for each message, under its signal word.
 void append_messages(Page& page, const std::vector<model::Prose>& messages);
-// "danger", as the language spells it
-std::string_view signal_word(model::ProseKind kind);
 
 } // namespace matchmark::drive

@@ -1,6 +1,8 @@
 // What is declared beside kinds as JSON, for programs that offer it while a guide is written.
 #include "drive/trade_words.hpp"
 
+#include "language/texts.hpp"
+
 #include "drive/kind_words.hpp"
 
 #include <nlohmann/json.hpp>
@@ -165,7 +167,7 @@ std::string as_json(const model::Model& model, const model::Hazard& hazard) {
     object["messages"] = Json::array();
     for (const model::Prose& message : hazard.messages) {
         Json entry;
-        entry["kind"] = signal_word(message.kind);
+        entry["kind"] = language::prose_word(message.kind);
         entry["markdown"] = message.markdown;
         object["messages"].push_back(std::move(entry));
     }

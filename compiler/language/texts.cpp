@@ -16,8 +16,6 @@ using model::ItemId;
 using model::Model;
 using model::Procedure;
 
-namespace {
-
 const char* prose_word(model::ProseKind kind) {
     switch (kind) {
     case model::ProseKind::text:
@@ -37,6 +35,8 @@ const char* prose_word(model::ProseKind kind) {
     }
     return "text";
 }
+
+namespace {
 
 // The names of the sources that stand in what is to be done otherwise.
 std::vector<std::string> names_in(const Model& model, const std::vector<model::Resource>& resources,

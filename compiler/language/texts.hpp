@@ -31,4 +31,7 @@ std::vector<Text> library_texts(const SourceMap& sources, const model::Model& mo
 // "a step's text", told in comments; places as "file:line".
 Message message_of(const SourceMap& sources, const Text& text);
 
+// The word that opens it in a file: note, caution.
+const char* prose_word(model::ProseKind kind);
+
 } // namespace matchmark::language

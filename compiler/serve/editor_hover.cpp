@@ -2,6 +2,7 @@
 #include "serve/editor_hover.hpp"
 
 #include "drive/kind_words.hpp"
+#include "language/texts.hpp"
 #include "model/describe.hpp"
 #include "serve/editor_follow.hpp"
 #include "serve/editor_moment.hpp"
@@ -100,7 +101,7 @@ std::string item_page(const Model& model, const Moment* moment, ItemId id) {
     add_row(text, "one use", item.one_use ? "once parted it is renewed" : "");
     add_row(text, "told by", item.told_by);
     for (const model::Prose& message : item.messages)
-        add_row(text, drive::signal_word(message.kind), message.markdown);
+        add_row(text, language::prose_word(message.kind), message.markdown);
     if (moment != nullptr && moment->bench().exists(id))
         text += "\n" + verbs_now(*moment, id);
     return text;

@@ -9,7 +9,7 @@
 #include "drive/overlay.hpp"
 #include "model/describe.hpp"
 #include "plan/draft.hpp"
-#include "plan/way_in_tasks.hpp"
+#include "plan/way_in/tasks.hpp"
 
 #include <fmt/format.h>
 

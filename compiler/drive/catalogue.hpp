@@ -1,7 +1,7 @@
 // Everything that the parts library declares, entry by entry, for the commands that browse it.
 #pragma once
 
-#include "drive/kind_words.hpp"
+#include "drive/kinds/words.hpp"
 #include "model/model.hpp"
 
 #include <span>

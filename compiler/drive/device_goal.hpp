@@ -3,7 +3,7 @@
 
 #include "drive/commands.hpp"
 #include "drive/compilation.hpp"
-#include "plan/way_in.hpp"
+#include "plan/way_in/way_in.hpp"
 
 #include <variant>
 

@@ -2,8 +2,8 @@
 #include "drive/part_ways.hpp"
 
 #include "plan/unavoidable.hpp"
-#include "plan/way_in.hpp"
-#include "plan/way_in_tasks.hpp"
+#include "plan/way_in/tasks.hpp"
+#include "plan/way_in/way_in.hpp"
 #include "plan/work_time.hpp"
 
 #include <algorithm>

@@ -3,7 +3,7 @@
 
 #include "diagnostics/nearest.hpp"
 #include "publish/markup_tree.hpp"
-#include "publish/page_text.hpp"
+#include "publish/page/text.hpp"
 #include "publish/picture_shape.hpp"
 
 #include <fmt/format.h>

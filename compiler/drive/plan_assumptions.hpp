@@ -2,7 +2,7 @@
 #pragma once
 
 #include "drive/compilation.hpp"
-#include "plan/way_in.hpp"
+#include "plan/way_in/way_in.hpp"
 
 #include <nlohmann/json_fwd.hpp>
 

@@ -1,7 +1,7 @@
 // The times of a way in, as `plan` shows them.
 #pragma once
 
-#include "plan/way_in.hpp"
+#include "plan/way_in/way_in.hpp"
 
 #include <iosfwd>
 #include <string>

@@ -3,7 +3,7 @@
 
 #include "language/texts.hpp"
 
-#include "drive/kind_words.hpp"
+#include "drive/kinds/words.hpp"
 
 #include <nlohmann/json.hpp>
 

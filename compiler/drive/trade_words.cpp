@@ -2,7 +2,7 @@
 #include "drive/trade_words.hpp"
 
 #include "drive/figures.hpp"
-#include "drive/kind_words.hpp"
+#include "drive/kinds/words.hpp"
 #include "model/bolting.hpp"
 #include "model/describe.hpp"
 

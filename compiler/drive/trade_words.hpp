@@ -2,7 +2,7 @@
 // made of, times, tools, gear, ratings, signs, hazards.
 #pragma once
 
-#include "drive/kind_words.hpp"
+#include "drive/kinds/words.hpp"
 #include "model/model.hpp"
 
 #include <optional>

@@ -5,7 +5,7 @@
 #include "language/loading.hpp"
 #include "language/spoken.hpp"
 #include "model/describe.hpp"
-#include "plan/reader_guide.hpp"
+#include "plan/reader/guide.hpp"
 
 #include <fmt/format.h>
 

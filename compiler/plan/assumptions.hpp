@@ -2,7 +2,7 @@
 // most.
 #pragma once
 
-#include "plan/way_in.hpp"
+#include "plan/way_in/way_in.hpp"
 
 #include <optional>
 #include <vector>

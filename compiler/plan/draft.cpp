@@ -5,7 +5,7 @@
 #include "bench/missing.hpp"
 #include "model/describe.hpp"
 #include "model/fitting.hpp"
-#include "plan/way_in_tasks.hpp"
+#include "plan/way_in/tasks.hpp"
 
 #include <fmt/format.h>
 

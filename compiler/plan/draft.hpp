@@ -2,7 +2,7 @@
 // person knows.
 #pragma once
 
-#include "plan/way_in.hpp"
+#include "plan/way_in/way_in.hpp"
 
 #include <string>
 #include <vector>

@@ -1,8 +1,8 @@
 // Plans from where an earlier job left the device.
 #include "plan/jobs.hpp"
 
-#include "plan/way_in_least.hpp"
-#include "plan/way_in_times.hpp"
+#include "plan/way_in/least.hpp"
+#include "plan/way_in/times.hpp"
 
 #include <algorithm>
 

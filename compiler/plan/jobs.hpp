@@ -2,7 +2,7 @@
 // the device open.
 #pragma once
 
-#include "plan/way_in.hpp"
+#include "plan/way_in/way_in.hpp"
 
 namespace matchmark::plan {
 

@@ -4,7 +4,7 @@
 #include "plan/order_of_work.hpp"
 
 #include "plan/order_of_work_sides.hpp"
-#include "plan/way_in_closure.hpp"
+#include "plan/way_in/closure.hpp"
 #include "plan/work_time.hpp"
 
 #include <algorithm>

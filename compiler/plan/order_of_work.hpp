@@ -2,7 +2,7 @@
 // tool, and among those orders with the fewest turnings of the device.
 #pragma once
 
-#include "plan/way_in_search.hpp"
+#include "plan/way_in/search.hpp"
 
 namespace matchmark::plan {
 

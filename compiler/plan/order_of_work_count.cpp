@@ -1,7 +1,7 @@
 // Counts the orders in which a set of acts can be done, stage by stage.
 #include "plan/order_of_work.hpp"
 
-#include "plan/way_in_closure.hpp"
+#include "plan/way_in/closure.hpp"
 
 #include <algorithm>
 

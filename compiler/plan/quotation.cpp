@@ -3,7 +3,7 @@
 
 #include "model/describe.hpp"
 #include "model/fitting.hpp"
-#include "plan/reader_walk.hpp"
+#include "plan/reader/walk.hpp"
 
 #include <fmt/format.h>
 

@@ -1,7 +1,7 @@
 // An item is unavoidable when the goal does not follow from all the acts on other items.
 #include "plan/unavoidable.hpp"
 
-#include "plan/way_in_closure.hpp"
+#include "plan/way_in/closure.hpp"
 
 #include <algorithm>
 

@@ -1,7 +1,7 @@
 // What no way in can do without.
 #pragma once
 
-#include "plan/way_in.hpp"
+#include "plan/way_in/way_in.hpp"
 
 #include <vector>
 

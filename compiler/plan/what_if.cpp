@@ -1,7 +1,7 @@
 // Plans each part once, and again only where a relation carries part of the proof.
 #include "plan/what_if.hpp"
 
-#include "plan/way_in_least.hpp"
+#include "plan/way_in/least.hpp"
 
 #include <algorithm>
 #include <atomic>

@@ -5,7 +5,7 @@
 #pragma once
 
 #include "plan/relations.hpp"
-#include "plan/way_in.hpp"
+#include "plan/way_in/way_in.hpp"
 #include "source/text.hpp"
 
 namespace matchmark::plan {

@@ -4,9 +4,9 @@
 
 #include "guide/prose.hpp"
 #include "model/describe.hpp"
-#include "publish/page_parts.hpp"
-#include "publish/page_style.hpp"
-#include "publish/page_text.hpp"
+#include "publish/page/parts.hpp"
+#include "publish/page/style.hpp"
+#include "publish/page/text.hpp"
 
 #include <fmt/format.h>
 

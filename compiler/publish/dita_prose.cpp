@@ -1,7 +1,7 @@
 // Prose as DITA blocks, from the tree of what a page would show.
 #include "publish/dita.hpp"
 #include "publish/markup_tree.hpp"
-#include "publish/page_text.hpp"
+#include "publish/page/text.hpp"
 
 namespace matchmark::publish {
 

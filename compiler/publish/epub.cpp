@@ -5,9 +5,9 @@
 #include "publish/digest.hpp"
 #include "publish/facts.hpp"
 #include "publish/fixed_words.hpp"
-#include "publish/page_drawing.hpp"
-#include "publish/page_parts.hpp"
-#include "publish/page_text.hpp"
+#include "publish/page/drawing.hpp"
+#include "publish/page/parts.hpp"
+#include "publish/page/text.hpp"
 
 namespace matchmark::publish {
 

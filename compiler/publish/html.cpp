@@ -4,13 +4,13 @@
 #include "publish/digest.hpp"
 #include "publish/facts.hpp"
 #include "publish/fixed_words.hpp"
-#include "publish/page_drawing.hpp"
-#include "publish/page_needs.hpp"
-#include "publish/page_parts.hpp"
-#include "publish/page_safety.hpp"
-#include "publish/page_script.hpp"
-#include "publish/page_style.hpp"
-#include "publish/page_text.hpp"
+#include "publish/page/drawing.hpp"
+#include "publish/page/needs.hpp"
+#include "publish/page/parts.hpp"
+#include "publish/page/safety.hpp"
+#include "publish/page/script.hpp"
+#include "publish/page/style.hpp"
+#include "publish/page/text.hpp"
 
 namespace matchmark::publish {
 

@@ -2,9 +2,9 @@
 #include "publish/index_page.hpp"
 
 #include "publish/fixed_words.hpp"
-#include "publish/page_parts.hpp"
-#include "publish/page_style.hpp"
-#include "publish/page_text.hpp"
+#include "publish/page/parts.hpp"
+#include "publish/page/style.hpp"
+#include "publish/page/text.hpp"
 
 #include <algorithm>
 #include <tuple>

@@ -3,7 +3,7 @@
 
 #include "publish/facts.hpp"
 #include "publish/fixed_words.hpp"
-#include "publish/page_text.hpp"
+#include "publish/page/text.hpp"
 
 #include <algorithm>
 

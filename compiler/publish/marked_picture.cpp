@@ -2,8 +2,8 @@
 #include "publish/marked_picture.hpp"
 
 #include "model/quantity.hpp"
-#include "publish/page_picture.hpp"
-#include "publish/page_text.hpp"
+#include "publish/page/picture.hpp"
+#include "publish/page/text.hpp"
 
 #include <algorithm>
 #include <cmath>

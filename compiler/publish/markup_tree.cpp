@@ -2,7 +2,7 @@
 #include "publish/markup_tree.hpp"
 
 #include "guide/prose.hpp"
-#include "publish/page_text.hpp"
+#include "publish/page/text.hpp"
 
 #include <algorithm>
 #include <array>

@@ -3,7 +3,7 @@
 
 #include "publish/facts.hpp"
 #include "publish/fixed_words.hpp"
-#include "publish/pdf_parts.hpp"
+#include "publish/paper/pdf_parts.hpp"
 
 #include <algorithm>
 

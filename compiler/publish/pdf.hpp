@@ -2,8 +2,8 @@
 #pragma once
 
 #include "guide/document.hpp"
-#include "publish/paper_drawing.hpp"
-#include "publish/paper_size.hpp"
+#include "publish/paper/drawing.hpp"
+#include "publish/paper/size.hpp"
 
 #include <string>
 

@@ -1,7 +1,7 @@
 // How wide a picture is, in pixels and for its height, read from its first bytes.
 #include "publish/picture_shape.hpp"
 
-#include "publish/page_text.hpp"
+#include "publish/page/text.hpp"
 
 #include <algorithm>
 #include <array>

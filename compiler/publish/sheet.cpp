@@ -3,8 +3,8 @@
 
 #include "publish/facts.hpp"
 #include "publish/fixed_words.hpp"
-#include "publish/page_text.hpp"
-#include "publish/page_words.hpp"
+#include "publish/page/text.hpp"
+#include "publish/page/words.hpp"
 #include "publish/sheet_lines.hpp"
 
 #include <algorithm>

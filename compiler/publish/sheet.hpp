@@ -3,7 +3,7 @@
 #pragma once
 
 #include "guide/document.hpp"
-#include "publish/paper_size.hpp"
+#include "publish/paper/size.hpp"
 
 #include <string>
 

@@ -1,8 +1,8 @@
 // The bench sheet as a PDF.
 #include "publish/facts.hpp"
 #include "publish/fixed_words.hpp"
-#include "publish/paper_print.hpp"
-#include "publish/paper_symbol.hpp"
+#include "publish/paper/print.hpp"
+#include "publish/paper/symbol.hpp"
 #include "publish/sheet.hpp"
 #include "publish/sheet_lines.hpp"
 

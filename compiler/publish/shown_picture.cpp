@@ -2,7 +2,7 @@
 #include "publish/shown_picture.hpp"
 
 #include "publish/markup_tree.hpp"
-#include "publish/page_text.hpp"
+#include "publish/page/text.hpp"
 #include "publish/picture_shape.hpp"
 
 namespace matchmark::publish {

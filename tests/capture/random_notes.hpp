@@ -3,18 +3,14 @@
 
 #include "bench/bench.hpp"
 #include "drive/compilation.hpp"
+#include "support/chance.hpp"
 
-#include <random>
 #include <string>
 #include <vector>
 
 namespace matchmark::capture_test {
 
-struct Chance {
-    std::mt19937 engine;
-    std::size_t below(std::size_t n) { return n == 0 ? 0 : engine() % n; }
-    bool one_in(std::size_t n) { return below(n) == 0; }
-};
+using support::Chance;
 
 // The device as it is; nobody who captures it sees this text.
 std::string random_device_text(Chance& chance);

@@ -1,7 +1,7 @@
 // An editor in the same program: it talks to the server in JSON, and keeps what it is told.
 #pragma once
 
-#include "serve/editor_server.hpp"
+#include "serve/editor/server.hpp"
 
 #include <nlohmann/json_fwd.hpp>
 

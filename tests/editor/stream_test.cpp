@@ -1,7 +1,7 @@
 // Bytes that are no messages: each costs itself at most, and the server goes on.
 #include "drive/commands.hpp"
-#include "serve/editor_protocol.hpp"
-#include "serve/editor_stream.hpp"
+#include "serve/editor/protocol.hpp"
+#include "serve/editor/stream.hpp"
 
 #include <doctest/doctest.h>
 #include <fmt/format.h>

@@ -1,7 +1,7 @@
 // The forms that want a whole device, as samples have them.
 #include "draw/drawings.hpp"
 #include "drive/compilation.hpp"
-#include "plan/reader_guide.hpp"
+#include "plan/reader/guide.hpp"
 #include "publish/json.hpp"
 #include "publish/sheet.hpp"
 #include "support/accept.hpp"

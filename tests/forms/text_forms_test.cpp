@@ -7,7 +7,7 @@
 #include "publish/markdown.hpp"
 #include "publish/marked_picture.hpp"
 #include "publish/markup_tree.hpp"
-#include "publish/page_parts.hpp"
+#include "publish/page/parts.hpp"
 #include "support/accept.hpp"
 
 #include <doctest/doctest.h>

@@ -5,7 +5,7 @@
 #include "drive/commands.hpp"
 #include "drive/compilation.hpp"
 #include "hazards/scene.hpp"
-#include "plan/reader_guide.hpp"
+#include "plan/reader/guide.hpp"
 #include "source/disk.hpp"
 
 #include <algorithm>

@@ -5,7 +5,7 @@
 #include "drive/translation.hpp"
 #include "language/loading.hpp"
 #include "language/words.hpp"
-#include "plan/reader_guide.hpp"
+#include "plan/reader/guide.hpp"
 #include "publish/html.hpp"
 #include "publish/markdown.hpp"
 #include "publish/sheet.hpp"

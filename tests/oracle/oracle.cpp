@@ -3,6 +3,7 @@
 #include "drive/compilation.hpp"
 #include "oracle/facts.hpp"
 #include "oracle/mutants.hpp"
+#include "oracle/random_acts.hpp"
 #include "oracle/verdict.hpp"
 #include "publish/json.hpp"
 #include "source/disk.hpp"
@@ -21,6 +22,9 @@ using oracle::Verdict;
 namespace {
 
 constexpr std::size_t fewest_mutants = 300;
+constexpr std::size_t rows_at_once = 24; // on one random device, judged by one program
+constexpr std::size_t random_acts = 10000;
+constexpr std::size_t random_acts_long = 100000;
 
 struct Tally {
     std::size_t guides = 0;
@@ -118,6 +122,57 @@ void compare_file(Disk& disk, const std::string& path, Tally& tally) {
     }
 }
 
+// One random device with its rows of acts.
+void compare_rows(std::size_t number, Tally& tally, std::map<std::string, std::size_t>& verdicts,
+                  std::size_t& acts) {
+    support::Chance chance{std::mt19937(static_cast<std::uint32_t>(number))};
+    const oracle::RandomRows made = oracle::random_rows(chance, rows_at_once);
+    std::string facts;
+    for (std::size_t i = 0; i < made.rows.size(); ++i) {
+        const auto root =
+            nlohmann::json::parse(publish::json(SourceMap{}, made.model, made.rows[i], 0));
+        if (i == 0)
+            facts = oracle::device_facts(root);
+        facts += oracle::scenario_facts(root, i);
+    }
+    const auto derived = oracle::by_answer_set(facts, made.rows.size());
+    if (!derived) {
+        fmt::print("random device {}: no answer\n", number);
+        tally.failed = true;
+        return;
+    }
+    for (std::size_t i = 0; i < made.rows.size(); ++i) {
+        const Verdict found = oracle::by_bench(made.model, made.rows[i], 0);
+        const Verdict& expected = (*derived)[i];
+        // What is not back at the end is compared with it.
+        ++verdicts[expected.refused ? expected.condition : "allowed"];
+        if (found == expected) {
+            ++tally.agreed;
+            continue;
+        }
+        ++tally.disagreed;
+        fmt::print("random device {}, row {}: bench.lp: {}; bench: {}\n", number, i,
+                   oracle::to_text(expected), oracle::to_text(found));
+    }
+    acts += made.acts;
+}
+
+// All acts but the last of a row are allowed, so that each act of each row is compared.
+void compare_random_acts(Tally& tally) {
+    const std::size_t wanted =
+        std::getenv("MATCHMARK_LONG") == nullptr ? random_acts : random_acts_long;
+    std::map<std::string, std::size_t> verdicts;
+    std::size_t acts = 0;
+    std::size_t devices = 0;
+    for (; acts < wanted && !tally.failed; ++devices)
+        compare_rows(devices, tally, verdicts, acts);
+    std::string told;
+    for (const auto& [verdict, count] : verdicts)
+        told += fmt::format("{}{} {}", told.empty() ? "" : ", ", verdict, count);
+    fmt::print("{} random acts on {} random devices, the last of each row by verdict: {}.\n", acts,
+               devices, told);
+}
+
 void print_closing(const Tally& tally) {
     std::string verdicts;
     for (const auto& [verdict, count] : tally.verdicts) {
@@ -151,6 +206,7 @@ int main() {
         }
     }
     print_closing(tally);
+    compare_random_acts(tally);
     const bool fine = !tally.failed && tally.disagreed == 0 && tally.mutants >= fewest_mutants;
     return fine ? EXIT_SUCCESS : EXIT_FAILURE;
 }

@@ -3,7 +3,7 @@
 #include "drive/compilation.hpp"
 #include "drive/pictures.hpp"
 #include "paper/outside_programs.hpp"
-#include "plan/reader_guide.hpp"
+#include "plan/reader/guide.hpp"
 #include "publish/markup_tree.hpp"
 #include "publish/pdf.hpp"
 #include "publish/sheet.hpp"

@@ -1,7 +1,7 @@
 // What is so at some moment of the work, as text in SMT-LIB.
 #pragma once
 
-#include "plan/way_in.hpp"
+#include "plan/way_in/way_in.hpp"
 
 #include <map>
 #include <set>

@@ -2,9 +2,11 @@
 // seals, a supply; here and there a choice of ways.
 #pragma once
 
-#include "plans/random_device.hpp"
+#include "support/random_model.hpp"
 
 namespace matchmark::plans {
+
+using namespace random_model;
 
 // So many items, and so many lines `behind A or B`. The same for a seed.
 model::Model large_device(Chance& chance, std::size_t items, std::size_t alternatives);

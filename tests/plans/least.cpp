@@ -1,7 +1,7 @@
 // The least way in, found by the planner and by an answer-set program.
 #include "plans/plans.hpp"
-#include "plans/random_device.hpp"
 #include "plans/solver.hpp"
+#include "support/random_model.hpp"
 
 #include <algorithm>
 #include <cmath>

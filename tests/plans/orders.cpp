@@ -1,8 +1,8 @@
 // The fewest changes of tool, then of side, against clasp; and the number of orders, against
 // published counts.
 #include "plans/plans.hpp"
-#include "plans/random_device.hpp"
 #include "plans/solver.hpp"
+#include "support/random_model.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>

@@ -2,11 +2,14 @@
 #pragma once
 
 #include "drive/compilation.hpp"
+#include "support/random_model.hpp"
 
 #include <string>
 #include <vector>
 
 namespace matchmark::plans {
+
+using namespace random_model;
 
 // The least way in, against clasp: on random devices, and for every part of every sample.
 bool least_ways();

@@ -1,7 +1,7 @@
 // The least way in once more, by a judge that works with times in place of stable models.
 #include "plans/plans.hpp"
-#include "plans/random_device.hpp"
 #include "plans/second_opinion.hpp"
+#include "support/random_model.hpp"
 
 #include <algorithm>
 #include <cmath>

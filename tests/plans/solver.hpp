@@ -1,7 +1,7 @@
 // gringo and clasp as judges: facts in, the answer's atoms out.
 #pragma once
 
-#include "plan/way_in.hpp"
+#include "plan/way_in/way_in.hpp"
 
 #include <optional>
 #include <string>

@@ -1,7 +1,7 @@
 // What a relation less would save, against planning anew on the device without it; and a second job
 // on the open device, against a search through all states of the bench.
 #include "plans/plans.hpp"
-#include "plans/random_device.hpp"
+#include "support/random_model.hpp"
 
 #include "bench/exposure.hpp"
 #include "plan/jobs.hpp"

@@ -2,11 +2,11 @@
 // way in, it allows reversed on the way out, and everything returns. The derived put-back rests on
 // this.
 #include "bench/bench.hpp"
+#include "support/chance.hpp"
 
 #include <algorithm>
 #include <cstdlib>
 #include <fmt/format.h>
-#include <random>
 #include <vector>
 
 using namespace matchmark;
@@ -15,6 +15,7 @@ using model::ItemId;
 using model::Kind;
 using model::Model;
 using model::Role;
+using support::Chance;
 
 namespace {
 
@@ -65,12 +66,6 @@ std::vector<Kind> all_kinds() {
     kinds.push_back(kind(Role::bond, {"set", "parted"}, {verb("part", 1, 1), verb("stick", 2, 0)}));
     return kinds;
 }
-
-struct Chance {
-    std::mt19937 engine;
-    std::size_t below(std::size_t n) { return n == 0 ? 0 : engine() % n; }
-    bool one_in(std::size_t n) { return below(n) == 0; }
-};
 
 ItemId some_part(Chance& chance, std::size_t parts) {
     return ItemId{static_cast<std::uint32_t>(chance.below(parts))};

@@ -1,5 +1,5 @@
 // Times by published methods: a worked table row by row, and its cost.
-#include "plan/way_in.hpp"
+#include "plan/way_in/way_in.hpp"
 #include "published/library.hpp"
 #include "published/subjects.hpp"
 

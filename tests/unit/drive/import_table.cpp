@@ -1,6 +1,6 @@
 // Tables as spreadsheets and people write them, and as nobody should.
-#include "drive/import_table.hpp"
-#include "drive/import_parts.hpp"
+#include "drive/importing/parts.hpp"
+#include "drive/importing/table.hpp"
 
 #include <doctest/doctest.h>
 

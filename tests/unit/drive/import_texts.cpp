@@ -1,10 +1,10 @@
 // What becomes of a table and of an outline: a text that reads, with its open places marked.
-#include "drive/import_outline.hpp"
-#include "drive/import_settle.hpp"
-#include "drive/import_words.hpp"
+#include "drive/importing/outline.hpp"
+#include "drive/importing/settle.hpp"
+#include "drive/importing/words.hpp"
 
 #include "drive/compilation.hpp"
-#include "drive/import_device.hpp"
+#include "drive/importing/device.hpp"
 #include "unit/drive/bench_files.hpp"
 
 #include <doctest/doctest.h>

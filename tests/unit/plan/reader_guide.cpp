@@ -1,5 +1,5 @@
 // What a reader is told, and where.
-#include "plan/reader_guide.hpp"
+#include "plan/reader/guide.hpp"
 
 #include "support/small_device.hpp"
 

@@ -1,5 +1,5 @@
 // Actions in plain words.
-#include "plan/reader_words.hpp"
+#include "plan/reader/words.hpp"
 
 #include "support/small_device.hpp"
 

@@ -3,7 +3,7 @@
 #include "plan/work_time.hpp"
 
 #include "drive/compilation.hpp"
-#include "plan/way_in.hpp"
+#include "plan/way_in/way_in.hpp"
 #include "unit/drive/bench_files.hpp"
 
 #include <doctest/doctest.h>

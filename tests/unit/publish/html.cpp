@@ -2,9 +2,9 @@
 #include "publish/html.hpp"
 
 #include "publish/digest.hpp"
-#include "publish/page_picture.hpp"
-#include "publish/page_script.hpp"
-#include "publish/page_text.hpp"
+#include "publish/page/picture.hpp"
+#include "publish/page/script.hpp"
+#include "publish/page/text.hpp"
 #include "publish/picture_shape.hpp"
 
 #include <cmath>

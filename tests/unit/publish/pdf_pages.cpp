@@ -1,6 +1,6 @@
 // Pages: what belongs together is not parted where it fits on one page; nothing is lost.
-#include "publish/paper_flow.hpp"
-#include "publish/paper_print.hpp"
+#include "publish/paper/flow.hpp"
+#include "publish/paper/print.hpp"
 
 #include <doctest/doctest.h>
 

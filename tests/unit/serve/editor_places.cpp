@@ -1,6 +1,6 @@
 // Columns as an editor counts them, and files as it names them.
-#include "serve/editor_places.hpp"
-#include "serve/editor_typed.hpp"
+#include "serve/editor/places.hpp"
+#include "serve/editor/typed.hpp"
 
 #include <doctest/doctest.h>
 

@@ -1,7 +1,7 @@
 // Who is answered, and what a path may be, without any network.
-#include "serve/preview.hpp"
+#include "serve/preview/preview.hpp"
 
-#include "serve/preview_json.hpp"
+#include "serve/preview/json.hpp"
 
 #include <doctest/doctest.h>
 

@@ -1,5 +1,5 @@
 // A place of the source is in the step whose lines it stands among, errors or not.
-#include "serve/preview_findings.hpp"
+#include "serve/preview/findings.hpp"
 
 #include "parse/parse.hpp"
 

@@ -1,7 +1,7 @@
 // Marks placed by hand become the line that an author would write, and nothing else changes.
-#include "serve/preview_marks.hpp"
+#include "serve/preview/marks.hpp"
 
-#include "serve/preview_content.hpp"
+#include "serve/preview/content.hpp"
 
 #include <doctest/doctest.h>
 

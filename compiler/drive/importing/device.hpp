@@ -1,0 +1,25 @@
+// A parts table written as a device, with a marked place wherever a person has to decide.
+#pragma once
+
+#include "drive/importing/parts.hpp"
+#include "model/model.hpp"
+
+#include <string>
+
+namespace matchmark::drive {
+
+// A line that begins so is a marked place.
+inline constexpr const char* decide_mark = "# decide: ";
+
+// `library`: the kinds, drives and threads that are known. `from`: the table's file, for the head.
+// The text reads without errors as far as its grammar goes.
+std::string device_from(const PartsTable& table, const model::Model& library,
+                        const std::string& name, const std::string& from);
+
+// Is this a text without slips in its grammar?
+bool reads_well(const std::string& text);
+
+// In quotes, as the language writes text.
+std::string as_text(const std::string& words);
+
+} // namespace matchmark::drive

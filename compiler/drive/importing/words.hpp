@@ -1,0 +1,55 @@
+// The words of a parts table, as the language and the parts library have them.
+#pragma once
+
+#include "drive/importing/parts.hpp"
+#include "model/model.hpp"
+
+#include <map>
+#include <string>
+
+namespace matchmark::drive {
+
+struct KindGuess {
+    const model::Kind* kind = nullptr; // null: none is near
+    bool sure = false;                 // the table names it, or its title
+};
+
+// By the cell of its kind, or else by the kind whose title or name has most words in what the row
+// says. What is tightened, and no more is known, is the library's first fastener for a driver.
+KindGuess guess_kind(const model::Model& library, const PartRow& part);
+
+// "part", "Fastener", "connectors": what an item is, not of what kind.
+bool is_role_word(const std::string& cell);
+
+// "M3x8 mm" -> "M3 x 8"
+std::string size_phrase(const std::string& cell);
+
+// The library's drive by its name, its title or a size that it alone has: "PH2" -> its name and
+// size. Empty when none is meant for certain.
+std::string drive_phrase(const model::Model& library, const std::string& cell);
+
+// "0,5 Nm" -> "0.5 N.m"; empty when it is no torque.
+std::string torque_phrase(const std::string& cell);
+
+// The names of a table's things, and how other cells call them.
+class TableNames {
+public:
+    explicit TableNames(const PartsTable& table);
+
+    [[nodiscard]] std::string of(const PartRow& part) const;
+
+    struct Named {
+        std::string list;    // "lid, board"
+        std::string unknown; // the first that is nothing in the table; empty when all are
+    };
+    // Parted by commas, semicolons, slashes or "and".
+    [[nodiscard]] Named in(const std::string& cell) const;
+
+private:
+    std::map<std::string, std::string> names_; // by what a cell may call it
+};
+
+// In small letters, as far as they are ASCII.
+std::string in_small_letters(std::string text);
+
+} // namespace matchmark::drive

@@ -1,0 +1,296 @@
+// What stands below an action's sentence: an order of tightening, a time worked out, what to look
+// at before something goes back.
+#include "plan/reader/details.hpp"
+
+#include "model/describe.hpp"
+#include "model/stored_energy.hpp"
+#include "model/tightening_order.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <fmt/format.h>
+
+namespace matchmark::plan {
+
+using guide::RunKind;
+using guide::Words;
+using language::append;
+using language::fill;
+using language::fill_text;
+using language::own;
+using language::said;
+using language::text;
+using language::words_of;
+using model::Action;
+using model::ActionSort;
+using model::Item;
+using model::Measure;
+using model::Model;
+using model::Quantity;
+using model::Target;
+using model::Verb;
+
+namespace {
+
+Words value(std::string words) { return words_of(std::move(words), RunKind::value); }
+
+const Verb& verb_of(const Model& model, const Target& target) {
+    return model.kind_of(target.ref.item).verbs[target.verb];
+}
+
+// Rounded so that no waiting time is shown too short.
+double rounded_up(double value) {
+    if (value <= 0)
+        return 0;
+    const double scale = std::pow(10.0, 1 - std::floor(std::log10(value)));
+    return std::ceil(value * scale - 1e-9) / scale;
+}
+
+double two_figures(double value) {
+    if (value <= 0)
+        return 0;
+    const double scale = std::pow(10.0, 1 - std::floor(std::log10(value)));
+    return std::round(value * scale) / scale;
+}
+
+// "10 kohm", as written after `through`.
+std::optional<Quantity> resistance_in(const std::string& means) {
+    const auto space = means.find(' ');
+    if (space == std::string::npos)
+        return std::nullopt;
+    char* end = nullptr;
+    const double value = std::strtod(means.c_str(), &end);
+    const auto quantity = model::make_quantity(value, std::string_view(means).substr(space + 1));
+    return quantity && quantity->measure == Measure::resistance ? quantity : std::nullopt;
+}
+
+// The voltage at which the charge is taken as gone: the action's, the verb's, or that which a later
+// verb of the kind proves.
+std::optional<Quantity> end_voltage(const Model& model, const Action& action,
+                                    const Target& target) {
+    const model::Kind& kind = model.kind_of(target.ref.item);
+    const Verb& verb = kind.verbs[target.verb];
+    const auto most = [](const std::optional<model::Limit>& limit) -> std::optional<Quantity> {
+        const bool voltage = limit && limit->most && limit->most->measure == Measure::voltage;
+        return voltage ? limit->most : std::nullopt;
+    };
+    if (auto own = most(action.limit))
+        return own;
+    if (auto usual = most(verb.limit))
+        return usual;
+    for (const Verb& later : kind.verbs) {
+        if (model::contains(later.from, verb.to) && most(later.limit))
+            return most(later.limit);
+    }
+    return std::nullopt;
+}
+
+struct Decay {
+    Quantity from;
+    Quantity to;
+    double seconds = 0;
+};
+
+std::optional<Decay> decay_of(const Model& model, const Action& action) {
+    if (action.sort != ActionSort::verb || action.targets.empty() ||
+        !verb_of(model, action.targets.front()).decays)
+        return std::nullopt;
+    const Item& item = model.item(action.targets.front().ref.item);
+    const auto resistance = resistance_in(action.means);
+    const auto capacitance = model::described(item, Measure::capacitance);
+    const auto voltage = model::described(item, Measure::voltage);
+    const auto end = end_voltage(model, action, action.targets.front());
+    if (!resistance || !capacitance || !voltage || !end)
+        return std::nullopt;
+    return Decay{
+        *voltage, *end,
+        model::discharge_time(resistance->base, capacitance->base, voltage->base, end->base)};
+}
+
+void tell_decay(const ReaderWords& in, const Action& action, std::vector<Words>& details) {
+    const auto decay = decay_of(in.model, action);
+    if (!decay)
+        return;
+    const auto time = model::make_quantity(rounded_up(decay->seconds), "s");
+    details.push_back(fill(text(in.language, "Wait at least {time}: from {first} to {last}."),
+                           {{"time", value(said(in.language, *time))},
+                            {"first", words_of(said(in.language, decay->from))},
+                            {"last", words_of(said(in.language, decay->to))}}));
+}
+
+// Does the verb bring a fastener to where it binds, or from there?
+bool tightens(const Model& model, const Target& target) {
+    const model::Kind& kind = model.kind_of(target.ref.item);
+    return model.item(target.ref.item).role == model::Role::fastener &&
+           verb_of(model, target).to == kind.set_first.front();
+}
+
+void tell_passes(const ReaderWords& in, const model::Tightening& tightening,
+                 std::vector<Words>& details) {
+    if (tightening.passes <= 1 || !tightening.torque)
+        return;
+    Words words;
+    int pass = 0;
+    for (const double part : model::pass_parts(tightening.passes)) {
+        const double torque =
+            part < 1 ? two_figures(tightening.torque->value * part) : tightening.torque->value;
+        const auto quantity = model::make_quantity(torque, tightening.torque->unit);
+        append(words, fill(pass == 0 ? text(in.language, "Pass {number}: {torque}")
+                                     : text(in.language, ", pass {number}: {torque}"),
+                           {{"number", words_of(std::to_string(pass + 1))},
+                            {"torque", value(said(in.language, *quantity))}}));
+        ++pass;
+    }
+    append(words, words_of("."));
+    details.push_back(std::move(words));
+}
+
+// A whole group has an order; some members of it are done as they are named.
+void tell_order(const ReaderWords& in, const Action& action, std::vector<Words>& details) {
+    const Model& model = in.model;
+    for (const Target& target : action.targets) {
+        const Item& item = model.item(target.ref.item);
+        const bool home = tightens(model, target);
+        model::Tightening tightening = action.tightening;
+        if (tightening.pattern.empty() && item.tightening)
+            tightening = *item.tightening;
+        if (tightening.pattern.empty() || item.count < 3 || !target.ref.members.empty() ||
+            item.role != model::Role::fastener)
+            continue;
+        auto order = model::tightening_order(
+            tightening.pattern,
+            item.positions ? item.positions->points : std::vector<model::Point>{}, item.count);
+        // What is drawn up from the middle outwards is let go from the outside in.
+        if (!home)
+            std::reverse(order.begin(), order.end());
+        std::string numbers;
+        for (const std::uint16_t member : order)
+            numbers += fmt::format("{}{}", numbers.empty() ? "" : ", ", member);
+        details.push_back(fill(home ? text(in.language, "In this order: {numbers}.")
+                                    : text(in.language, "Slacken in this order: {numbers}."),
+                               {{"numbers", value(numbers)}}));
+        if (home)
+            tell_passes(in, tightening, details);
+    }
+}
+
+void tell_preload(const ReaderWords& in, const Action& action, std::vector<Words>& details) {
+    const Model& model = in.model;
+    for (const Target& target : action.targets) {
+        const auto& tightening = model.item(target.ref.item).tightening;
+        if (!tightening || !tightening->preload || !tightens(model, target))
+            continue;
+        details.push_back(fill(text(in.language, "That gives a preload of {force}."),
+                               {{"force", value(said(in.language, *tightening->preload))}}));
+    }
+}
+
+// A longer screw in this hole does harm: whoever puts it back must know.
+void tell_depth(const ReaderWords& in, const Action& action, std::vector<Words>& details) {
+    const Model& model = in.model;
+    for (const Target& target : action.targets) {
+        const Item& item = model.item(target.ref.item);
+        if (!item.depth || !tightens(model, target))
+            continue;
+        Words words = fill(text(in.language, "No screw longer than {length} goes in here."),
+                           {{"length", value(said(in.language, *item.depth))}});
+        if (item.above.known()) {
+            append(words, fill(text(in.language, " It would reach {the item}."),
+                               {{"the item", words_of(said(in.language, model, item.above))},
+                                {"item", words_of(said(in.language, model, item.above, false))}}));
+        }
+        details.push_back(std::move(words));
+    }
+}
+
+void tell_used_again(const ReaderWords& in, const Action& action, std::vector<Words>& details) {
+    const Model& model = in.model;
+    for (const Target& target : action.targets) {
+        const Item& item = model.item(target.ref.item);
+        const model::Kind& kind = model.kind(item.kind);
+        const Verb& verb = verb_of(model, target);
+        const bool comes_back =
+            kind.set_of[verb.to] == 0 &&
+            (model::contains(kind.present, verb.to) || model::is_tie(item.role));
+        if (item.used_again_if.empty() || item.one_use || !comes_back ||
+            !model::leads_home(kind, verb))
+            continue;
+        const bool many = item.count > 1 && target.ref.members.size() != 1;
+        const std::string reason = own(in.language, "used-again", item.used_again_if);
+        details.push_back(
+            fill(many ? text(in.language, "Use {the items} again only if {reason}. Otherwise renew "
+                                          "them.")
+                      : text(in.language, "Use {the items} again only if {reason}. Otherwise renew "
+                                          "it."),
+                 {{"the items", words_of(said(in.language, model, target.ref))},
+                  {"items", words_of(said(in.language, model, target.ref, false))},
+                  {"reason", words_of(reason)}}));
+    }
+}
+
+std::string limit_words(const ReaderWords& in, const std::optional<model::Limit>& limit) {
+    return limit ? ", " + said(in.language, *limit) : std::string();
+}
+
+// "voltage of the cell"
+std::string measured_words(const ReaderWords& in, const std::string& what,
+                           const model::ItemRef& thing) {
+    return fill_text(text(in.language, "{what} of {the item}"),
+                     {{"what", what},
+                      {"the item", said(in.language, in.model, thing)},
+                      {"item", said(in.language, in.model, thing, false)}});
+}
+
+} // namespace
+
+std::optional<double> decay_time(const Model& model, const Action& action) {
+    const auto decay = decay_of(model, action);
+    return decay ? std::optional(decay->seconds) : std::nullopt;
+}
+
+std::vector<Words> details_of(const ReaderWords& words, const Action& action, bool going_back) {
+    std::vector<Words> details;
+    if (action.sort != ActionSort::verb)
+        return details;
+    if (going_back)
+        tell_used_again(words, action, details);
+    tell_depth(words, action, details);
+    tell_order(words, action, details);
+    tell_preload(words, action, details);
+    tell_decay(words, action, details);
+    for (Words& detail : details) {
+        detail.front().text = language::capital(words.language, detail.front().text);
+    }
+    return details;
+}
+
+std::string record_of(const ReaderWords& words, const Action& action) {
+    if (action.targets.empty())
+        return {};
+    const model::ItemRef& thing = action.targets.front().ref;
+    const Item& item = words.model.item(thing.item);
+    if (action.sort == ActionSort::measure) {
+        std::optional<model::Limit> limit = action.limit;
+        for (const model::WearLimit& declared : item.limits) {
+            if (!limit && declared.name == action.aspect)
+                limit = declared.limit;
+        }
+        const std::string what =
+            own(words.language, "word " + action.aspect, spaced(action.aspect));
+        return measured_words(words, what, thing) + limit_words(words, limit);
+    }
+    if (action.sort != ActionSort::verb)
+        return {};
+    const auto& usual = verb_of(words.model, action.targets.front()).limit;
+    const auto limit = action.limit ? action.limit : usual;
+    if (!limit || (!limit->least && !limit->most))
+        return {};
+    const Measure measure = (limit->least ? *limit->least : *limit->most).measure;
+    if (measure == Measure::ratio || measure == Measure::number)
+        return said(words.language, words.model, thing) + limit_words(words, limit);
+    std::string what(model::describe(measure)); // "a voltage"
+    what.erase(0, what.find(' ') + 1);
+    return measured_words(words, text(words.language, what), thing) + limit_words(words, limit);
+}
+
+} // namespace matchmark::plan

@@ -1,0 +1,395 @@
+// Builds, for each task, what it waits for: reach, needs, live sources, ties, what blocks, hazards.
+#include "plan/way_in/conditions.hpp"
+
+#include "bench/isolation.hpp"
+#include "plan/way_in/condition_nodes.hpp"
+
+namespace matchmark::plan {
+
+using model::contains;
+using model::Item;
+using model::ItemId;
+using model::ItemRef;
+using model::Kind;
+using model::Model;
+using model::Role;
+using model::StateId;
+using model::StateSet;
+
+NodeIndex Conditions::add(NodeSort sort, std::vector<NodeIndex> children, ActReason reason) {
+    graph_.nodes.push_back({sort, std::move(children), reason});
+    return static_cast<NodeIndex>(graph_.nodes.size() - 1);
+}
+
+NodeIndex Conditions::fact(std::uint32_t unit, StateId state) {
+    const auto key = std::make_pair(unit, state);
+    const auto known = facts_.find(key);
+    if (known != facts_.end())
+        return known->second;
+    std::vector<NodeIndex> by;
+    for (const TaskIndex task : graph_.tasks_of[unit]) {
+        if (graph_.tasks[task].to == state)
+            by.push_back(graph_.tasks[task].done);
+    }
+    const NodeIndex node = add(NodeSort::fact, std::move(by));
+    facts_.emplace(key, node);
+    return node;
+}
+
+// Every member named was in one of the states: at the start, or after some task.
+NodeIndex Conditions::in_states(const ItemRef& ref, StateSet states, ActReason reason) {
+    std::map<std::vector<std::uint16_t>, std::vector<NodeIndex>> by_class;
+    for (const std::uint32_t u : graph_.units_of[ref.item.value]) {
+        const Unit& unit = graph_.units[u];
+        const bool named =
+            ref.members.empty() || std::find(ref.members.begin(), ref.members.end(),
+                                             unit.members.front()) != ref.members.end();
+        if (!named)
+            continue;
+        const Kind& kind = model_.kind_of(ref.item);
+        auto& ways = by_class[unit.members];
+        for (std::size_t s = 0; s < kind.states.size(); ++s) {
+            const auto state = static_cast<StateId>(s);
+            if (kind.set_of[s] == unit.set && contains(states, state))
+                ways.push_back(state == kind.set_first[unit.set] ? add(NodeSort::all, {})
+                                                                 : fact(u, state));
+        }
+    }
+    std::vector<NodeIndex> all;
+    for (auto& [members, ways] : by_class)
+        all.push_back(add(NodeSort::any, std::move(ways), reason));
+    return all.size() == 1 ? all.front() : add(NodeSort::all, std::move(all));
+}
+
+NodeIndex Conditions::left(const ItemRef& ref, StateSet states, ActReason reason) {
+    return in_states(ref, other_states(model_.kind_of(ref.item), states), reason);
+}
+
+NodeIndex Conditions::off(ItemId part, ActReason reason) {
+    return left({part, {}, {}}, model_.kind_of(part).present, reason);
+}
+
+NodeIndex Conditions::out_of_the_way(const ItemRef& ref, const Chain& at, ItemId of, Span because) {
+    const Kind& kind = model_.kind_of(ref.item);
+    const ActReason covers{ReasonSort::covers, {}, ref.item, of, 0, because};
+    if (kind.role != Role::part)
+        return left(ref, model::is_tie(kind.role) ? kind.binds : kind.covers, covers);
+    std::vector<NodeIndex> ways{left(ref, kind.covers, covers)};
+    const Chain own = chain_of(model_, ref.item);
+    const ActReason aside{ReasonSort::aside, {}, ref.item, of, 0, because};
+    const auto elsewhere = [&](const Chain& some, const Chain& others) {
+        for (const ItemId id : some) {
+            if (!among(others, id) && bench_.exists(id))
+                ways.push_back(off(id, aside));
+        }
+    };
+    elsewhere(own, at);
+    elsewhere(at, own);
+    return add(NodeSort::any, std::move(ways));
+}
+
+NodeIndex Conditions::reach(ItemId id, const Chain& at, const std::vector<ItemId>& with_it) {
+    std::vector<NodeIndex> all;
+    const auto& clauses = model_.item(id).reach;
+    for (std::uint32_t line = 0; line < clauses.size(); ++line) {
+        const model::ReachClause& clause = clauses[line];
+        std::vector<NodeIndex> ways;
+        for (const auto& way : clause.ways) {
+            std::vector<NodeIndex> clear;
+            for (const ItemRef& ref : way) {
+                if (!bench_.exists(ref.item) || among(with_it, ref.item))
+                    continue;
+                clear.push_back(out_of_the_way(ref, at, id, clause.span));
+                note(clear.back(), {RelationSort::in_the_way, id, ref.item, line, {}});
+            }
+            ways.push_back(add(NodeSort::all, std::move(clear)));
+        }
+        if (!ways.empty())
+            all.push_back(add(NodeSort::any, std::move(ways)));
+    }
+    return add(NodeSort::all, std::move(all));
+}
+
+Chain Conditions::seat_chain(ItemId id) const {
+    const Item& item = model_.item(id);
+    if (item.carrier.known())
+        return chain_of(model_, item.carrier);
+    const auto base = std::find_if(item.touches.rbegin(), item.touches.rend(),
+                                   [&](ItemId part) { return bench_.exists(part); });
+    return base == item.touches.rend() ? Chain{} : chain_of(model_, *base);
+}
+
+bool Conditions::leaves(const Task& task) const {
+    const Kind& kind = model_.kind(item_of(task).kind);
+    return kind.role == Role::part && graph_.units[task.unit].set == 0 &&
+           contains(kind.present, task.from) && !contains(kind.present, task.to);
+}
+
+void Conditions::add_reach(const Task& task, std::vector<NodeIndex>& all) {
+    const ItemId id = graph_.units[task.unit].item;
+    const Item& item = model_.item(id);
+    const Kind& kind = model_.kind(item.kind);
+    if (kind.verbs[task.verb].from_outside || item.reach.empty())
+        return;
+    const bool out = leaves(task);
+    const auto with_it = out ? carried_by(bench_, id) : std::vector<ItemId>{};
+    const NodeIndex at_seat = reach(id, seat_chain(id), with_it);
+    if (item.role != Role::part || out) {
+        all.push_back(at_seat);
+        return;
+    }
+    // A part that is off is worked on where it lies.
+    const NodeIndex by_itself =
+        add(NodeSort::all, {off(id, {ReasonSort::aside, {}, id, id, 0, item.declaration}),
+                            reach(id, chain_of(model_, id), {})});
+    all.push_back(add(NodeSort::any, {at_seat, by_itself}));
+}
+
+void Conditions::add_needs(const Task& task, std::vector<NodeIndex>& all) {
+    const ItemId id = graph_.units[task.unit].item;
+    const Item& item = model_.item(id);
+    const Kind& kind = model_.kind(item.kind);
+    const model::Verb& verb = kind.verbs[task.verb];
+    for (std::uint32_t line = 0; line < item.needs.size(); ++line) {
+        const model::Need& need = item.needs[line];
+        const model::Verb* named = model::find_verb(kind, need.verb);
+        const bool asked =
+            need.verb == verb.name || (named != nullptr && model::inverts(*named, verb));
+        const model::Condition& wanted = need.condition;
+        if (asked && bench_.exists(wanted.item.item)) {
+            all.push_back(
+                in_states(wanted.item, model::in_set(wanted.state),
+                          {ReasonSort::needs, {}, wanted.item.item, id, wanted.state, need.span}));
+            note(all.back(), {RelationSort::needs, id, wanted.item.item, line, {}});
+        }
+    }
+    for (const model::OwnNeed& need : kind.needs) {
+        if (need.verb != verb.name)
+            continue;
+        StateId shown = 0;
+        while (!contains(need.states, shown))
+            ++shown;
+        all.push_back(in_states({id, graph_.units[task.unit].members, {}}, need.states,
+                                {ReasonSort::needs, {}, id, id, shown, need.span}));
+    }
+}
+
+namespace {
+
+ItemId first_fed(const bench::Bench& bench, const Item& source) {
+    const auto fed = std::find_if(source.feeds.begin(), source.feeds.end(),
+                                  [&](ItemId part) { return bench.exists(part); });
+    return fed == source.feeds.end() ? ItemId{} : *fed;
+}
+
+} // namespace
+
+void Conditions::add_live(const Task& task, const std::vector<ItemId>& moved,
+                          std::vector<NodeIndex>& all) {
+    const ItemId id = graph_.units[task.unit].item;
+    const Item& item = model_.item(id);
+    const bool plug = item.role == Role::connector && graph_.units[task.unit].set == 0;
+    if (model_.kind(item.kind).verbs[task.verb].safe_when_live || item.safe_when_live)
+        return;
+    const bool out = leaves(task);
+    std::vector<ItemId> touched = plug ? item.touches : std::vector<ItemId>{};
+    if (out)
+        touched = moved;
+    else if (item.role == Role::part && is_way_to_safety(task))
+        touched = {id};
+    for (const ItemId source : sources_) {
+        const Item& from = model_.item(source);
+        if (source == id)
+            continue;
+        const auto dead = [&](ItemId part) {
+            const ActReason live{ReasonSort::live, {}, source, part, 0, from.span};
+            std::vector<NodeIndex> ways{left({source, {}, {}}, model_.kind_of(source).live, live)};
+            for (const ItemId by : from.through) {
+                if (by != id && bench_.exists(by))
+                    ways.push_back(left({by, {}, {}}, model_.kind_of(by).binds, live));
+            }
+            return ways;
+        };
+        if (among(from.through, id)) {
+            const ItemId fed = first_fed(bench_, from);
+            if (plug && fed.known() && bench::cut_from_outside(model_.kind(from.kind)))
+                all.push_back(add(NodeSort::any, dead(fed)));
+            continue;
+        }
+        const auto beside = [&](ItemId part) {
+            return off(part, {ReasonSort::aside, {}, part, id, 0, from.span});
+        };
+        for (const ItemId part : touched) {
+            if (among(from.feeds, part)) {
+                std::vector<NodeIndex> ways = dead(part);
+                // What is off already is no longer touched.
+                for (ItemId at = part; !plug && at.known() && at != id;
+                     at = model_.item(at).carrier)
+                    ways.push_back(beside(at));
+                all.push_back(add(NodeSort::any, std::move(ways)));
+            }
+            // What a touched part is in is touched too, until it lies beside it.
+            std::vector<NodeIndex> apart;
+            for (ItemId at = part; model_.item(at).carrier.known(); at = model_.item(at).carrier) {
+                const ItemId carrier = model_.item(at).carrier;
+                if (!(out && at == id))
+                    apart.push_back(beside(at));
+                if (!among(from.feeds, carrier) || among(moved, carrier))
+                    continue;
+                std::vector<NodeIndex> ways = dead(carrier);
+                ways.insert(ways.end(), apart.begin(), apart.end());
+                all.push_back(add(NodeSort::any, std::move(ways)));
+            }
+        }
+    }
+}
+
+void Conditions::add_held(const Task& task, const std::vector<ItemId>& moved,
+                          std::vector<NodeIndex>& all) {
+    const ItemId id = graph_.units[task.unit].item;
+    const bool out = leaves(task);
+    const auto goes_along = [&](ItemId other) {
+        if (!bench_.exists(other) || among(moved, other))
+            return true;
+        const Item& held = model_.item(other);
+        return model::is_tie(held.role) && !held.touches.empty() &&
+               std::all_of(held.touches.begin(), held.touches.end(),
+                           [&](ItemId end) { return !bench_.exists(end) || among(moved, end); });
+    };
+    std::vector<ItemId> seen;
+    for (const ItemId part : moved) {
+        for (const ItemId tie : model_.item(part).ties) {
+            const Item& holder = model_.item(tie);
+            const bool hangs = !out && holder.role == Role::connector;
+            if (hangs || !bench_.exists(tie) || among(seen, tie) ||
+                std::all_of(holder.touches.begin(), holder.touches.end(), goes_along))
+                continue;
+            seen.push_back(tie);
+            all.push_back(left({tie, {}, {}}, model_.kind_of(tie).binds,
+                               {ReasonSort::holds, {}, tie, part, 0, holder.declaration}));
+            note_holds(all.back(), tie, moved);
+        }
+    }
+    for (const ItemId blocker : model_.item(id).blocked_by) {
+        if (!out || !bench_.exists(blocker))
+            continue;
+        all.push_back(
+            left({blocker, {}, {}}, model_.kind_of(blocker).blocks,
+                 {ReasonSort::blocks, {}, blocker, id, 0, model_.item(blocker).declaration}));
+        note(all.back(), {RelationSort::blocks, id, blocker, 0, {}});
+    }
+}
+
+// The condition goes when this relation goes.
+void Conditions::note(NodeIndex condition, const Relation& gone) {
+    if (const auto relation = relations_.find(gone))
+        graph_.conditions_of[*relation].push_back(condition);
+}
+
+// What the tie need not let go of, for it to hold no longer: the one moved part that it touches, or
+// the one that stays.
+void Conditions::note_holds(NodeIndex condition, ItemId tie, const std::vector<ItemId>& moved) {
+    const auto& touches = model_.item(tie).touches;
+    for (const ItemId gone : touches) {
+        const auto is_left = [&](ItemId part, bool stays) {
+            return part != gone && bench_.exists(part) && among(moved, part) != stays;
+        };
+        const bool holds_moved = std::any_of(touches.begin(), touches.end(),
+                                             [&](ItemId part) { return is_left(part, false); });
+        const bool holds_rest = std::any_of(touches.begin(), touches.end(),
+                                            [&](ItemId part) { return is_left(part, true); });
+        if (!holds_moved || !holds_rest)
+            note(condition, {RelationSort::holds, gone, tie, 0, {}});
+    }
+}
+
+void Conditions::add_pressing(const Task& task, std::vector<NodeIndex>& all) {
+    const ItemId id = graph_.units[task.unit].item;
+    const Kind& kind = model_.kind_of(id);
+    const bool lets_go = model::is_tie(kind.role) && graph_.units[task.unit].set == 0 &&
+                         contains(kind.binds, task.from) != contains(kind.binds, task.to);
+    if (!lets_go || kind.verbs[task.verb].from_outside)
+        return;
+    for (const ItemId fastener : bench::pressing(bench_, id))
+        all.push_back(
+            left({fastener, {}, {}}, model_.kind_of(fastener).binds,
+                 {ReasonSort::covers, {}, fastener, id, 0, model_.item(fastener).declaration}));
+}
+
+NodeIndex Conditions::goal_node(const WayInGoal& goal) {
+    std::vector<NodeIndex> all;
+    for (const ItemId id : goal.items) {
+        const ActReason asked{ReasonSort::goal, {}, id, id, 0, {}};
+        const Kind& kind = model_.kind_of(id);
+        if (goal.expose) {
+            all.push_back(
+                reach(id, kind.role == Role::part ? chain_of(model_, id) : seat_chain(id), {}));
+        } else {
+            const StateSet in = kind.role == Role::part    ? kind.present
+                                : model::is_tie(kind.role) ? kind.binds
+                                                           : kind.covers;
+            all.push_back(left({id, {}, {}}, in, asked));
+        }
+    }
+    return add(NodeSort::all, std::move(all));
+}
+
+void Conditions::build() {
+    for (TaskIndex t = 0; t < graph_.tasks.size(); ++t) {
+        graph_.tasks[t].done = add(NodeSort::task, {});
+        graph_.task_of_node.resize(graph_.nodes.size());
+        graph_.task_of_node[graph_.tasks[t].done] = t;
+    }
+    std::vector<std::vector<NodeIndex>> needs(graph_.tasks.size());
+    for (TaskIndex t = 0; t < graph_.tasks.size(); ++t) {
+        const Task task = graph_.tasks[t];
+        const ItemId id = graph_.units[task.unit].item;
+        const bool moves = model_.item(id).role == Role::part && graph_.units[task.unit].set == 0;
+        const auto moved = moves ? carried_by(bench_, id) : std::vector<ItemId>{};
+        add_reach(task, needs[t]);
+        add_pressing(task, needs[t]);
+        add_needs(task, needs[t]);
+        add_live(task, moved, needs[t]);
+        if (moves)
+            add_held(task, moved, needs[t]);
+        add_touched_hazards(task, needs[t]);
+    }
+    add_opened_hazards(needs);
+    for (TaskIndex t = 0; t < graph_.tasks.size(); ++t) {
+        const Task task = graph_.tasks[t];
+        const Kind& kind = model_.kind(item_of(task).kind);
+        const Unit& unit = graph_.units[task.unit];
+        const NodeIndex conditions = add(NodeSort::all, std::move(needs[t]));
+        std::vector<NodeIndex> children{conditions};
+        if (task.from != kind.set_first[unit.set]) {
+            const ActReason by_way{ReasonSort::by_way_of, {}, unit.item, unit.item, task.from, {}};
+            children.push_back(add(NodeSort::any, {fact(task.unit, task.from)}, by_way));
+        }
+        graph_.tasks[t].needs = conditions;
+        graph_.nodes[task.done].children = std::move(children);
+    }
+}
+
+void Conditions::finish() {
+    graph_.task_of_node.resize(graph_.nodes.size());
+    if (graph_.conditions_of.empty())
+        return;
+    graph_.rests_on.resize(graph_.nodes.size());
+    for (RelationIndex relation = 0; relation < graph_.conditions_of.size(); ++relation) {
+        for (const NodeIndex node : graph_.conditions_of[relation])
+            graph_.rests_on[node].push_back(relation);
+    }
+}
+
+std::vector<NodeIndex> add_conditions(TaskGraph& graph, const std::vector<WayInGoal>& goals,
+                                      const std::vector<Relation>& relations) {
+    Conditions conditions(graph, relations);
+    conditions.build();
+    std::vector<NodeIndex> nodes;
+    std::transform(goals.begin(), goals.end(), std::back_inserter(nodes),
+                   [&](const WayInGoal& goal) { return conditions.goal_node(goal); });
+    conditions.finish();
+    return nodes;
+}
+
+} // namespace matchmark::plan

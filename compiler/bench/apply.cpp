@@ -174,6 +174,18 @@ std::vector<ItemId> touched_live(const Attempt& at, const std::vector<ItemId>& m
     return touched;
 }
 
+// What feeds any of them, in order of declaration.
+std::vector<ItemId> sources_of(const Model& model, const std::vector<ItemId>& parts) {
+    std::vector<ItemId> sources;
+    for (const ItemId part : parts) {
+        const auto& feeding = model.item(part).fed_by;
+        sources.insert(sources.end(), feeding.begin(), feeding.end());
+    }
+    std::sort(sources.begin(), sources.end());
+    sources.erase(std::unique(sources.begin(), sources.end()), sources.end());
+    return sources;
+}
+
 // 4. No live source feeds what it touches.
 std::optional<Refusal> still_live(const Attempt& at, const std::vector<ItemId>& moved) {
     if (at.verb.safe_when_live || at.item.safe_when_live)
@@ -185,16 +197,15 @@ std::optional<Refusal> still_live(const Attempt& at, const std::vector<ItemId>& 
     const std::vector<ItemId> touched = touched_live(at, moved);
     if (touched.empty())
         return std::nullopt;
-    const Model& model = *at.bench.model;
-    for (std::uint32_t i = 0; i < model.items.size(); ++i) {
-        const Item& source = model.items[i];
-        if (source.feeds.empty() || among(source.through, at.act.item))
+    for (const ItemId id : sources_of(*at.bench.model, touched)) {
+        const Item& source = at.bench.model->item(id);
+        if (among(source.through, at.act.item))
             continue;
-        if (ItemId{i} == at.act.item || !is_live(at.bench, at.state, ItemId{i}))
+        if (id == at.act.item || !is_live(at.bench, at.state, id))
             continue;
         for (const ItemId part : touched) {
             if (among(source.feeds, part))
-                return StillLive{ItemId{i}, part};
+                return StillLive{id, part};
         }
     }
     return std::nullopt;

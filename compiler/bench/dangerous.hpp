@@ -1,4 +1,4 @@
-// The items that have a hazard at all, found once for many acts.
+// The dangers of a device, found once for many acts.
 #pragma once
 
 #include "bench/exposure.hpp"
@@ -7,11 +7,19 @@
 
 namespace matchmark::bench {
 
-// In order of declaration.
-std::vector<ItemId> dangerous_items(const Bench& bench);
+// Has the item a hazard that is not made safe in this state?
+bool is_dangerous(const Bench& bench, const State& state, ItemId item);
+
+struct Dangers {
+    std::vector<ItemId> items; // all that are dangerous, or more; in order of declaration
+    State start;               // the device as assembled
+};
+
+// Those of the device as it is assembled.
+Dangers dangers(const Bench& bench);
 
 // As `exposure`, with these at hand.
 std::optional<Exposure> exposure(const Bench& bench, const State& before, const State& after,
-                                 const Act& act, const std::vector<ItemId>& dangerous);
+                                 const Act& act, const Dangers& dangers);
 
 } // namespace matchmark::bench

@@ -57,10 +57,9 @@ bool could_be_made_safe(const Bench& bench, const State& state, ItemId id) {
 
 // What the hazard lays open: what it feeds, or the item itself. What anyone can touch from the
 // start does not count; from outside, nor does what lay open before.
-ItemId laid_open(const Bench& bench, const State& before, const State& after, ItemId id,
-                 bool from_outside) {
+ItemId laid_open(const Bench& bench, const State& start, const State& before, const State& after,
+                 ItemId id, bool from_outside) {
     const Item& item = bench.model->item(id);
-    const State start = assembled(bench);
     const auto lies_open = [&](ItemId part) {
         if (!bench.exists(part) || reachable(bench, start, part))
             return false;
@@ -78,21 +77,29 @@ ItemId laid_open(const Bench& bench, const State& before, const State& after, It
 
 } // namespace
 
-std::vector<ItemId> dangerous_items(const Bench& bench) {
-    std::vector<ItemId> dangerous;
+bool is_dangerous(const Bench& bench, const State& state, ItemId id) {
+    const auto& hazards = bench.model->kind_of(id).hazards;
+    return bench.exists(id) &&
+           std::any_of(hazards.begin(), hazards.end(), [&](const HazardUse& hazard) {
+               return !made_safe(bench, state, id, hazard.safe);
+           });
+}
+
+Dangers dangers(const Bench& bench) {
+    Dangers found;
+    found.start = assembled(bench);
     for (std::uint32_t i = 0; i < bench.model->items.size(); ++i) {
-        const ItemId id{i};
-        if (!bench.model->kind_of(id).hazards.empty() && bench.exists(id))
-            dangerous.push_back(id);
+        if (!bench.model->kind_of(ItemId{i}).hazards.empty() && bench.exists(ItemId{i}))
+            found.items.push_back(ItemId{i});
     }
-    return dangerous;
+    return found;
 }
 
 std::optional<Exposure> exposure(const Bench& bench, const State& before, const State& after,
-                                 const Act& act, const std::vector<ItemId>& dangerous) {
+                                 const Act& act, const Dangers& dangers) {
     const Model& model = *bench.model;
     const bool from_outside = model.kind_of(act.item).verbs[act.verb].from_outside;
-    for (const ItemId id : dangerous) {
+    for (const ItemId id : dangers.items) {
         const Kind& kind = model.kind_of(id);
         for (std::size_t use = 0; use < kind.hazards.size(); ++use) {
             const HazardUse& hazard = kind.hazards[use];
@@ -101,7 +108,8 @@ std::optional<Exposure> exposure(const Bench& bench, const State& before, const 
             if (made_safe(bench, before, id, hazard.safe))
                 continue;
             if (hazard.on_reach && could_be_made_safe(bench, before, id)) {
-                const ItemId open = laid_open(bench, before, after, id, from_outside);
+                const ItemId open =
+                    laid_open(bench, dangers.start, before, after, id, from_outside);
                 if (open.known())
                     return Exposure{id, use, open};
             }
@@ -118,7 +126,7 @@ std::optional<Exposure> exposure(const Bench& bench, const State& before, const 
 
 std::optional<Exposure> exposure(const Bench& bench, const State& before, const State& after,
                                  const Act& act) {
-    return exposure(bench, before, after, act, dangerous_items(bench));
+    return exposure(bench, before, after, act, dangers(bench));
 }
 
 } // namespace matchmark::bench

@@ -32,9 +32,8 @@ bool in_live_state(const Bench& bench, const State& state, ItemId source) {
 
 std::optional<StillLive> live_through(const Bench& bench, const State& state, ItemId connector) {
     const model::Model& model = *bench.model;
-    for (std::uint32_t i = 0; i < model.items.size(); ++i) {
-        const ItemId id{i};
-        const Item& source = model.items[i];
+    for (const ItemId id : model.item(connector).carries_from) {
+        const Item& source = model.item(id);
         const auto& through = source.through;
         const bool feeds_through =
             std::find(through.begin(), through.end(), connector) != through.end();

@@ -72,6 +72,14 @@ void carry_out(const Bench& bench, State& state, const Resources& resources, con
     }
 }
 
+void copy_item(const Model& model, ItemId id, const State& from, State& to) {
+    const model::Item& item = model.item(id);
+    const std::size_t slots = item.count * model.kind(item.kind).set_count();
+    std::copy_n(from.slots.begin() + item.first_slot, slots, to.slots.begin() + item.first_slot);
+    std::copy_n(from.flags.begin() + item.first_member, item.count,
+                to.flags.begin() + item.first_member);
+}
+
 bool any_flag(const Model& model, const State& state, ItemId id, std::uint8_t flag) {
     const model::Item& item = model.item(id);
     for (std::uint16_t member = 0; member < item.count; ++member) {

@@ -23,6 +23,9 @@ void note(const Bench& bench, State& state, const model::Action& action);
 void carry_out(const Bench& bench, State& state, const Resources& resources,
                const model::Action& action);
 
+// Gives the item in `to` the states and flags that it has in `from`.
+void copy_item(const Model& model, ItemId item, const State& from, State& to);
+
 // Does any (every) member of the item, among those named, have this flag?
 bool any_flag(const Model& model, const State& state, ItemId item, std::uint8_t flag);
 bool every_flag(const Model& model, const State& state, const model::ItemRef& ref,

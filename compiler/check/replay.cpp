@@ -2,6 +2,7 @@
 #include "check/walk.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace matchmark::check {
 
@@ -10,41 +11,67 @@ using bench::State;
 
 namespace {
 
-// What the walk itself added before the event: mends of refusals, and what was left off.
-void do_added(const Walk& walk, State& state, std::size_t event) {
-    for (const Trouble& trouble : walk.troubles) {
-        if (trouble.mend_at != event)
-            continue;
-        for (const Act& act : trouble.missing)
-            bench::perform(walk.bench, state, act);
-    }
-    for (const LeftOff& left : walk.left_off) {
-        if (left.at != event)
-            continue;
-        for (const Act& act : left.acts)
-            bench::perform(walk.bench, state, act);
-    }
-}
+// A stretch of the walk done once more, otherwise.
+class Again {
+public:
+    Again(const Walk& walk, State state) : walk_(walk), state_(std::move(state)) {}
 
-// False when the event, which was fine in the walk, is refused now.
-bool repeat_event(const Walk& walk, State& state, const Event& event) {
-    if (event.act) {
-        const bool was_fine = !bench::refusal(walk.bench, event.before, *event.act);
-        if (was_fine && bench::refusal(walk.bench, state, *event.act))
-            return false;
-        bench::perform(walk.bench, state, *event.act);
-        return true;
+    [[nodiscard]] const State& state() const { return state_; }
+    // The items that may have changed since this was last asked.
+    std::vector<model::ItemId> changed() { return std::exchange(changed_, {}); }
+
+    void perform(const Act& act) {
+        bench::perform(walk_.bench, state_, act);
+        changed_.push_back(act.item);
     }
-    if (const model::Action* action = walk.action(event)) {
-        bench::note(walk.bench, state, *action);
-        return true;
+
+    // What the walk itself added before the event: mends of refusals, and what was left off.
+    void do_added(std::size_t event) {
+        for (const Trouble& trouble : walk_.troubles) {
+            if (trouble.mend_at == event)
+                perform_all(trouble.missing);
+        }
+        for (const LeftOff& left : walk_.left_off) {
+            if (left.at == event)
+                perform_all(left.acts);
+        }
     }
-    const auto& when = walk.step(event).when;
-    return std::all_of(when.begin(), when.end(), [&](const model::Condition& condition) {
-        return bench::holds(walk.bench, state, condition) ||
-               !bench::holds(walk.bench, event.before, condition);
-    });
-}
+
+    // Is the event refused now, though it was fine in the walk?
+    [[nodiscard]] bool spoils(const Event& event) const {
+        if (event.act) {
+            return bench::refusal(walk_.bench, state_, *event.act) &&
+                   !bench::refusal(walk_.bench, walk_.before(event), *event.act);
+        }
+        const auto& when = walk_.step(event).when;
+        return !event.action &&
+               std::any_of(when.begin(), when.end(), [&](const model::Condition& condition) {
+                   return !bench::holds(walk_.bench, state_, condition) &&
+                          bench::holds(walk_.bench, walk_.before(event), condition);
+               });
+    }
+
+    void repeat(const Event& event) {
+        const model::Action* action = walk_.action(event);
+        if (event.act) {
+            perform(*event.act);
+        } else if (action != nullptr) {
+            bench::note(walk_.bench, state_, *action);
+            for (const model::Target& target : action->targets)
+                changed_.push_back(target.ref.item);
+        }
+    }
+
+private:
+    void perform_all(const std::vector<Act>& acts) {
+        for (const Act& act : acts)
+            perform(act);
+    }
+
+    const Walk& walk_;
+    State state_;
+    std::vector<model::ItemId> changed_;
+};
 
 } // namespace
 
@@ -58,53 +85,34 @@ std::optional<State> replay(const Walk& walk, std::size_t at, const std::vector<
         if (bench::exposure(walk.bench, before, state, act))
             return std::nullopt;
     }
+    Again again(walk, std::move(state));
     for (std::size_t i = at; i < until; ++i) {
         if (i != at)
-            do_added(walk, state, i);
-        if (!repeat_event(walk, state, walk.events[i]))
+            again.do_added(i);
+        if (again.spoils(walk.events[i]))
             return std::nullopt;
+        again.repeat(walk.events[i]);
     }
     if (at < until)
-        do_added(walk, state, until);
-    return state;
+        again.do_added(until);
+    return again.state();
 }
 
 void patch(Walk& walk, std::size_t at, const std::vector<Act>& acts, std::size_t until) {
-    State state = walk.state_at(at);
+    Again again(walk, walk.state_at(at));
     for (const Act& act : acts)
-        bench::perform(walk.bench, state, act);
+        again.perform(act);
     for (std::size_t i = at; i < until; ++i) {
         if (i != at)
-            do_added(walk, state, i);
-        State before = state;
-        repeat_event(walk, state, walk.events[i]);
-        walk.events[i].before = std::move(before);
+            again.do_added(i);
+        walk.history.record(i, walk.model, again.state(), again.changed());
+        again.repeat(walk.events[i]);
     }
     if (at < until)
-        do_added(walk, state, until);
-    (until < walk.events.size() ? walk.events[until].before : walk.end) = std::move(state);
-}
-
-bool takes_apart(const Walk& walk, const std::vector<Act>& acts) {
-    return std::any_of(acts.begin(), acts.end(), [&](const Act& act) {
-        const model::Kind& kind = walk.model.kind_of(act.item);
-        const model::Verb& verb = kind.verbs[act.verb];
-        const model::StateId first = kind.set_first[kind.set_of[verb.to]];
-        return model::contains(verb.from, first) && verb.to != first;
-    });
-}
-
-std::optional<std::size_t> last_left(const Walk& walk, model::ItemId item) {
-    for (std::size_t i = walk.events.size(); i-- > 0;) {
-        const auto& act = walk.events[i].act;
-        if (!act || act->item != item)
-            continue;
-        const model::Kind& kind = walk.model.kind_of(item);
-        const model::Verb& verb = kind.verbs[act->verb];
-        if (verb.to != kind.set_first[kind.set_of[verb.to]])
-            return i;
-    }
-    return std::nullopt;
+        again.do_added(until);
+    walk.history.record(until, walk.model, again.state(), again.changed());
+    if (until == walk.events.size())
+        walk.end = again.state();
 }
 
 } // namespace matchmark::check

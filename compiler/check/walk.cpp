@@ -29,13 +29,13 @@ void list_events(Walk& walk) {
         if (!in_variant(walk, steps[s].variants))
             continue;
         if (steps[s].is_test)
-            walk.events.push_back({s, std::nullopt, 0, std::nullopt, {}});
+            walk.events.push_back({s, std::nullopt, 0, std::nullopt});
         for (std::size_t a = 0; a < steps[s].actions.size(); ++a) {
             const Action& action = steps[s].actions[a];
             if (!in_variant(walk, action.variants))
                 continue;
             if (action.sort != ActionSort::verb) {
-                walk.events.push_back({s, a, 0, std::nullopt, {}});
+                walk.events.push_back({s, a, 0, std::nullopt});
                 continue;
             }
             for (std::size_t t = 0; t < action.targets.size(); ++t) {
@@ -43,7 +43,7 @@ void list_events(Walk& walk) {
                     continue;
                 Act act =
                     bench::act_of(walk.model, walk.procedure.resources, action, action.targets[t]);
-                walk.events.push_back({s, a, t, std::move(act), {}});
+                walk.events.push_back({s, a, t, std::move(act)});
             }
         }
     }
@@ -64,13 +64,14 @@ bool done_by_mend(Walk& walk, const Act& act, Span line) {
 
 class Runner {
 public:
-    explicit Runner(Walk& walk)
-        : walk_(walk), state_(bench::assembled(walk.bench)),
-          dangerous_(bench::dangerous_items(walk.bench)) {}
+    explicit Runner(Walk& walk) : walk_(walk), dangers_(bench::dangers(walk.bench)) {
+        walk_.history.start(dangers_.start);
+        go_on_from(dangers_.start);
+    }
 
     void run() {
         for (std::size_t i = 0; i < walk_.events.size(); ++i) {
-            walk_.events[i].before = state_;
+            record(i);
             if (walk_.events[i].act) {
                 do_act(i);
             } else if (walk_.events[i].action) {
@@ -79,19 +80,54 @@ public:
                 do_test(i);
             }
         }
+        record(walk_.events.size());
         walk_.end = state_;
     }
 
 private:
+    void record(std::size_t event) {
+        walk_.history.record(event, walk_.model, state_, changed_);
+        changed_.clear();
+    }
+
+    void perform(const Act& act) {
+        bench::perform(walk_.bench, state_, act);
+        note_change(act.item);
+    }
+
+    void note_change(model::ItemId id) {
+        changed_.push_back(id);
+        bench::copy_item(walk_.model, id, state_, next_);
+        if (walk_.model.kind_of(id).hazards.empty())
+            return;
+        auto& items = dangers_.items;
+        const auto at = std::lower_bound(items.begin(), items.end(), id);
+        const bool listed = at != items.end() && *at == id;
+        const bool dangerous = bench::is_dangerous(walk_.bench, state_, id);
+        if (dangerous && !listed)
+            items.insert(at, id);
+        if (!dangerous && listed)
+            items.erase(at);
+    }
+
+    void go_on_from(const State& state) {
+        state_ = next_ = state;
+        changed_.clear();
+        dangers_.items = bench::dangers(walk_.bench).items;
+        std::erase_if(dangers_.items, [&](model::ItemId id) {
+            return !bench::is_dangerous(walk_.bench, state_, id);
+        });
+    }
+
     // Records the objection and does what was missing; false when nothing on the bench helps.
     bool overcome(std::size_t event, Objection objection, std::vector<Act> missing) {
         const bool helped = !missing.empty();
         for (const Act& act : missing)
-            bench::perform(walk_.bench, state_, act);
+            perform(act);
         if (!helped || !echo(event, missing)) {
             walk_.troubles.push_back({event, std::move(objection), std::move(missing), {}, event});
         }
-        walk_.events[event].before = state_;
+        record(event);
         return helped;
     }
 
@@ -109,9 +145,11 @@ private:
             missing = bench::missing_for(walk_.bench, state_, act, *refused, wish);
             return Objection{*refused};
         }
-        State after = state_;
-        bench::perform(walk_.bench, after, act);
-        const auto met = bench::exposure(walk_.bench, state_, after, act, dangerous_);
+        if (dangers_.items.empty())
+            return std::nullopt;
+        bench::perform(walk_.bench, next_, act);
+        const auto met = bench::exposure(walk_.bench, state_, next_, act, dangers_);
+        bench::copy_item(walk_.model, act.item, state_, next_);
         if (!met)
             return std::nullopt;
         const auto& use = walk_.model.kind_of(met->item).hazards[met->use];
@@ -132,7 +170,7 @@ private:
     bool done_earlier(std::size_t event, const std::vector<Want>& wants, Settled settled) {
         const bench::Wish no_wish = [](std::uint32_t) -> StateSet { return 0; };
         for (std::size_t at = event; at-- > 0;) {
-            State state = walk_.events[at].before;
+            State state = walk_.state_at(at);
             std::vector<Act> acts;
             for (const Want& want : wants) {
                 const auto found =
@@ -147,7 +185,7 @@ private:
                     continue;
                 add_left_off(at, wants.front().item, acts);
                 patch(walk_, at, acts, event);
-                state_ = walk_.events[event].before;
+                go_on_from(walk_.state_at(event));
                 return true;
             }
         }
@@ -155,7 +193,7 @@ private:
     }
 
     void add_left_off(std::size_t at, model::ItemId item, const std::vector<Act>& acts) {
-        State after = walk_.events[at].before;
+        State after = walk_.state_at(at);
         if (walk_.events[at].act)
             bench::perform(walk_.bench, after, *walk_.events[at].act);
         const auto reason = bench::refusal(walk_.bench, after, acts.front());
@@ -179,7 +217,7 @@ private:
             std::vector<Act> missing;
             auto objection = objection_to(act, event, missing);
             if (!objection) {
-                bench::perform(walk_.bench, state_, act);
+                perform(act);
                 return;
             }
             const auto* refused = std::get_if<bench::Refusal>(&*objection);
@@ -213,7 +251,7 @@ private:
         const bench::Wish no_wish = [](std::uint32_t) -> StateSet { return 0; };
         for (std::size_t at = event + 1; at-- > 0;) {
             const auto acts =
-                bench::bring_to(walk_.bench, walk_.events[at].before, act.item, from, no_wish);
+                bench::bring_to(walk_.bench, walk_.state_at(at), act.item, from, no_wish);
             const bool alone = acts && !acts->empty() &&
                                std::all_of(acts->begin(), acts->end(),
                                            [&](const Act& step) { return step.item == act.item; });
@@ -222,7 +260,7 @@ private:
                 continue;
             patch(walk_, at, *acts, event);
             walk_.troubles.push_back({event, objection, *acts, {}, at});
-            state_ = walk_.events[event].before;
+            go_on_from(walk_.state_at(event));
             return true;
         }
         return false;
@@ -231,7 +269,7 @@ private:
     // As if it had been possible: also when nobody could say how.
     void force(Act act) {
         act.supplied = true;
-        bench::perform(walk_.bench, state_, act);
+        perform(act);
     }
 
     void do_note(std::size_t event) {
@@ -245,6 +283,8 @@ private:
                 make_measurable(event, target.ref.item, action);
         }
         bench::note(walk_.bench, state_, action);
+        for (const auto& target : action.targets)
+            note_change(target.ref.item);
     }
 
     void take_out(std::size_t event, model::ItemId item) {
@@ -341,54 +381,20 @@ private:
 
     Walk& walk_;
     State state_;
-    std::vector<model::ItemId> dangerous_;
+    State next_;                         // the same, but while an act is tried in it
+    std::vector<model::ItemId> changed_; // since the last record
+    bench::Dangers dangers_;             // the items: those not made safe yet
 };
 
 } // namespace
 
 Walk walk(const SourceMap& sources, const model::Model& model, const model::Procedure& procedure,
           unsigned variant) {
-    Walk record{sources, model, procedure, {&model, variant}, {}, {}, {}, {}};
+    Walk record{sources, model, procedure, {&model, variant}, {}, {}, {}, {}, {}};
     list_events(record);
     Runner(record).run();
     find_left_off(record);
     return record;
-}
-
-bench::Wish wish_from(const Walk& walk, std::size_t from) {
-    return [&walk, from](std::uint32_t slot) -> StateSet {
-        for (std::size_t i = from; i < walk.events.size(); ++i) {
-            if (!walk.events[i].act)
-                continue;
-            const Act& act = *walk.events[i].act;
-            const model::Item& item = walk.model.item(act.item);
-            const model::Kind& kind = walk.model.kind(item.kind);
-            const model::Verb& verb = kind.verbs[act.verb];
-            const auto sets = static_cast<std::uint32_t>(kind.set_count());
-            if (slot < item.first_slot || slot >= item.first_slot + item.count * sets)
-                continue;
-            if ((slot - item.first_slot) % sets != kind.set_of[verb.to])
-                continue;
-            return verb.from;
-        }
-        return 0;
-    };
-}
-
-bool assumed(const Walk& walk, model::ItemId item) {
-    if (!walk.guide().derives_put_back)
-        return false;
-    return std::any_of(walk.troubles.begin(), walk.troubles.end(), [&](const Trouble& trouble) {
-        return walk.step(walk.events[trouble.event]).section != model::Section::put_back &&
-               std::any_of(trouble.missing.begin(), trouble.missing.end(),
-                           [&](const Act& act) { return act.item == item; });
-    });
-}
-
-bool displaced(const Walk& walk, const Step& test) {
-    return std::any_of(test.when.begin(), test.when.end(), [&](const model::Condition& condition) {
-        return assumed(walk, condition.item.item);
-    });
 }
 
 } // namespace matchmark::check

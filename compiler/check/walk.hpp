@@ -7,6 +7,7 @@
 #include "bench/exposure.hpp"
 #include "bench/missing.hpp"
 #include "bench/work.hpp"
+#include "check/history.hpp"
 #include "diagnostics/diagnostic.hpp"
 
 #include <optional>
@@ -21,7 +22,6 @@ struct Event {
     std::optional<std::size_t> action; // none: the step is a test
     std::size_t target = 0;            // of a verb's action
     std::optional<bench::Act> act;     // of a verb's action
-    bench::State before;
 };
 
 struct StillInPlace {}; // renewed while it is still on
@@ -54,6 +54,7 @@ struct Walk {
     const model::Procedure& procedure;
     bench::Bench bench;
     std::vector<Event> events;
+    History history;
     std::vector<Trouble> troubles;
     std::vector<LeftOff> left_off; // by place; put back by the walk, as if they had been mended
     bench::State end;
@@ -65,9 +66,12 @@ struct Walk {
     [[nodiscard]] const model::Action* action(const Event& event) const {
         return event.action ? &step(event).actions[*event.action] : nullptr;
     }
-    // The state before event `index`; past the last: the end.
+    // The state before event `index`; past the last: the end. It holds until the next call.
     [[nodiscard]] const bench::State& state_at(std::size_t index) const {
-        return index < events.size() ? events[index].before : end;
+        return index < events.size() ? history.before(index) : end;
+    }
+    [[nodiscard]] const bench::State& before(const Event& event) const {
+        return history.before(static_cast<std::size_t>(&event - events.data()));
     }
 };
 

@@ -5,6 +5,7 @@
 #include "drive/gather.hpp"
 #include "plan/unfold.hpp"
 #include "resolve/resolve.hpp"
+#include "resolve/spare.hpp"
 #include "source/embedded.hpp"
 
 #include <algorithm>
@@ -136,6 +137,11 @@ Compilation compile(Disk& disk, const std::string& path, const std::string* text
     }
     sort_findings(done.findings);
     return done;
+}
+
+void give_back(Compilation done) {
+    if (!done.model.kinds.empty() && library_base(done) != nullptr)
+        resolve::give_back(*library_base(done), std::move(done.model));
 }
 
 } // namespace matchmark::drive

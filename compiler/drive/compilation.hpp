@@ -30,4 +30,7 @@ struct Compilation {
 Compilation compile(Disk& disk, const std::string& path, const std::string* text = nullptr,
                     Memory* memory = nullptr);
 
+// A compilation without a memory that is no longer needed: the next one makes use of what it holds.
+void give_back(Compilation done);
+
 } // namespace matchmark::drive

@@ -16,24 +16,20 @@ namespace matchmark::drive {
 namespace {
 
 struct ParsedLibrary {
+    SourceMap sources;
     std::vector<syntax::File> files; // with the ids that they have in every compilation: 0, 1, ...
     std::vector<Diagnostic> findings;
 };
-
-void add_library(SourceMap& sources) {
-    for (const EmbeddedText& part : parts_library()) {
-        sources.add(std::string(part.name), std::string(part.text), true);
-    }
-}
 
 // Parsed once for the whole run of the program; every compilation takes a copy.
 const ParsedLibrary& library() {
     static const ParsedLibrary parsed = [] {
         ParsedLibrary result;
-        SourceMap sources;
-        add_library(sources);
-        for (FileId id = 0; id < sources.size(); ++id) {
-            result.files.push_back(syntax::parse(sources, id, result.findings));
+        for (const EmbeddedText& part : parts_library()) {
+            result.sources.add(std::string(part.name), std::string(part.text), true);
+        }
+        for (FileId id = 0; id < result.sources.size(); ++id) {
+            result.files.push_back(syntax::parse(result.sources, id, result.findings));
         }
         return result;
     }();
@@ -289,7 +285,7 @@ std::string nearest_file(Disk& disk, const std::string& path) {
 
 Gathered gather(Disk& disk, const std::string& path, const std::string* text, Memory* memory) {
     Gathered gathered;
-    add_library(gathered.sources);
+    gathered.sources = library().sources;
     gathered.files = library().files;
     gathered.findings = library().findings;
     Gatherer(disk, gathered, memory).add_root(path, text);

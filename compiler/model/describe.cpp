@@ -76,26 +76,31 @@ bool has_article(std::string_view title) {
                       [](char a, char b) { return a == lower(b); });
 }
 
-std::vector<std::string> words_of(std::string_view text) {
-    std::vector<std::string> words;
-    std::string word;
-    const auto finish = [&] {
-        while (!word.empty() && (word.back() == '.' || word.back() == '!' || word.back() == '?')) {
-            word.pop_back();
-        }
-        if (!word.empty()) {
-            words.push_back(std::exchange(word, {}));
-        }
-    };
-    for (const char c : text) {
-        if (std::string_view(" \t\r\n-,;:()\"'").find(c) != std::string_view::npos) {
-            finish();
-        } else {
-            word.push_back(lower(c));
-        }
+// The next word from `at` on, without the signs that end a sentence; moves `at` past it. Empty at
+// the end.
+std::string_view next_word(std::string_view text, std::size_t& at) {
+    constexpr std::string_view between = " \t\r\n-,;:()\"'";
+    std::string_view word;
+    while (word.empty() && at < text.size()) {
+        std::size_t end = at;
+        while (end < text.size() && between.find(text[end]) == std::string_view::npos)
+            ++end;
+        word = text.substr(at, end - at);
+        while (word.ends_with('.') || word.ends_with('!') || word.ends_with('?'))
+            word.remove_suffix(1);
+        at = end + 1;
     }
-    finish();
-    return words;
+    return word;
+}
+
+bool has_word(std::string_view text, std::string_view asked) {
+    std::size_t at = 0;
+    for (auto word = next_word(text, at); !word.empty(); word = next_word(text, at)) {
+        if (std::equal(word.begin(), word.end(), asked.begin(), asked.end(),
+                       [](char a, char b) { return lower(a) == lower(b); }))
+            return true;
+    }
+    return false;
 }
 
 } // namespace
@@ -221,11 +226,15 @@ std::string plural(const std::string& singular) {
 }
 
 bool has_words(std::string_view description, std::string_view phrase) {
-    const auto all = words_of(description);
-    const auto asked = words_of(phrase);
-    return !asked.empty() && std::all_of(asked.begin(), asked.end(), [&](const std::string& word) {
-        return std::find(all.begin(), all.end(), word) != all.end();
-    });
+    std::size_t at = 0;
+    std::string_view asked = next_word(phrase, at);
+    if (asked.empty())
+        return false;
+    for (; !asked.empty(); asked = next_word(phrase, at)) {
+        if (!has_word(description, asked))
+            return false;
+    }
+    return true;
 }
 
 } // namespace matchmark::model

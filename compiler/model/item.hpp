@@ -89,6 +89,10 @@ struct Item {
     std::vector<ItemId> ties;    // the ties that touch this part
     std::vector<ItemId> feeds;
     std::vector<ItemId> through; // connectors
+    // The other way round, for what asks after one item; in order of declaration. Where a device is
+    // tried out in another shape these may name more than `feeds` and `through` do, never less.
+    std::vector<ItemId> fed_by;       // what feeds this part
+    std::vector<ItemId> carries_from; // what feeds through this connector
     std::vector<Need> needs;
     std::optional<Tightening> tightening;
     std::optional<Positions> positions;

@@ -40,6 +40,9 @@ constexpr auto typographic_signs = std::to_array<Typographic>({
 });
 
 const Typographic* typographic_at(std::string_view rest) {
+    if (rest.empty() || (static_cast<unsigned char>(rest[0]) & 0x80U) == 0) {
+        return nullptr; // none of them is in ASCII
+    }
     for (const Typographic& candidate : typographic_signs) {
         if (rest.starts_with(candidate.sign)) {
             return &candidate;

@@ -7,6 +7,7 @@
 #include "plan/working_order.hpp"
 
 #include <algorithm>
+#include <iterator>
 #include <map>
 
 namespace matchmark::plan {
@@ -50,19 +51,23 @@ struct Tracker {
 
 std::vector<Move> moves_of(Tracker& tracker, const std::vector<Step>& opening) {
     std::vector<Move> moves;
+    std::vector<model::StateId> before; // of the members of one target
     const Model& model = tracker.model;
     for (std::size_t s = 0; s < opening.size(); ++s) {
         for (const Action& action : opening[s].actions) {
             if (action.sort == ActionSort::verb) {
                 for (const auto& target : action.targets) {
                     const model::Verb& verb = model.kind_of(target.ref.item).verbs[target.verb];
-                    const State before = tracker.state;
+                    before.clear();
+                    for (std::uint16_t m = 0; m < model.item(target.ref.item).count; ++m)
+                        before.push_back(tracker.state.slots[tracker.slot(
+                            {s, &action, target.ref.item, m, target.verb, 0})]);
                     bench::perform(tracker.bench, tracker.state,
                                    bench::act_of(model, tracker.resources, action, target));
                     for (std::uint16_t m = 0; m < model.item(target.ref.item).count; ++m) {
                         Move move{s, &action, target.ref.item, m, target.verb, 0};
                         const auto at = tracker.slot(move);
-                        move.from = before.slots[at];
+                        move.from = before[m];
                         if (tracker.state.slots[at] != move.from &&
                             tracker.state.slots[at] == verb.to) {
                             moves.push_back(move);
@@ -123,9 +128,13 @@ std::vector<Action> reverse_step(Tracker& tracker, const std::vector<Move>& move
                                  std::size_t step) {
     std::vector<Action> actions;
     const Model& model = tracker.model;
-    for (std::size_t i = moves.size(); i-- > 0;) {
-        const Move& last = moves[i];
-        if (last.step != step || !to_be_reversed(tracker, last))
+    // They stand in the order of the work: those of a step together, and so those of an action.
+    const auto before = [](const Move& move, std::size_t wanted) { return move.step < wanted; };
+    const auto begin = std::lower_bound(moves.begin(), moves.end(), step, before);
+    const auto end = std::lower_bound(begin, moves.end(), step + 1, before);
+    for (auto at = end; at != begin;) {
+        const Move& last = *--at;
+        if (!to_be_reversed(tracker, last))
             continue;
         const model::Kind& kind = model.kind_of(last.item);
         const model::Verb* back = model::inverse(kind, kind.verbs[last.verb], last.from);
@@ -135,11 +144,13 @@ std::vector<Action> reverse_step(Tracker& tracker, const std::vector<Move>& move
         ref.item = last.item;
         ref.span = model.item(last.item).span;
         bool spent = false;
-        for (std::size_t j = 0; j <= i; ++j) {
-            const Move& move = moves[j];
-            const bool same = move.step == step && move.action == last.action &&
-                              move.item == last.item && move.verb == last.verb &&
-                              move.from == last.from;
+        auto first = at;
+        while (first != begin && std::prev(first)->action == last.action)
+            --first;
+        for (; first <= at; ++first) {
+            const Move& move = *first;
+            const bool same =
+                move.item == last.item && move.verb == last.verb && move.from == last.from;
             if (!same || !to_be_reversed(tracker, move))
                 continue;
             ref.members.push_back(static_cast<std::uint16_t>(move.member + 1));

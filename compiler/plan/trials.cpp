@@ -120,7 +120,11 @@ void insert_at(std::vector<Step>& steps, const Gap& gap, const Step& test) {
         const auto middle = static_cast<std::ptrdiff_t>(gap.action);
         rest.actions.erase(rest.actions.begin(), rest.actions.begin() + middle);
         steps[gap.step].actions.resize(gap.action);
-        rest.name += "-then";
+        const auto taken = [&](const Step& step) {
+            return step.section == rest.section && step.name == rest.name;
+        };
+        while (std::any_of(steps.begin(), steps.end(), taken))
+            rest.name += "-then";
         rest.prose.clear();
         rest.photos.clear();
         steps.insert(at(gap.step + 1), {test, rest});

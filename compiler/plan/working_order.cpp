@@ -2,6 +2,8 @@
 // restored last.
 #include "plan/working_order.hpp"
 
+#include "bench/work.hpp"
+
 #include <algorithm>
 #include <optional>
 #include <set>
@@ -81,23 +83,72 @@ std::optional<Place> laying_place(const Model& model, const std::vector<Step>& s
     return base_later ? std::nullopt : to;
 }
 
-void lay_first(const Model& model, std::vector<Step>& steps) {
+// How many acts from `from` to before `to` the bench refuses in one variant. What stands before is
+// done without asking.
+std::size_t refusals(const bench::Bench& bench, bench::State state,
+                     const std::vector<model::Resource>& resources, const std::vector<Step>& steps,
+                     Place from, Place to) {
+    std::size_t count = 0;
+    for (std::size_t s = 0; s <= to.step; ++s) {
+        const std::size_t end = s == to.step ? to.action : steps[s].actions.size();
+        for (std::size_t a = 0; a < end; ++a) {
+            const Action& action = steps[s].actions[a];
+            if (((action.variants >> bench.variant) & 1U) == 0)
+                continue;
+            const bool asked = std::pair(s, a) >= std::pair(from.step, from.action);
+            for (const model::Target& target : action.targets) {
+                if (!asked || action.sort != ActionSort::verb || !bench.exists(target.ref.item))
+                    continue;
+                const auto act = bench::act_of(*bench.model, resources, action, target);
+                count += bench::refusal(bench, state, act) ? 1 : 0;
+            }
+            bench::carry_out(bench, state, resources, action);
+        }
+    }
+    return count;
+}
+
+std::size_t refusals(const Model& model, const WayBackStart& start, const std::vector<Step>& steps,
+                     Place from, Place to) {
+    std::size_t count = 0;
+    for (unsigned variant = 0; variant < start.states.size(); ++variant)
+        count +=
+            refusals({&model, variant}, start.states[variant], start.resources, steps, from, to);
+    return count;
+}
+
+void move_action(std::vector<Step>& steps, Place from, Place to) {
     const auto at = [](std::vector<Action>& actions, std::size_t index) {
         return actions.begin() + static_cast<std::ptrdiff_t>(index);
     };
+    Action moved = std::move(steps[from.step].actions[from.action]);
+    steps[from.step].actions.erase(at(steps[from.step].actions, from.action));
+    auto& into = steps[to.step].actions;
+    into.insert(at(into, to.action), std::move(moved));
+}
+
+// A seal may lie under what goes on before the cover does: then it stays where the reverse of the
+// way in has it. Says whether the action was moved.
+bool laid_earlier(const Model& model, const WayBackStart& start, std::vector<Step>& steps,
+                  Place now, Place to) {
+    const std::size_t before = refusals(model, start, steps, to, {now.step, now.action + 1});
+    move_action(steps, now, to);
+    const Place end{now.step, to.step == now.step ? now.action + 1 : now.action};
+    if (refusals(model, start, steps, to, end) <= before)
+        return true;
+    move_action(steps, to, now);
+    return false;
+}
+
+void lay_first(const Model& model, const WayBackStart& start, std::vector<Step>& steps) {
     for (std::size_t s = 0; s < steps.size(); ++s) {
         const std::size_t count = steps[s].actions.size();
         std::size_t left = 0; // actions that went to an earlier step
         for (std::size_t i = 0; i < count; ++i) {
             const Place now{s, i - left};
             const auto to = laying_place(model, steps, now);
-            if (!to)
-                continue;
-            Action laid = std::move(steps[s].actions[now.action]);
-            steps[s].actions.erase(at(steps[s].actions, now.action));
-            auto& into = steps[to->step].actions;
-            into.insert(at(into, to->action), std::move(laid));
-            left += to->step < s ? 1 : 0;
+            if (to && laid_earlier(model, start, steps, now, *to))
+                left += to->step < s ? 1 : 0;
         }
     }
 }
@@ -172,8 +223,8 @@ void restore_last(const Model& model, std::vector<Step>& steps) {
 
 } // namespace
 
-void put_in_working_order(const Model& model, std::vector<Step>& steps) {
-    lay_first(model, steps);
+void put_in_working_order(const Model& model, const WayBackStart& start, std::vector<Step>& steps) {
+    lay_first(model, start, steps);
     restore_last(model, steps);
     std::erase_if(steps, [](const Step& step) {
         return step.actions.empty() && step.title.empty() && step.prose.empty() &&

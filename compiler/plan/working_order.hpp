@@ -2,14 +2,22 @@
 // restored last.
 #pragma once
 
-#include "model/model.hpp"
+#include "bench/bench.hpp"
 
 #include <vector>
 
 namespace matchmark::plan {
 
-// Moves derived actions of a put-back: what is laid first goes before the part that it seals, and a
-// source of energy that was isolated half way in is restored when all else is back.
-void put_in_working_order(const model::Model& model, std::vector<model::Step>& steps);
+// From what a put-back starts: the state in which the take-apart leaves each variant of the device.
+struct WayBackStart {
+    std::vector<bench::State> states; // by variant
+    const std::vector<model::Resource>& resources;
+};
+
+// Moves derived actions of a put-back: what is laid first goes before the part that it seals, where
+// the bench allows that, and a source of energy that was isolated half way in is restored when all
+// else is back.
+void put_in_working_order(const model::Model& model, const WayBackStart& start,
+                          std::vector<model::Step>& steps);
 
 } // namespace matchmark::plan

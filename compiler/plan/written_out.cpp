@@ -169,10 +169,6 @@ void Writer::write_step(const Step& step) {
     if (!step.title.empty())
         text_ += " " + quoted_text(step.title);
     text_ += '\n';
-    const auto variants = model::variant_names(model_, step.variants);
-    if (!variants.empty() && step.variants != model::all_variants) {
-        text_ += fmt::format("  only {}\n", fmt::join(variants, ", "));
-    }
     write_prose(step, true);
     write_test_details(step);
     for (const Action& action : step.actions)

@@ -60,7 +60,8 @@ std::optional<Named> Names::add(std::string_view name, Named named) {
 }
 
 std::optional<Named> Names::find(std::string_view name) const {
-    const std::string key = folded(name);
+    const std::string kept = is_ascii(name) ? std::string() : folded(name);
+    const std::string_view key = is_ascii(name) ? name : std::string_view(kept);
     for (const Names* names = this; names != nullptr; names = names->below_) {
         const auto found = names->by_name_.find(key);
         if (found != names->by_name_.end())

@@ -6,9 +6,11 @@
 #include "syntax/reader.hpp"
 #include "syntax/tree.hpp"
 
+#include <functional>
 #include <optional>
 #include <span>
 #include <string>
+#include <string_view>
 #include <unordered_map>
 #include <utility>
 #include <vector>
@@ -30,6 +32,14 @@ struct Named {
     Span span;
 };
 
+// So that a name can be looked up as it stands in the text.
+struct TextHash {
+    using is_transparent = void;
+    std::size_t operator()(std::string_view text) const {
+        return std::hash<std::string_view>{}(text);
+    }
+};
+
 // One space of names, with equal spellings of a letter folded (Unicode NFC). It may stand above
 // another, whose names it has too; that one has to last as long.
 class Names {
@@ -44,7 +54,7 @@ public:
 
 private:
     const Names* below_ = nullptr;
-    std::unordered_map<std::string, Named> by_name_;
+    std::unordered_map<std::string, Named, TextHash, std::equal_to<>> by_name_;
     std::vector<std::string> in_order_;
 };
 

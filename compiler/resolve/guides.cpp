@@ -6,6 +6,8 @@
 
 #include <algorithm>
 #include <fmt/format.h>
+#include <map>
+#include <tuple>
 
 namespace matchmark::resolve {
 
@@ -317,7 +319,11 @@ void check_do_alone(Context& context, const Step& step) {
     }
 }
 
-void read_step(Context& context, Guide& guide, Section section, const Declaration& declaration) {
+// Where each step and test stands that was read so far.
+using StepPlaces = std::map<std::tuple<Section, bool, std::string>, Span>;
+
+void read_step(Context& context, Guide& guide, Section section, const Declaration& declaration,
+               StepPlaces& known) {
     Reader head{context.sources, *declaration.file, declaration.line()};
     const auto name = head.take_name();
     if (!name)
@@ -330,12 +336,10 @@ void read_step(Context& context, Guide& guide, Section section, const Declaratio
     step.head = *name;
     step.declaration = declaration.line().whole;
     step.body = {declaration.file->id, declaration.line().whole.begin, last_line(declaration).end};
-    const auto same = std::find_if(guide.steps.begin(), guide.steps.end(), [&](const Step& other) {
-        return other.name == step.name && (other.section == section) &&
-               other.is_test == step.is_test;
-    });
-    if (same != guide.steps.end())
-        report_duplicate(context, *name, same->head);
+    const auto [same, added] =
+        known.try_emplace(std::tuple(section, step.is_test, step.name), step.head);
+    if (!added)
+        report_duplicate(context, *name, same->second);
     const auto& lines = declaration.file->lines;
     for (std::size_t i = declaration.head + 1; i < declaration.end;) {
         if (syntax::is_prose(lines[i].keyword)) {
@@ -390,6 +394,7 @@ std::size_t read_guide(Context& context, const std::vector<Declaration>& all, st
     guide.file = head.file->id;
     read_guide_head(context, guide, head);
     std::optional<Section> section;
+    StepPlaces steps;
     for (++at; at < all.size() && all[at].file == head.file; ++at) {
         const Keyword keyword = all[at].line().keyword;
         if (const auto next = section_of(keyword)) {
@@ -407,7 +412,7 @@ std::size_t read_guide(Context& context, const std::vector<Declaration>& all, st
                     .help = "write `take-apart` on a line of its own above it";
                 section = Section::take_apart;
             }
-            read_step(context, guide, *section, all[at]);
+            read_step(context, guide, *section, all[at], steps);
         } else if (keyword == Keyword::guide) {
             break;
         }

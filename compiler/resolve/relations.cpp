@@ -360,6 +360,20 @@ void settle_carried(model::Model& model) {
     }
 }
 
+// A source may stand below what it feeds, so this waits until all are read.
+void settle_fed(model::Model& model) {
+    for (std::uint32_t i = 0; i < model.items.size(); ++i) {
+        const auto add_to = [&](std::vector<ItemId>& sources) {
+            if (sources.empty() || sources.back() != ItemId{i})
+                sources.push_back(ItemId{i});
+        };
+        for (const ItemId fed : model.items[i].feeds)
+            add_to(model.items[fed.value].fed_by);
+        for (const ItemId connector : model.items[i].through)
+            add_to(model.items[connector.value].carries_from);
+    }
+}
+
 } // namespace
 
 void resolve_relations(Context& context, const std::vector<Declaration>& all) {
@@ -372,6 +386,7 @@ void resolve_relations(Context& context, const std::vector<Declaration>& all) {
         if (const auto id = declared_item(context, declaration))
             read_relations(context, *id, declaration);
     }
+    settle_fed(context.model);
 }
 
 } // namespace matchmark::resolve

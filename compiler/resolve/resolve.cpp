@@ -76,8 +76,8 @@ struct Base {
     NameSpaces names;
     std::size_t count = 0; // of its files
     BasePointer below;     // whose names these stand above
-    mutable std::mutex guards_spare;
-    mutable std::optional<model::Model> spare; // as `model`, and nobody's
+    mutable std::mutex guards_spares;
+    mutable std::vector<model::Model> spares; // as `model`, and nobody's
 
     [[nodiscard]] bool has_device() const {
         return !model.items.empty() || model.device.span.known() || !model.guides.empty() ||
@@ -88,12 +88,15 @@ struct Base {
 namespace {
 
 model::Model model_of(const Base& base) {
-    const std::lock_guard<std::mutex> lock(base.guards_spare);
-    if (!base.spare)
-        return base.model;
-    model::Model model = std::move(*base.spare);
-    base.spare.reset();
-    return model;
+    {
+        const std::lock_guard<std::mutex> lock(base.guards_spares);
+        if (!base.spares.empty()) {
+            model::Model model = std::move(base.spares.back());
+            base.spares.pop_back();
+            return model;
+        }
+    }
+    return base.model;
 }
 
 NameSpaces above(const NameSpaces& below) {
@@ -168,13 +171,50 @@ model::Model resolve(const SourceMap& sources, const std::vector<syntax::File>& 
     return model;
 }
 
-// Guides are all that was put on such a base.
+namespace {
+
+// What was put on a base stands after what it has.
+template <class Entry>
+void cut_back(std::vector<Entry>& entries, const std::vector<Entry>& those_of_base) {
+    entries.erase(entries.begin() + static_cast<std::ptrdiff_t>(those_of_base.size()),
+                  entries.end());
+}
+
+void cut_back_trade(model::Model& model, const model::Model& base) {
+    cut_back(model.kinds, base.kinds);
+    cut_back(model.drives, base.drives);
+    cut_back(model.forms, base.forms);
+    cut_back(model.threads, base.threads);
+    cut_back(model.grades, base.grades);
+    cut_back(model.frictions, base.frictions);
+    cut_back(model.timings, base.timings);
+    cut_back(model.tool_kinds, base.tool_kinds);
+    cut_back(model.gear, base.gear);
+    cut_back(model.rating_parts, base.rating_parts);
+    cut_back(model.signs, base.signs);
+    cut_back(model.hazards, base.hazards);
+}
+
+void cut_back_device(model::Model& model, const model::Model& base) {
+    cut_back(model.items, base.items);
+    cut_back(model.cautions, base.cautions);
+    cut_back(model.assumptions, base.assumptions);
+    cut_back(model.functions, base.functions);
+    model.device = base.device;
+    model.slot_count = base.slot_count;
+    model.member_count = base.member_count;
+}
+
+} // namespace
+
 void give_back(const Base& base, model::Model model) {
-    if (!base.has_device())
-        return;
-    model.guides.resize(base.model.guides.size());
-    const std::lock_guard<std::mutex> lock(base.guards_spare);
-    base.spare = std::move(model);
+    cut_back(model.guides, base.model.guides);
+    if (!base.has_device()) { // otherwise guides are all that was put on it
+        cut_back_trade(model, base.model);
+        cut_back_device(model, base.model);
+    }
+    const std::lock_guard<std::mutex> lock(base.guards_spares);
+    base.spares.push_back(std::move(model));
 }
 
 } // namespace matchmark::resolve

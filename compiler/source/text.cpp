@@ -62,7 +62,7 @@ FileId SourceMap::add(std::string path, std::string text, bool built_in) {
     file.path = std::move(path);
     file.text = std::move(text);
     file.built_in = built_in;
-    files_.push_back(std::move(file));
+    files_.push_back(std::make_shared<const SourceFile>(std::move(file)));
     return static_cast<FileId>(files_.size() - 1);
 }
 
@@ -70,7 +70,7 @@ std::string_view SourceMap::slice(Span span) const {
     if (span.file >= files_.size()) {
         return {};
     }
-    const std::string_view text = files_[span.file].text;
+    const std::string_view text = files_[span.file]->text;
     const std::size_t end = std::min<std::size_t>(span.end, text.size());
     const std::size_t begin = std::min<std::size_t>(span.begin, end);
     return text.substr(begin, end - begin);
@@ -80,7 +80,7 @@ Place SourceMap::place(FileId id, std::uint32_t offset) const {
     if (id >= files_.size()) {
         return {};
     }
-    const SourceFile& source = files_[id];
+    const SourceFile& source = *files_[id];
     const auto at = std::min<std::uint32_t>(offset, static_cast<std::uint32_t>(source.text.size()));
     const auto after = std::upper_bound(source.line_starts.begin(), source.line_starts.end(), at);
     const auto number = static_cast<std::uint32_t>(after - source.line_starts.begin());
@@ -94,12 +94,12 @@ Place SourceMap::place(FileId id, std::uint32_t offset) const {
 }
 
 std::string_view SourceMap::line(FileId id, std::uint32_t number) const {
-    if (id >= files_.size() || number == 0 || number > files_[id].line_starts.size()) {
+    if (id >= files_.size() || number == 0 || number > files_[id]->line_starts.size()) {
         return {};
     }
     const std::uint32_t begin = line_start(id, number);
     const std::uint32_t end = line_start(id, number + 1);
-    std::string_view text = std::string_view(files_[id].text).substr(begin, end - begin);
+    std::string_view text = std::string_view(files_[id]->text).substr(begin, end - begin);
     if (text.ends_with('\n')) {
         text.remove_suffix(1);
     }
@@ -113,7 +113,7 @@ std::uint32_t SourceMap::line_start(FileId id, std::uint32_t number) const {
     if (id >= files_.size() || number == 0) {
         return 0;
     }
-    const SourceFile& source = files_[id];
+    const SourceFile& source = *files_[id];
     if (number > source.line_starts.size()) {
         return static_cast<std::uint32_t>(source.text.size());
     }

@@ -5,7 +5,7 @@
 #pragma once
 
 #include <cstdint>
-#include <deque>
+#include <memory>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -40,12 +40,13 @@ struct SourceFile {
     bool built_in = false;                  // from the parts library inside the program
 };
 
-// All files of one compilation; ids are indices and stay valid as files are added.
+// All files of one compilation; ids are indices and stay valid as files are added. A copy shares
+// the files themselves: they never change.
 class SourceMap {
 public:
     FileId add(std::string path, std::string text, bool built_in = false);
 
-    [[nodiscard]] const SourceFile& file(FileId id) const { return files_[id]; }
+    [[nodiscard]] const SourceFile& file(FileId id) const { return *files_[id]; }
     [[nodiscard]] FileId size() const { return static_cast<FileId>(files_.size()); }
     [[nodiscard]] std::string_view slice(Span span) const;
     [[nodiscard]] Place place(FileId file, std::uint32_t offset) const;
@@ -55,7 +56,7 @@ public:
     [[nodiscard]] std::uint32_t line_start(FileId file, std::uint32_t number) const;
 
 private:
-    std::deque<SourceFile> files_;
+    std::vector<std::shared_ptr<const SourceFile>> files_;
 };
 
 // Byte offset of the first byte that is not UTF-8 or is NUL; npos when all is well.

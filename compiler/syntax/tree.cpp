@@ -1,8 +1,8 @@
 // How the language's keywords are spelled.
 #include "syntax/tree.hpp"
 
-#include <algorithm>
 #include <array>
+#include <cstddef>
 #include <utility>
 
 namespace matchmark::syntax {
@@ -152,14 +152,17 @@ constexpr auto spellings = std::to_array<Spelled>({
     {Keyword::notice, "notice"},
 });
 
+constexpr auto by_keyword = [] {
+    std::array<std::string_view, static_cast<std::size_t>(Keyword::verb) + 1> table{};
+    for (const auto& [keyword, spelled] : spellings) {
+        table[static_cast<std::size_t>(keyword)] = spelled;
+    }
+    return table;
+}();
+
 } // namespace
 
-std::string_view spelling(Keyword keyword) {
-    const auto* const found =
-        std::find_if(spellings.begin(), spellings.end(),
-                     [&](const Spelled& row) { return row.first == keyword; });
-    return found == spellings.end() ? std::string_view{} : found->second;
-}
+std::string_view spelling(Keyword keyword) { return by_keyword[static_cast<std::size_t>(keyword)]; }
 
 bool is_prose(Keyword keyword) {
     switch (keyword) {

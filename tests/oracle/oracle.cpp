@@ -35,12 +35,6 @@ struct Tally {
     bool failed = false;                         // a judge could not judge
 };
 
-bool any_error(const drive::Compilation& done) {
-    return std::any_of(done.findings.begin(), done.findings.end(), [](const Diagnostic& finding) {
-        return finding.severity == Severity::error;
-    });
-}
-
 std::string sort_of(const Verdict& verdict) {
     if (verdict.refused) {
         return verdict.condition;
@@ -85,7 +79,7 @@ void compare(const drive::Compilation& done, const model::Procedure& procedure, 
         const Verdict found = oracle::by_bench(done.model, scenarios[i].procedure, variant);
         const Verdict& expected = (*derived)[i];
         // `check` judges more than the bench does: without an error of its own there is none here.
-        const bool checked = i != 0 || any_error(done) || expected == Verdict{};
+        const bool checked = i != 0 || any_error(done.findings) || expected == Verdict{};
         if (found == expected && checked) {
             ++agreed;
             if (i != 0) {

@@ -30,7 +30,7 @@ std::vector<model::ItemId> taken_out_of_service(const Walk& walk, const Event& e
         const model::Verb& verb = kind.verbs[event.act->verb];
         const bool parts = item.role != model::Role::part && item.one_use &&
                            kind.set_of[verb.to] == 0 &&
-                           bench::in_first_state(walk.bench, event.before, event.act->item);
+                           bench::in_first_state(walk.bench, walk.before(event), event.act->item);
         if (parts)
             items.push_back(event.act->item);
     } else if (const model::Action* action = walk.action(event)) {

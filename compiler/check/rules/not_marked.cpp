@@ -15,7 +15,7 @@ bool leaves(const Walk& walk, const Event& event) {
     const model::Kind& kind = walk.model.kind(item.kind);
     const model::Verb& verb = kind.verbs[event.act->verb];
     return !item.keep.empty() && kind.set_of[verb.to] == 0 &&
-           bench::in_first_state(walk.bench, event.before, event.act->item);
+           bench::in_first_state(walk.bench, walk.before(event), event.act->item);
 }
 
 // What one line takes off unmarked.
@@ -33,7 +33,7 @@ std::vector<Unmarked> unmarked(const Walk& walk) {
             continue;
         model::ItemRef ref;
         ref.item = event.act->item;
-        const bool marked = bench::every_flag(walk.model, event.before, ref, bench::marked);
+        const bool marked = bench::every_flag(walk.model, walk.before(event), ref, bench::marked);
         if (marked || std::find(seen.begin(), seen.end(), ref.item) != seen.end())
             continue;
         seen.push_back(ref.item);

@@ -23,12 +23,13 @@ struct Need {
 
 double members_spent(const Walk& walk, const Event& event) {
     const model::Item& item = walk.model.item(event.act->item);
+    const bench::State& before = walk.before(event);
     double count = 0;
     for (std::uint16_t member = 0; member < item.count; ++member) {
         const auto& named = event.act->members;
         const bool meant =
             named.empty() || std::find(named.begin(), named.end(), member + 1) != named.end();
-        const bool spent = (event.before.flags[item.first_member + member] & bench::spent) != 0;
+        const bool spent = (before.flags[item.first_member + member] & bench::spent) != 0;
         count += meant && spent ? 1 : 0;
     }
     return count;

@@ -59,6 +59,7 @@ Checked check_one(Disk& disk, const Input& input, const CheckOptions& options) {
             finding.text.clear(); // framed for JUnit's suite at most, which has its own
         }
     }
+    give_back(std::move(done));
     return result;
 }
 

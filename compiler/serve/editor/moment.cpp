@@ -195,7 +195,7 @@ std::optional<Moment> moment_before(const Course& course, std::uint32_t line_beg
 }
 
 State state_after(const check::Walk& walk, std::size_t event) {
-    State state = walk.events[event].before;
+    State state = walk.state_at(event);
     if (walk.events[event].act) {
         bench::Act act = *walk.events[event].act;
         act.supplied = true;

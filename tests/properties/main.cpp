@@ -1,0 +1,10 @@
+// What holds for every device, tried on devices made at random.
+#include "properties/properties.hpp"
+
+#include <cstdlib>
+
+int main() {
+    const bool bench = matchmark::properties::comes_back_together();
+    const bool guides = matchmark::properties::guides_hold();
+    return bench && guides ? EXIT_SUCCESS : EXIT_FAILURE;
+}

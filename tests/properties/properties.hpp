@@ -1,0 +1,12 @@
+// The parts of the program `properties`: each prints a line and says whether all is well.
+#pragma once
+
+namespace matchmark::properties {
+
+// On the bench alone: what comes apart goes back together.
+bool comes_back_together();
+// Devices as text: what is planned can be done, what is drafted checks clean, what is written out
+// is the same work, another layout is the same text.
+bool guides_hold();
+
+} // namespace matchmark::properties

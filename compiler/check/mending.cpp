@@ -314,6 +314,18 @@ void mend_with(const Walk& walk, Diagnostic& finding, std::size_t at, const std:
             finding.help = lines.size() == 1 ? "add this line" : "add these lines";
         return;
     }
+    // Nothing can be put into a derived way back; what is done from outside can be done before all.
+    if (is_derived(walk, at) && std::all_of(acts.begin(), acts.end(), [&](const Act& act) {
+            return walk.model.kind_of(act.item).verbs[act.verb].from_outside;
+        })) {
+        std::string text;
+        for (const auto& line : lines)
+            text += (text.empty() ? "before     " : "\n  before     ") + line;
+        finding.edits = {add_to_head(walk, text)};
+        finding.help = lines.size() == 1 ? "add this line to the guide's head"
+                                         : "add these lines to the guide's head";
+        return;
+    }
     std::vector<std::string> quoted;
     for (const auto& line : lines)
         quoted.push_back("`" + line + "`");

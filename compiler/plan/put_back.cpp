@@ -224,6 +224,30 @@ void put_first_and_following(std::vector<Step>& steps, const std::vector<Written
     }
 }
 
+WayBackStart way_back_start(const Model& model, const std::vector<model::Resource>& resources,
+                            const std::vector<Step>& opening,
+                            const std::vector<WrittenBack>& written) {
+    WayBackStart start{{}, resources};
+    for (unsigned variant = 0; variant < model::variant_count(model); ++variant) {
+        const bench::Bench bench{&model, variant};
+        State state = bench::assembled(bench);
+        const auto carry_out = [&](const Step& step) {
+            for (const Action& action : step.actions) {
+                if (((action.variants >> variant) & 1U) != 0)
+                    bench::carry_out(bench, state, resources, action);
+            }
+        };
+        for (const Step& step : opening)
+            carry_out(step);
+        for (const auto& entry : written) {
+            if (entry.first && !entry.step.is_test)
+                carry_out(entry.step);
+        }
+        start.states.push_back(std::move(state));
+    }
+    return start;
+}
+
 } // namespace
 
 std::vector<Step> derive_put_back(const Model& model, const std::vector<model::Resource>& resources,
@@ -261,7 +285,7 @@ std::vector<Step> derive_put_back(const Model& model, const std::vector<model::R
             continue;
         steps.push_back(std::move(step));
     }
-    put_in_working_order(model, steps);
+    put_in_working_order(model, way_back_start(model, resources, opening, written), steps);
     for (Step& step : steps) {
         if (step.title.empty())
             step.title = title_for(model, step.actions);

@@ -2,6 +2,7 @@
 #include "capture/write.hpp"
 
 #include "capture/kind_words.hpp"
+#include "model/role_words.hpp"
 
 #include <fmt/format.h>
 
@@ -12,24 +13,6 @@ namespace matchmark::capture {
 using model::Role;
 
 namespace {
-
-const char* keyword(Role role) {
-    switch (role) {
-    case Role::part:
-        return "part";
-    case Role::fastener:
-        return "fastener";
-    case Role::connector:
-        return "connector";
-    case Role::bond:
-        return "bond";
-    case Role::fluid:
-        return "fluid";
-    case Role::energy:
-        return "energy";
-    }
-    return "";
-}
 
 std::string capital(std::string words) {
     if (!words.empty() && words.front() >= 'a' && words.front() <= 'z')
@@ -56,8 +39,8 @@ std::string names(const Description& all, const std::vector<Thing>& things) {
 }
 
 std::string head_of(const model::Model& model, const Piece& piece) {
-    std::string text =
-        fmt::format("{} {} \"{}\"", keyword(piece.role), piece.name, quotable(piece.title));
+    std::string text = fmt::format("{} {} \"{}\"", model::role_word(piece.role), piece.name,
+                                   quotable(piece.title));
     if (!piece.carrier.empty())
         text += " in " + piece.carrier;
     if (!piece.amount.empty())

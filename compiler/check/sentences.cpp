@@ -10,6 +10,8 @@ namespace {
 
 bool is_space(char c) { return c == ' ' || c == '\t' || c == '\n' || c == '\r'; }
 
+bool may_end(char c) { return c == '.' || c == '!' || c == '?' || c == '\n'; }
+
 // A full stop ends a sentence when a space or the end follows, and the next word does not start in
 // lower case ("approx. 3").
 bool ends_sentence(std::string_view text, std::size_t at) {
@@ -46,11 +48,19 @@ bool starts_block(std::string_view text, std::size_t line_end) {
 
 bool is_word(std::string_view word) {
     return std::any_of(word.begin(), word.end(), [](char c) {
-        return std::isalnum(static_cast<unsigned char>(c)) != 0 || (c & 0x80) != 0;
+        return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') ||
+               (c & 0x80) != 0;
     });
 }
 
 bool is_markdown_sign(char c) { return c == '*' || c == '`' || c == '#' || c == '_'; }
+
+std::string without_markdown_signs(std::string_view written) {
+    std::string word(written);
+    const auto first = std::find_if(word.begin(), word.end(), is_markdown_sign);
+    word.erase(std::remove_if(first, word.end(), is_markdown_sign), word.end());
+    return word;
+}
 
 // Its words, Markdown signs left out.
 std::vector<std::string> words_of(std::string_view piece) {
@@ -63,10 +73,9 @@ std::vector<std::string> words_of(std::string_view piece) {
         std::size_t end = at;
         while (end < piece.size() && !is_space(piece[end]))
             ++end;
-        std::string word(piece.substr(at, end - at));
-        word.erase(std::remove_if(word.begin(), word.end(), is_markdown_sign), word.end());
-        if (is_word(word))
-            words.push_back(std::move(word));
+        const std::string_view written = piece.substr(at, end - at);
+        if (is_word(written))
+            words.push_back(without_markdown_signs(written));
         at = end;
     }
     return words;
@@ -85,6 +94,8 @@ std::vector<Sentence> sentences(const SourceMap& sources, const model::Prose& pr
         start = colon + 1;
     std::size_t from = start;
     for (std::size_t at = start; at <= text.size(); ++at) {
+        while (at < text.size() && !may_end(text[at]))
+            ++at;
         const bool end = at == text.size();
         if (!end && !(text[at] == '\n' && starts_block(text, at)) && !ends_sentence(text, at))
             continue;

@@ -28,14 +28,22 @@ bool disturbs(const Walk& walk, const Event& event, ItemId item) {
                        [&](const model::Target& target) { return target.ref.item == item; });
 }
 
-std::optional<std::size_t> last_disturbance(const Walk& walk, const std::vector<ItemId>& items) {
-    for (std::size_t i = walk.events.size(); i-- > 0;) {
-        for (const ItemId item : items) {
-            if (walk.bench.exists(item) && disturbs(walk, walk.events[i], item))
-                return i;
+// The last event that disturbs each item; none: nothing does.
+std::vector<std::optional<std::size_t>> last_disturbances(const Walk& walk) {
+    std::vector<std::optional<std::size_t>> last(walk.model.items.size());
+    const auto note = [&](std::size_t event, ItemId item) {
+        if (walk.bench.exists(item) && disturbs(walk, walk.events[event], item))
+            last[item.value] = event;
+    };
+    for (std::size_t i = 0; i < walk.events.size(); ++i) {
+        if (walk.events[i].act) {
+            note(i, walk.events[i].act->item);
+        } else if (const model::Action* action = walk.action(walk.events[i])) {
+            for (const auto& target : action->targets)
+                note(i, target.ref.item);
         }
     }
-    return std::nullopt;
+    return last;
 }
 
 std::vector<Obligation> obligations(const Walk& walk) {
@@ -52,9 +60,12 @@ std::vector<Obligation> obligations(const Walk& walk) {
             }
         }
     }
+    const auto disturbed = last_disturbances(walk);
     for (std::uint32_t f = 0; f < walk.model.functions.size(); ++f) {
-        const auto& path = walk.model.functions[f].through;
-        if (const auto cause = last_disturbance(walk, path)) {
+        std::optional<std::size_t> cause;
+        for (const ItemId item : walk.model.functions[f].through)
+            cause = std::max(cause, disturbed[item.value]);
+        if (cause) {
             all.push_back({{}, FunctionId{f}, *cause, bench::upholding(walk.bench, FunctionId{f})});
         }
     }
@@ -78,11 +89,16 @@ bool hidden_at(const Walk& walk, std::size_t at, const Obligation& obligation) {
 } // namespace
 
 std::vector<Proven> proofs(const Walk& walk) {
+    std::vector<std::size_t> tests;
+    for (std::size_t i = 0; i < walk.events.size(); ++i) {
+        if (!walk.events[i].action)
+            tests.push_back(i);
+    }
     std::vector<Proven> all;
     for (const Obligation& obligation : obligations(walk)) {
         Proven proven{obligation, {}, {}};
-        for (std::size_t i = 0; i < walk.events.size(); ++i) {
-            if (walk.events[i].action || !claims(walk, walk.step(walk.events[i]), obligation))
+        for (const std::size_t i : tests) {
+            if (!claims(walk, walk.step(walk.events[i]), obligation))
                 continue;
             if (i > obligation.cause && all_back_at(walk, i, obligation)) {
                 proven.by = i;

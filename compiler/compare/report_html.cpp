@@ -1,6 +1,8 @@
 // The difference as one page for screen and print: no script, nothing from outside.
 #include "compare/report.hpp"
 
+#include "source/markup.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -41,30 +43,6 @@ ins{background:#d9ecd9;font-weight:700}
 @media print{main{max-width:none;padding:0}body{font-size:10.5pt}@page{margin:16mm}}
 )css";
 
-std::string escaped(const std::string& text) {
-    std::string safe;
-    for (const char c : text) {
-        switch (c) {
-        case '&':
-            safe += "&amp;";
-            break;
-        case '<':
-            safe += "&lt;";
-            break;
-        case '>':
-            safe += "&gt;";
-            break;
-        case '"':
-            safe += "&quot;";
-            break;
-        default:
-            // Control characters are no text in HTML.
-            safe += static_cast<unsigned char>(c) < 0x20 && c != '\n' ? ' ' : c;
-        }
-    }
-    return safe;
-}
-
 std::string place_words(const StepPlace& place) {
     std::string words = place.in_old ? "old step" : "step";
     words += place.number == 0 ? "" : fmt::format(" {}", place.number);
@@ -79,36 +57,38 @@ void append_change(std::string& html, const Change& change) {
     html += "<li class=\"change\">\n<p class=\"head\">";
     html += change.safety ? "<span class=\"mark\">Safety</span>" : "";
     if (says_heading(change)) {
-        html += escaped(std::string(heading_of(change.sort).substr(0, 1)) + change.what.substr(1)) +
+        html += markup_escaped(std::string(heading_of(change.sort).substr(0, 1)) +
+                               change.what.substr(1)) +
                 "</p>\n";
     } else {
         html += fmt::format("{}</p>\n<p class=\"what\">{}</p>\n", heading_of(change.sort),
-                            escaped(change.what));
+                            markup_escaped(change.what));
     }
     html += "<dl>\n";
     if (!change.before.empty() || !change.after.empty()) {
         const Excerpt cut = excerpt(change.before, change.after);
         append_row(html, "was",
-                   cut.before.empty() ? "nothing" : "<del>" + escaped(cut.before) + "</del>");
+                   cut.before.empty() ? "nothing"
+                                      : "<del>" + markup_escaped(cut.before) + "</del>");
         append_row(html, "is",
-                   cut.after.empty() ? "nothing" : "<ins>" + escaped(cut.after) + "</ins>");
+                   cut.after.empty() ? "nothing" : "<ins>" + markup_escaped(cut.after) + "</ins>");
     }
     if (!change.steps.empty()) {
         std::string places;
         for (const StepPlace& place : change.steps) {
             places += places.empty() ? "" : "<br>";
-            places += escaped(place_words(place));
+            places += markup_escaped(place_words(place));
         }
         append_row(html, "where", places);
     }
     if (!change.why.empty()) {
-        append_row(html, "why", escaped(change.why));
+        append_row(html, "why", markup_escaped(change.why));
     }
     html += "</dl>\n";
     if (!change.with_it.empty()) {
         html += "<ul class=\"with\">\n";
         for (const std::string& line : change.with_it) {
-            html += "<li>with it: " + escaped(line) + "</li>\n";
+            html += "<li>with it: " + markup_escaped(line) + "</li>\n";
         }
         html += "</ul>\n";
     }
@@ -130,8 +110,9 @@ void append_group(std::string& html, const char* title, bool quiet,
 }
 
 void append_difference(std::string& html, const Difference& difference) {
-    html += fmt::format("<section>\n<h2>{}</h2>\n",
-                        escaped(difference.title.empty() ? difference.name : difference.title));
+    html +=
+        fmt::format("<section>\n<h2>{}</h2>\n",
+                    markup_escaped(difference.title.empty() ? difference.name : difference.title));
     html += fmt::format("<p{}>{}</p>\n", difference.changes.empty() ? " class=\"same\"" : "",
                         tally(difference));
     append_group(html, "Safety", false, difference.changes,
@@ -153,12 +134,12 @@ std::string to_html(const Report& report) {
                        "style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'\">\n"
                        "<meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">\n";
     html += fmt::format("<title>What changed: {}</title>\n<style>{}</style>\n</head>\n<body>\n",
-                        escaped(report.after), style);
+                        markup_escaped(report.after), style);
     html += "<main>\n<h1>What changed in the procedure</h1>\n";
-    html += fmt::format("<p class=\"files\">{} → {}</p>\n", escaped(report.before),
-                        escaped(report.after));
+    html += fmt::format("<p class=\"files\">{} → {}</p>\n", markup_escaped(report.before),
+                        markup_escaped(report.after));
     for (const std::string& remark : report.remarks) {
-        html += fmt::format("<p>Note: {}</p>\n", escaped(remark));
+        html += fmt::format("<p>Note: {}</p>\n", markup_escaped(remark));
     }
     for (const Difference& difference : report.differences) {
         append_difference(html, difference);

@@ -81,16 +81,7 @@ std::vector<Undone> undone_fasteners(const Model& model, const Procedure& proced
 
 MapGroup group_of(const Model& model, const Undone& undone) {
     const Item& item = model.item(undone.item);
-    MapGroup group;
-    group.item = undone.item;
-    if (const model::Thread* thread = model::thread_of(model, item)) {
-        if (thread->bears_on && thread->bears_on->most) {
-            group.head = thread->bears_on->most->base * mm_per_metre;
-        }
-        if (thread->diameter) {
-            group.shank = thread->diameter->base * mm_per_metre;
-        }
-    }
+    MapGroup group = draw::group_of(model, undone.item);
     unsigned member = 0;
     for (const Point& at : item.positions->points) {
         ++member;
@@ -167,6 +158,20 @@ void join(std::string& text, const std::string& more, const char* joiner) {
 }
 
 } // namespace
+
+MapGroup group_of(const Model& model, ItemId item) {
+    MapGroup group;
+    group.item = item;
+    if (const model::Thread* thread = model::thread_of(model, model.item(item))) {
+        if (thread->bears_on && thread->bears_on->most) {
+            group.head = thread->bears_on->most->base * mm_per_metre;
+        }
+        if (thread->diameter) {
+            group.shank = thread->diameter->base * mm_per_metre;
+        }
+    }
+    return group;
+}
 
 std::vector<FaceMap> face_maps(const Model& model, const Procedure& procedure, const Language& in) {
     std::map<ItemId, unsigned> numbers = picture_numbers(model, procedure);

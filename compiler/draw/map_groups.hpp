@@ -35,6 +35,9 @@ struct FaceMap {
     std::vector<MapGroup> groups;
 };
 
+// A group without its number, mark and places.
+MapGroup group_of(const model::Model& model, model::ItemId item);
+
 // The faces on which the guide undoes fasteners whose places are known, in the order of the device;
 // groups in the order in which they are undone.
 std::vector<FaceMap> face_maps(const model::Model& model, const model::Procedure& procedure,

@@ -1,6 +1,7 @@
 // A drawing as SVG: text that can be read and searched, and nothing that acts.
 #include "draw/lettering.hpp"
 #include "draw/paint.hpp"
+#include "source/markup.hpp"
 
 #include <fmt/format.h>
 
@@ -10,28 +11,7 @@ namespace matchmark::draw {
 
 namespace {
 
-std::string escaped(const std::string& words) {
-    std::string text;
-    for (const char c : printable(words)) {
-        switch (c) {
-        case '&':
-            text += "&amp;";
-            break;
-        case '<':
-            text += "&lt;";
-            break;
-        case '>':
-            text += "&gt;";
-            break;
-        case '"':
-            text += "&quot;";
-            break;
-        default:
-            text += c;
-        }
-    }
-    return text;
-}
+std::string escaped(const std::string& words) { return markup_escaped(printable(words)); }
 
 // "12.5": three decimals, zeros at the end left out; never "-0", never a comma.
 std::string number(double value) {

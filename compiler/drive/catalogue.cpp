@@ -2,6 +2,7 @@
 #include "drive/catalogue.hpp"
 
 #include "drive/trade_words.hpp"
+#include "model/role_words.hpp"
 
 #include <algorithm>
 #include <array>
@@ -71,7 +72,7 @@ public:
     std::vector<Entry> collect() {
         for (const Shelf& shelf : table) {
             for (const model::Kind& kind : model_.kinds) {
-                if (role_word(kind.role) == shelf.word)
+                if (model::role_word(kind.role) == shelf.word)
                     add(shelf.word, kind, kind.title, describe_kind(model_, kind),
                         kind_as_json(model_, kind));
             }

@@ -4,6 +4,8 @@
 // testsuite, testcase, and in a case at most one failure or error, and system-out.
 #include "drive/check_junit.hpp"
 
+#include "source/markup.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -11,32 +13,6 @@
 namespace matchmark::drive {
 
 namespace {
-
-// Text for XML 1.0: what it cannot hold becomes U+FFFD.
-std::string escaped(std::string_view text) {
-    std::string safe;
-    for (std::size_t i = 0; i < text.size(); ++i) {
-        const char c = text[i];
-        const auto byte = static_cast<unsigned char>(c);
-        const bool no_character = text.substr(i).starts_with("\xEF\xBF\xBE") ||
-                                  text.substr(i).starts_with("\xEF\xBF\xBF"); // U+FFFE, U+FFFF
-        if (no_character || (byte < 0x20 && c != '\n' && c != '\t')) {
-            safe += "\xEF\xBF\xBD";
-            i += no_character ? 2 : 0;
-        } else if (c == '&') {
-            safe += "&amp;";
-        } else if (c == '<') {
-            safe += "&lt;";
-        } else if (c == '>') {
-            safe += "&gt;";
-        } else if (c == '"') {
-            safe += "&quot;";
-        } else {
-            safe += c;
-        }
-    }
-    return safe;
-}
 
 struct GuideCases {
     const model::Guide* guide = nullptr;
@@ -128,7 +104,8 @@ std::string joined(const std::vector<std::string>& texts) {
 
 void append_case(std::string& xml, const JunitSuite& suite, const JunitCase& one) {
     xml += fmt::format("    <testcase classname=\"{}\" name=\"{}\" file=\"{}\" line=\"{}\"",
-                       escaped(suite.file), escaped(one.name), escaped(suite.file), one.line);
+                       markup_escaped(suite.file), markup_escaped(one.name),
+                       markup_escaped(suite.file), one.line);
     if (one.failures.empty() && one.others.empty()) {
         xml += "/>\n";
         return;
@@ -140,11 +117,12 @@ void append_case(std::string& xml, const JunitSuite& suite, const JunitCase& one
                                      ? fmt::format(" (and {} more)", one.failures.size() - 1)
                                      : std::string();
         xml += fmt::format("      <{0} type=\"{0}\" message=\"{1}{2}\">{3}</{0}>\n", tag,
-                           escaped(first_line(one.failures.front())), more,
-                           escaped(joined(one.failures)));
+                           markup_escaped(first_line(one.failures.front())), more,
+                           markup_escaped(joined(one.failures)));
     }
     if (!one.others.empty()) {
-        xml += fmt::format("      <system-out>{}</system-out>\n", escaped(joined(one.others)));
+        xml +=
+            fmt::format("      <system-out>{}</system-out>\n", markup_escaped(joined(one.others)));
     }
     xml += "    </testcase>\n";
 }
@@ -187,8 +165,8 @@ std::string junit_text(const std::vector<JunitSuite>& suites) {
         all.tests += counts.tests;
         all.failures += counts.failures;
         all.errors += counts.errors;
-        inner +=
-            fmt::format("  <testsuite name=\"{}\" {}>\n", escaped(suite.file), attributes(counts));
+        inner += fmt::format("  <testsuite name=\"{}\" {}>\n", markup_escaped(suite.file),
+                             attributes(counts));
         for (const JunitCase& one : suite.cases) {
             append_case(inner, suite, one);
         }

@@ -76,14 +76,33 @@ bool has_article(std::string_view title) {
                       [](char a, char b) { return a == lower(b); });
 }
 
+bool parts_words(char c) {
+    switch (c) {
+    case ' ':
+    case '\t':
+    case '\r':
+    case '\n':
+    case '-':
+    case ',':
+    case ';':
+    case ':':
+    case '(':
+    case ')':
+    case '"':
+    case '\'':
+        return true;
+    default:
+        return false;
+    }
+}
+
 // The next word from `at` on, without the signs that end a sentence; moves `at` past it. Empty at
 // the end.
 std::string_view next_word(std::string_view text, std::size_t& at) {
-    constexpr std::string_view between = " \t\r\n-,;:()\"'";
     std::string_view word;
     while (word.empty() && at < text.size()) {
         std::size_t end = at;
-        while (end < text.size() && between.find(text[end]) == std::string_view::npos)
+        while (end < text.size() && !parts_words(text[end]))
             ++end;
         word = text.substr(at, end - at);
         while (word.ends_with('.') || word.ends_with('!') || word.ends_with('?'))

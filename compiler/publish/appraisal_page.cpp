@@ -7,6 +7,7 @@
 #include "publish/page/parts.hpp"
 #include "publish/page/style.hpp"
 #include "publish/page/text.hpp"
+#include "source/markup.hpp"
 
 #include <fmt/format.h>
 
@@ -40,7 +41,7 @@ bool is_out(const PartAppraisal& part) {
 
 std::string heading(const char* id, const std::string& words) {
     return fmt::format("<section aria-labelledby=\"{0}\">\n<h2 id=\"{0}\">{1}</h2>\n", id,
-                       escaped(words));
+                       markup_escaped(words));
 }
 
 struct Column {
@@ -52,15 +53,16 @@ std::string row_head(const std::vector<Column>& columns) {
     std::string text = "<thead><tr>";
     for (const Column& column : columns) {
         text += std::string("<th scope=\"col\"") +
-                (column.numbers ? " class=\"number-cell\">" : ">") + escaped(column.name) + "</th>";
+                (column.numbers ? " class=\"number-cell\">" : ">") + markup_escaped(column.name) +
+                "</th>";
     }
     return text + "</tr></thead>\n";
 }
 
-std::string cell(const std::string& words) { return "<td>" + escaped(words) + "</td>"; }
+std::string cell(const std::string& words) { return "<td>" + markup_escaped(words) + "</td>"; }
 
 std::string number(const std::string& words) {
-    return "<td class=\"number-cell\">" + escaped(words) + "</td>";
+    return "<td class=\"number-cell\">" + markup_escaped(words) + "</td>";
 }
 
 std::string list_of(const std::vector<std::string>& lines) {
@@ -68,15 +70,15 @@ std::string list_of(const std::vector<std::string>& lines) {
         return {};
     std::string text = "<ul>\n";
     for (const std::string& line : lines)
-        text += "<li>" + escaped(line) + "</li>\n";
+        text += "<li>" + markup_escaped(line) + "</li>\n";
     return text + "</ul>\n";
 }
 
 std::string table(const std::string& caption, const std::vector<Column>& columns,
                   const std::string& rows) {
-    return "<div class=\"wide\" role=\"group\" tabindex=\"0\" aria-label=\"" + escaped(caption) +
-           "\">\n<table>\n<caption>" + escaped(caption) + "</caption>\n" + row_head(columns) +
-           "<tbody>\n" + rows + "</tbody>\n</table>\n</div>\n";
+    return "<div class=\"wide\" role=\"group\" tabindex=\"0\" aria-label=\"" +
+           markup_escaped(caption) + "\">\n<table>\n<caption>" + markup_escaped(caption) +
+           "</caption>\n" + row_head(columns) + "<tbody>\n" + rows + "</tbody>\n</table>\n</div>\n";
 }
 
 // --- the index ---
@@ -96,9 +98,9 @@ std::string value_words(const guide::RepairIndex& index) {
 std::string scores_table(const guide::RepairIndex& index) {
     std::string rows;
     for (const guide::IndexScore& score : index.scores) {
-        rows += "<tr><th scope=\"row\">" + escaped(score.name + ", " + score.symbol) + "</th>" +
-                number(guide::range_words(score.score)) + number(guide::hundredths(score.weight)) +
-                cell(score.because) + "</tr>\n";
+        rows += "<tr><th scope=\"row\">" + markup_escaped(score.name + ", " + score.symbol) +
+                "</th>" + number(guide::range_words(score.score)) +
+                number(guide::hundredths(score.weight)) + cell(score.because) + "</tr>\n";
     }
     return table("The six scores, each from 1 to 5",
                  {{"Score"}, {"Value", true}, {"Weight", true}, {"From"}}, rows);
@@ -112,7 +114,7 @@ std::string parts_table(const guide::RepairIndex& index) {
     for (const guide::PartScore& part : index.parts) {
         const std::string items =
             part.items.empty() || part.items == part.part ? "" : " (" + part.items + ")";
-        rows += "<tr><th scope=\"row\">" + escaped(part.part + items) + "</th>" +
+        rows += "<tr><th scope=\"row\">" + markup_escaped(part.part + items) + "</th>" +
                 number(guide::hundredths(part.weight)) + scored(part.depth, part.depth_because) +
                 scored(part.fasteners, part.fasteners_because) +
                 scored(part.tools, part.tools_because) + "</tr>\n";
@@ -123,12 +125,12 @@ std::string parts_table(const guide::RepairIndex& index) {
 
 std::string index_section(const guide::RepairIndex& index) {
     std::string text = heading("index", "Repairability index");
-    text += "<div class=\"result\">\n<p><strong>R = " + escaped(value_words(index)) + ", " +
-            escaped(class_words(index)) + "</strong></p>\n<p>" +
-            escaped(guide::index_disclaimer()) + "</p>\n</div>\n<p>" +
-            escaped(index.source + (index.folding ? ", with a folding display" : "") +
-                    ": R is the sum of the six scores, each times its weight. " +
-                    guide::index_tolerance()) +
+    text += "<div class=\"result\">\n<p><strong>R = " + markup_escaped(value_words(index)) + ", " +
+            markup_escaped(class_words(index)) + "</strong></p>\n<p>" +
+            markup_escaped(guide::index_disclaimer()) + "</p>\n</div>\n<p>" +
+            markup_escaped(index.source + (index.folding ? ", with a folding display" : "") +
+                           ": R is the sum of the six scores, each times its weight. " +
+                           guide::index_tolerance()) +
             "</p>\n";
     if (!index.undeclared.empty())
         text += "<p>The device does not say, and so the index is a range:</p>\n" +
@@ -182,7 +184,7 @@ std::string parts_section(const Appraisal& appraisal) {
             stuck.push_back(part.title + ": " + why);
             continue;
         }
-        rows += "<tr><th scope=\"row\">" + escaped(part.title) + "</th>" +
+        rows += "<tr><th scope=\"row\">" + markup_escaped(part.title) + "</th>" +
                 number(fmt::format("{}", part.steps.size())) +
                 number(fmt::format("{}", part.acts)) +
                 cell(waited(part.seconds_apart, part.waiting_apart)) +
@@ -220,10 +222,10 @@ std::string steps_section(const Appraisal& appraisal) {
     for (const PartAppraisal& part : appraisal.parts) {
         if (!is_out(part) || part.steps.empty())
             continue;
-        text += "<h3>" + escaped(part.title) + "</h3>\n<ol>\n";
+        text += "<h3>" + markup_escaped(part.title) + "</h3>\n<ol>\n";
         for (const guide::CountedStep& step : part.steps)
-            text +=
-                "<li>" + escaped(model::list(step.acts, "and") + ": " + step.ends_with) + "</li>\n";
+            text += "<li>" + markup_escaped(model::list(step.acts, "and") + ": " + step.ends_with) +
+                    "</li>\n";
         text += "</ol>\n";
     }
     return text + "</section>\n";
@@ -234,7 +236,7 @@ std::string waited_section(const Appraisal& appraisal) {
         return {};
     std::string rows;
     for (const guide::WaitedFor& item : appraisal.waited_for)
-        rows += "<tr><th scope=\"row\">" + escaped(item.title) + "</th>" +
+        rows += "<tr><th scope=\"row\">" + markup_escaped(item.title) + "</th>" +
                 number(fmt::format("{}", item.parts.size())) +
                 number(fmt::format("{}", item.always.size())) + "</tr>\n";
     return heading("waited-for", "What most parts wait for") +
@@ -246,10 +248,10 @@ std::string waited_section(const Appraisal& appraisal) {
 std::string charts_section(const std::vector<guide::Figure>& charts) {
     std::string text = heading("charts", "Charts");
     for (const guide::Figure& chart : charts) {
-        text += "<section class=\"drawn\">\n<h3 id=\"" + escaped(chart.anchor) + "\">" +
-                escaped(chart.title) +
+        text += "<section class=\"drawn\">\n<h3 id=\"" + markup_escaped(chart.anchor) + "\">" +
+                markup_escaped(chart.title) +
                 "</h3>\n<div class=\"chart\" role=\"group\" tabindex=\"0\" aria-labelledby=\"" +
-                escaped(chart.anchor) + "\">\n" + chart.svg +
+                markup_escaped(chart.anchor) + "\">\n" + chart.svg +
                 "</div>\n<details><summary>In words</summary>\n" +
                 guide::prose_html(chart.alternative_text) + "</details>\n</section>\n";
     }
@@ -265,7 +267,7 @@ std::string with_names(const std::string& words) {
             text += inside ? "</code>" : "<code>";
             inside = !inside;
         } else {
-            text += escaped(std::string(1, c));
+            text += markup_escaped(std::string(1, c));
         }
     }
     return text + (inside ? "</code>" : "");
@@ -289,10 +291,10 @@ std::string changes_section(const Appraisal& appraisal) {
 std::string appraisal_page(const Appraisal& appraisal, const std::vector<guide::Figure>& charts) {
     const std::string title = "How easy it is to repair: " + appraisal.title;
     std::string body =
-        "<div class=\"sheet\">\n<header class=\"block\">\n<h1>" + escaped(title) + "</h1>\n";
+        "<div class=\"sheet\">\n<header class=\"block\">\n<h1>" + markup_escaped(title) + "</h1>\n";
     if (!appraisal.variant.empty())
-        body +=
-            "<dl>\n<div><dt>Variant</dt><dd>" + escaped(appraisal.variant) + "</dd></div>\n</dl>\n";
+        body += "<dl>\n<div><dt>Variant</dt><dd>" + markup_escaped(appraisal.variant) +
+                "</dd></div>\n</dl>\n";
     body += "</header>\n<main>\n";
     if (appraisal.index)
         body += index_section(*appraisal.index);
@@ -301,8 +303,8 @@ std::string appraisal_page(const Appraisal& appraisal, const std::vector<guide::
     body += changes_section(appraisal) + steps_section(appraisal);
     body += "</main>\n<footer>\n<p>Counted from the device's file. The maker's instructions and "
             "local rules come first.</p>\n</footer>\n</div>\n";
-    return page_head(escaped(title), std::string(page_style) + appraisal_style, "") + "<body>\n" +
-           without_controls(body) + "</body>\n</html>\n";
+    return page_head(markup_escaped(title), std::string(page_style) + appraisal_style, "") +
+           "<body>\n" + without_controls(body) + "</body>\n</html>\n";
 }
 
 } // namespace matchmark::publish

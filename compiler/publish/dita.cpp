@@ -8,6 +8,7 @@
 #include "publish/fixed_words.hpp"
 #include "publish/markup_tree.hpp"
 #include "publish/page/text.hpp"
+#include "source/markup.hpp"
 
 #include <algorithm>
 
@@ -27,13 +28,13 @@ std::string sentence(const Words& words) {
     for (const guide::Run& run : words) {
         switch (run.kind) {
         case guide::RunKind::words:
-            text += escaped(run.text);
+            text += markup_escaped(run.text);
             break;
         case guide::RunKind::value:
-            text += "<b>" + escaped(run.text) + "</b>";
+            text += "<b>" + markup_escaped(run.text) + "</b>";
             break;
         case guide::RunKind::item_number:
-            text += " (" + escaped(run.text) + ")";
+            text += " (" + markup_escaped(run.text) + ")";
             break;
         }
     }
@@ -41,7 +42,7 @@ std::string sentence(const Words& words) {
 }
 
 std::string only(const Language& in, const std::vector<std::string>& variants) {
-    return variants.empty() ? "" : "(" + escaped(say_only(in, variants)) + ") ";
+    return variants.empty() ? "" : "(" + markup_escaped(say_only(in, variants)) + ") ";
 }
 
 std::string list(const std::string& label, const std::vector<std::string>& lines) {
@@ -52,7 +53,7 @@ std::string list(const std::string& label, const std::vector<std::string>& lines
     for (const std::string& line : lines) {
         items += element("li", line);
     }
-    return element("p", "<b>" + escaped(label) + "</b>") + element("ul", items);
+    return element("p", "<b>" + markup_escaped(label) + "</b>") + element("ul", items);
 }
 
 std::string list(const std::string& label, const std::vector<Words>& sentences) {
@@ -64,17 +65,18 @@ std::string list(const std::string& label, const std::vector<Words>& sentences) 
 std::string list(const std::string& label, const std::vector<guide::Provision>& provisions) {
     std::vector<std::string> lines;
     std::transform(provisions.begin(), provisions.end(), std::back_inserter(lines),
-                   [](const guide::Provision& one) { return escaped(one_line(one)); });
+                   [](const guide::Provision& one) { return markup_escaped(one_line(one)); });
     return list(label, lines);
 }
 
 std::string message(const Language& in, const guide::Message& one) {
-    const std::string text =
-        one.full_in_step == 0
-            ? escaped(plain_text(prose_tree(one.markdown)))
-            : escaped(say_with(in, "See step {step}.", "step", std::to_string(one.full_in_step)));
-    const std::string subject =
-        one.subject.empty() ? escaped(guide::signal_word(one.signal, in)) : escaped(one.subject);
+    const std::string text = one.full_in_step == 0
+                                 ? markup_escaped(plain_text(prose_tree(one.markdown)))
+                                 : markup_escaped(say_with(in, "See step {step}.", "step",
+                                                           std::to_string(one.full_in_step)));
+    const std::string subject = one.subject.empty()
+                                    ? markup_escaped(guide::signal_word(one.signal, in))
+                                    : markup_escaped(one.subject);
     return "<hazardstatement type=\"" + std::string(signal_name(one.signal)) + "\"><messagepanel>" +
            element("typeofhazard", only(in, one.variants) + subject) + element("howtoavoid", text) +
            "</messagepanel></hazardstatement>\n";
@@ -94,15 +96,15 @@ std::string pictures(const Language& in, const std::vector<guide::Picture>& list
     std::string text;
     for (const guide::Picture& one : list) {
         const auto found = shown.find(one.path);
-        const std::string words = escaped(one.alternative_text);
+        const std::string words = markup_escaped(one.alternative_text);
         text += found == shown.end()
                     ? element("p", say_with(in, "Picture not at hand: {words}", "words", words))
                     : "<fig><title>" + words + "</title><image href=\"" +
-                          escaped(found->second.source) + "\" placement=\"break\"><alt>" + words +
-                          "</alt></image></fig>\n";
+                          markup_escaped(found->second.source) + "\" placement=\"break\"><alt>" +
+                          words + "</alt></image></fig>\n";
         std::string key;
         for (const guide::Mark& mark : one.marks) {
-            key += element("li", std::to_string(mark.number) + ": " + escaped(mark.words));
+            key += element("li", std::to_string(mark.number) + ": " + markup_escaped(mark.words));
         }
         text += key.empty() ? "" : element("ul", key);
     }
@@ -116,9 +118,9 @@ std::string substeps(const Language& in, const guide::Step& step) {
         for (const Words& detail : one.details) {
             more += element("p", sentence(detail));
         }
-        more += one.record.empty()
-                    ? ""
-                    : element("p", escaped(say_with(in, "Write down: {what}", "what", one.record)));
+        more += one.record.empty() ? ""
+                                   : element("p", markup_escaped(say_with(in, "Write down: {what}",
+                                                                          "what", one.record)));
         text += element("substep", element("cmd", only(in, one.variants) + sentence(one.words)) +
                                        (more.empty() ? "" : element("info", more)));
     }
@@ -132,20 +134,20 @@ std::string step(const Language& in, const guide::Step& one, const ShownPictures
     }
     std::string info;
     for (const Fact& fact : facts(one, in)) {
-        info += element("p", escaped(fact.term) + ": " + escaped(fact.words));
+        info += element("p", markup_escaped(fact.term) + ": " + markup_escaped(fact.words));
     }
     const auto condition = [&](const char* label, const std::vector<std::string>& words) {
-        info += words.empty()
-                    ? ""
-                    : element("p", escaped(say(in, label) + ": " + language::said_list(in, words)));
+        info += words.empty() ? ""
+                              : element("p", markup_escaped(say(in, label) + ": " +
+                                                            language::said_list(in, words)));
     };
     condition("Do this test with", one.test.when);
     condition("Test equipment", one.test.with);
     condition("What it proves", one.test.proves);
     const std::string after = passages(one.passages) + pictures(in, one.pictures, shown);
-    return "<step id=\"" + escaped(one.anchor) + "\">\n" + before +
-           element("cmd", (one.is_test ? escaped(say(in, "Test")) + ": " : "") +
-                              only(in, one.variants) + escaped(one.title)) +
+    return "<step id=\"" + markup_escaped(one.anchor) + "\">\n" + before +
+           element("cmd", (one.is_test ? markup_escaped(say(in, "Test")) + ": " : "") +
+                              only(in, one.variants) + markup_escaped(one.title)) +
            (info.empty() ? "" : element("info", info)) + substeps(in, one) +
            (after.empty() ? "" : element("info", after)) + "</step>\n";
 }
@@ -158,14 +160,15 @@ std::string prerequisites(const Document& document) {
     }
     text += list(say(in, "To wear"), document.protection) + list(say(in, "Tools"), document.tools) +
             list(say(in, "Spares"), document.spares) + list(say(in, "Supplies"), document.supplies);
-    text += document.cost.empty() ? ""
-                                  : element("p", escaped(say(in, "Together") + ": " +
-                                                         language::said_list(in, document.cost)));
+    text += document.cost.empty()
+                ? ""
+                : element("p", markup_escaped(say(in, "Together") + ": " +
+                                              language::said_list(in, document.cost)));
     std::vector<std::string> fasteners;
     for (const guide::FastenerRow& row : document.fasteners) {
-        std::string line = only(in, row.variants) + escaped(row.words);
+        std::string line = only(in, row.variants) + markup_escaped(row.words);
         for (const std::string& more : {row.description, row.told_by, row.torque}) {
-            line += more.empty() ? "" : ", " + escaped(more);
+            line += more.empty() ? "" : ", " + markup_escaped(more);
         }
         fasteners.push_back(line);
     }
@@ -179,11 +182,12 @@ std::string afterwards(const Document& document) {
         list(say(in, "What this work voids, and what restores it"), document.ratings);
     std::vector<std::string> waste;
     for (const guide::Disposal& one : document.disposals) {
-        waste.push_back(escaped(one.words) + ": <b>" + escaped(one.waste_class) + "</b>");
+        waste.push_back(markup_escaped(one.words) + ": <b>" + markup_escaped(one.waste_class) +
+                        "</b>");
     }
     text += list(say(in, "To a collecting point under the rules of your country"), waste);
     for (const guide::Figure& figure : document.figures) {
-        text += element("p", "<b>" + escaped(figure.title) + "</b>") +
+        text += element("p", "<b>" + markup_escaped(figure.title) + "</b>") +
                 dita_prose(figure.alternative_text);
     }
     return text.empty() ? text : element("postreq", text);
@@ -205,28 +209,30 @@ std::string identifier(const std::string& name) {
 std::string dita(const Document& document, const ShownPictures& shown) {
     std::string about;
     for (const Fact& fact : facts(document)) {
-        about += element("li", escaped(fact.term) + ": " + escaped(fact.words));
+        about += element("li", markup_escaped(fact.term) + ": " + markup_escaped(fact.words));
     }
     std::string context = about.empty() ? "" : element("ul", about);
-    context += element("p", escaped(document.deferral)) + passages(document.passages) +
+    context += element("p", markup_escaped(document.deferral)) + passages(document.passages) +
                list(say(document.language, "The aim"), document.goals) +
                pictures(document.language, document.pictures, shown);
     std::string steps;
     for (const guide::Section& section : document.sections) {
-        steps += section.steps.empty() ? "" : element("stepsection", escaped(section.title));
+        steps += section.steps.empty() ? "" : element("stepsection", markup_escaped(section.title));
         for (const guide::Step& one : section.steps) {
             steps += step(document.language, one, shown);
         }
     }
-    const std::string author = document.author.empty()
-                                   ? ""
-                                   : element("prolog", element("author", escaped(document.author)));
+    const std::string author =
+        document.author.empty()
+            ? ""
+            : element("prolog", element("author", markup_escaped(document.author)));
     return without_controls(
         "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
         "<!DOCTYPE task PUBLIC \"-//OASIS//DTD DITA 1.3 Task//EN\" \"task.dtd\">\n<task id=\"" +
         identifier(document.name) + "\" xml:lang=\"" + document.language.tag + "\">\n" +
-        element("title", escaped(document.title)) + element("shortdesc", escaped(document.reader)) +
-        author + "<taskbody>\n" + prerequisites(document) + element("context", context) +
+        element("title", markup_escaped(document.title)) +
+        element("shortdesc", markup_escaped(document.reader)) + author + "<taskbody>\n" +
+        prerequisites(document) + element("context", context) +
         (steps.empty() ? "" : element("steps", steps)) + afterwards(document) +
         "</taskbody>\n</task>\n");
 }

@@ -2,6 +2,7 @@
 #include "publish/dita.hpp"
 #include "publish/markup_tree.hpp"
 #include "publish/page/text.hpp"
+#include "source/markup.hpp"
 
 namespace matchmark::publish {
 
@@ -21,8 +22,8 @@ std::string link(const Markup& node) {
     if (href == node.attributes.end() || href->second.empty()) {
         return inside;
     }
-    return "<xref href=\"" + escaped(href->second) + "\" scope=\"external\" format=\"html\">" +
-           inside + "</xref>";
+    return "<xref href=\"" + markup_escaped(href->second) +
+           "\" scope=\"external\" format=\"html\">" + inside + "</xref>";
 }
 
 void add_rows(const Nodes& nodes, std::string& text) {
@@ -46,7 +47,7 @@ void add_rows(const Nodes& nodes, std::string& text) {
 std::string one_node(const Markup& node) {
     const std::string& tag = node.tag;
     if (tag.empty()) {
-        return escaped(node.text);
+        return markup_escaped(node.text);
     }
     if (tag == "a") {
         return link(node);
@@ -60,7 +61,7 @@ std::string one_node(const Markup& node) {
         return " ";
     }
     if (tag == "pre") {
-        return element("codeblock", escaped(plain_text(node.children))) + "\n";
+        return element("codeblock", markup_escaped(plain_text(node.children))) + "\n";
     }
     const std::string inside = content(node.children);
     if (tag == "em") {

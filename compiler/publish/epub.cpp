@@ -8,6 +8,7 @@
 #include "publish/page/drawing.hpp"
 #include "publish/page/parts.hpp"
 #include "publish/page/text.hpp"
+#include "source/markup.hpp"
 
 namespace matchmark::publish {
 
@@ -100,10 +101,10 @@ std::string contents(const Document& document, const std::string& title) {
     for (std::size_t i = 0; i < document.sections.size(); ++i) {
         if (!document.sections[i].steps.empty()) {
             list += "<li><a href=\"guide.xhtml#section-" + std::to_string(i + 1) + "\">" +
-                    escaped(document.sections[i].title) + "</a></li>\n";
+                    markup_escaped(document.sections[i].title) + "</a></li>\n";
         }
     }
-    const std::string heading = escaped(say(document.language, "Contents"));
+    const std::string heading = markup_escaped(say(document.language, "Contents"));
     return xhtml(document.language, heading,
                  "<nav epub:type=\"toc\" id=\"toc\">\n<h1>" + heading + "</h1>\n<ol>\n" + list +
                      "</ol>\n</nav>\n");
@@ -137,8 +138,8 @@ std::string identifier(std::string_view bytes) {
 }
 
 std::string manifest_line(std::size_t number, const Packed& file, const std::string& type) {
-    return "<item id=\"picture-" + std::to_string(number) + "\" href=\"" + escaped(file.name) +
-           "\" media-type=\"" + type + "\"/>\n";
+    return "<item id=\"picture-" + std::to_string(number) + "\" href=\"" +
+           markup_escaped(file.name) + "\" media-type=\"" + type + "\"/>\n";
 }
 
 struct Book {
@@ -166,9 +167,10 @@ void add_drawings(Book& book, const Document& document) {
 
 std::string package(const Document& document, const std::string& title, const Book& book,
                     const std::string& page, const std::string& created) {
-    const std::string author = document.author.empty()
-                                   ? ""
-                                   : "<dc:creator>" + escaped(document.author) + "</dc:creator>\n";
+    const std::string author =
+        document.author.empty()
+            ? ""
+            : "<dc:creator>" + markup_escaped(document.author) + "</dc:creator>\n";
     const std::string drawn = page.find("<svg") == std::string::npos ? "" : " properties=\"svg\"";
     return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<package "
            "xmlns=\"http://www.idpf.org/2007/opf\" version=\"3.0\" unique-identifier=\"id\" "
@@ -193,7 +195,7 @@ std::string epub(const Document& document, const guide::Assets& assets,
                  const std::string& created) {
     const std::string device = document.device.empty() ? "" : ": " + document.device;
     const std::string title =
-        without_language_marks(without_controls(escaped(document.title + device)));
+        without_language_marks(without_controls(markup_escaped(document.title + device)));
     Book book;
     ShownPictures pictures = shown_pictures(assets);
     add_pictures(book, pictures);

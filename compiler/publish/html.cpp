@@ -11,6 +11,7 @@
 #include "publish/page/script.hpp"
 #include "publish/page/style.hpp"
 #include "publish/page/text.hpp"
+#include "source/markup.hpp"
 
 namespace matchmark::publish {
 
@@ -40,29 +41,29 @@ std::string store_name(const Document& document, std::string_view body) {
 
 std::string html(const Document& document, const guide::Assets& assets) {
     const std::string device = document.device.empty() ? "" : ": " + document.device;
-    const std::string title = escaped(document.title + device);
+    const std::string title = markup_escaped(document.title + device);
     const ShownPictures pictures = inside_the_page(assets);
     const auto source = [&](std::size_t i) {
         return "data:image/svg+xml;base64," + base64(document.figures[i].svg);
     };
     const Language& in = document.language;
     std::string body = "<div class=\"sheet\">\n<a class=\"skip\" href=\"#work\">" +
-                       escaped(say(in, "To the steps")) + "</a>\n";
+                       markup_escaped(say(in, "To the steps")) + "</a>\n";
     body += place_of_links;
     body += page_body({document, pictures}, drawings(document, source));
     body += "<footer>\n<p>" + title;
     for (const Fact& fact : facts(document)) {
         if (fact.term == say(in, "Guide revision") || fact.term == say(in, "Source version") ||
             fact.term == say(in, "Date")) {
-            body += " · " + escaped(fact.term + " " + fact.words);
+            body += " · " + markup_escaped(fact.term + " " + fact.words);
         }
     }
     body += "</p>\n</footer>\n</div>\n";
     body = without_controls(body);
     const std::string script = script_in(in, page_script);
     const std::string page = page_head(title, page_style, script, in) + "<body data-guide=\"" +
-                             without_controls(escaped(store_name(document, body))) + "\">\n" +
-                             body + "<script>" + script + "</script>\n</body>\n</html>\n";
+                             without_controls(markup_escaped(store_name(document, body))) +
+                             "\">\n" + body + "<script>" + script + "</script>\n</body>\n</html>\n";
     return language::is_english(in) ? page : with_languages_marked(page);
 }
 
@@ -72,12 +73,13 @@ std::string with_links(std::string page, const std::string& list,
     if (at == std::string::npos) {
         return page;
     }
-    std::string links = "<nav class=\"others\" aria-label=\"" + escaped(say(in, "Other guides")) +
-                        "\">\n<ul>\n<li><a href=\"" + escaped(list) + "\">" +
-                        escaped(say(in, "All guides")) + "</a></li>\n";
+    std::string links = "<nav class=\"others\" aria-label=\"" +
+                        markup_escaped(say(in, "Other guides")) + "\">\n<ul>\n<li><a href=\"" +
+                        markup_escaped(list) + "\">" + markup_escaped(say(in, "All guides")) +
+                        "</a></li>\n";
     for (const PageLink& other : others) {
-        links += "<li><a href=\"" + escaped(other.address) + "\">" + escaped(other.title) +
-                 "</a></li>\n";
+        links += "<li><a href=\"" + markup_escaped(other.address) + "\">" +
+                 markup_escaped(other.title) + "</a></li>\n";
     }
     page.replace(at, place_of_links.size(), without_controls(links + "</ul>\n</nav>\n"));
     return page;

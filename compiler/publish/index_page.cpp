@@ -5,6 +5,7 @@
 #include "publish/page/parts.hpp"
 #include "publish/page/style.hpp"
 #include "publish/page/text.hpp"
+#include "source/markup.hpp"
 
 #include <algorithm>
 #include <tuple>
@@ -140,15 +141,17 @@ std::string index_page(std::vector<IndexEntry> entries, const Language& in) {
         const IndexEntry& entry = entries[i];
         if (i == 0 || entries[i - 1].device != entry.device) {
             list += i == 0 ? "" : "</ul>\n</section>\n";
-            list += "<section>\n<h2>" + escaped(entry.device) + "</h2>\n<ul class=\"guides\">\n";
+            list +=
+                "<section>\n<h2>" + markup_escaped(entry.device) + "</h2>\n<ul class=\"guides\">\n";
         }
-        list += "<li data-words=\"" + escaped(entry.words) + "\"><a href=\"" +
-                escaped(reference("", entry.file)) + "\">" + escaped(entry.title) + "</a>";
-        list += entry.time.empty() ? "" : " <span>" + escaped(entry.time) + "</span>";
+        list += "<li data-words=\"" + markup_escaped(entry.words) + "\"><a href=\"" +
+                markup_escaped(reference("", entry.file)) + "\">" + markup_escaped(entry.title) +
+                "</a>";
+        list += entry.time.empty() ? "" : " <span>" + markup_escaped(entry.time) + "</span>";
         list += "</li>\n";
     }
     list += entries.empty() ? "" : "</ul>\n</section>\n";
-    const std::string title = escaped(say(in, "Guides"));
+    const std::string title = markup_escaped(say(in, "Guides"));
     const std::string script = script_in(in, search_script);
     return page_head(title, std::string(page_style) + list_style, script, in) +
            "<body>\n<div class=\"sheet\">\n<main>\n<h1>" + title + "</h1>\n<div id=\"list\">\n" +

@@ -1,6 +1,8 @@
 // Kinds and items as JSON values.
 #include "publish/json_model.hpp"
 
+#include "model/role_words.hpp"
+
 namespace matchmark::publish {
 
 using model::Item;
@@ -9,24 +11,6 @@ using model::Kind;
 using model::Model;
 
 namespace {
-
-const char* role_name(model::Role role) {
-    switch (role) {
-    case model::Role::part:
-        return "part";
-    case model::Role::fastener:
-        return "fastener";
-    case model::Role::connector:
-        return "connector";
-    case model::Role::bond:
-        return "bond";
-    case model::Role::fluid:
-        return "fluid";
-    case model::Role::energy:
-        return "energy";
-    }
-    return "part";
-}
 
 Json state_names(const Kind& kind, model::StateSet set) {
     Json names = Json::array();
@@ -78,7 +62,7 @@ Json json_kind(const Model& model, const Kind& kind) {
     }
     return {{"name", kind.name},
             {"title", kind.title},
-            {"role", role_name(kind.role)},
+            {"role", model::role_word(kind.role)},
             {"states", json_states(kind)},
             {"verbs", verbs},
             {"present_in", state_names(kind, kind.present)},
@@ -133,7 +117,7 @@ Json json_item(const Model& model, const Item& item, unsigned variant) {
     }
     return {{"name", item.name},
             {"title", item.title},
-            {"role", role_name(item.role)},
+            {"role", model::role_word(item.role)},
             {"kind", model.kind(item.kind).name},
             {"count", item.count},
             {"exists", ((item.variants >> variant) & 1U) != 0},

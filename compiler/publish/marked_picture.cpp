@@ -4,6 +4,7 @@
 #include "model/quantity.hpp"
 #include "publish/page/picture.hpp"
 #include "publish/page/text.hpp"
+#include "source/markup.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -71,7 +72,7 @@ std::string with_balloons(const ShownPicture& picture, const MarksOf& marks) {
     const std::string h = model::number_text(std::round(height) + 28);
     std::string text = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"-14 -14 " + w + " " +
                        h + "\" width=\"" + model::number_text(2 * (width + 28)) +
-                       "\" role=\"img\">\n<title>" + escaped(marks.words) +
+                       "\" role=\"img\">\n<title>" + markup_escaped(marks.words) +
                        "</title>\n<rect x=\"-14\" y=\"-14\" width=\"" + w + "\" height=\"" + h +
                        "\" fill=\"#fff\"/>\n<image width=\"" + model::number_text(width) +
                        "\" height=\"" + model::number_text(std::round(height * 100) / 100) +

@@ -6,6 +6,7 @@
 #include "publish/page/text.hpp"
 #include "publish/page/words.hpp"
 #include "publish/sheet_lines.hpp"
+#include "source/markup.hpp"
 
 #include <algorithm>
 
@@ -68,16 +69,16 @@ h1,h2,h3,.signal{break-after:avoid}li,.signal,.fields{break-inside:avoid}}
 std::string variant_words(const Language& in, const std::vector<std::string>& variants) {
     return variants.empty()
                ? ""
-               : " <span class=\"variant\">" + escaped(say_only(in, variants)) + "</span> ";
+               : " <span class=\"variant\">" + markup_escaped(say_only(in, variants)) + "</span> ";
 }
 
 std::string message_line(const Language& in, const guide::Message& message) {
     const std::string subject =
-        message.subject.empty() ? "" : " <b>" + escaped(message.subject) + ".</b>";
+        message.subject.empty() ? "" : " <b>" + markup_escaped(message.subject) + ".</b>";
     return "<p class=\"signal " + std::string(signal_name(message.signal)) + "\"><b>" +
-           escaped(guide::signal_word(message.signal, in)) + "</b>" +
+           markup_escaped(guide::signal_word(message.signal, in)) + "</b>" +
            variant_words(in, message.variants) + subject + " " +
-           escaped(message_text(message, in)) + "</p>\n";
+           markup_escaped(message_text(message, in)) + "</p>\n";
 }
 
 std::string line(const Language& in, const std::string& action, const Writing& writing) {
@@ -85,8 +86,8 @@ std::string line(const Language& in, const std::string& action, const Writing& w
     if (writing.wanted) {
         const std::string what =
             writing.what.empty()
-                ? "<input aria-label=\"" + escaped(say(in, "Value reached")) + "\">"
-                : escaped(writing.what) + "<input>";
+                ? "<input aria-label=\"" + markup_escaped(say(in, "Value reached")) + "\">"
+                : markup_escaped(writing.what) + "<input>";
         text += "<label class=\"write\">" + what + "</label>";
     }
     return text + "</li>\n";
@@ -94,8 +95,8 @@ std::string line(const Language& in, const std::string& action, const Writing& w
 
 std::string step_lines(const Language& in, const guide::Step& step) {
     std::string text = "<section>\n<h3>" + std::to_string(step.number) + " " +
-                       (step.is_test ? escaped(say(in, "TEST")) + " " : "") + escaped(step.title) +
-                       variant_words(in, step.variants) + "</h3>\n";
+                       (step.is_test ? markup_escaped(say(in, "TEST")) + " " : "") +
+                       markup_escaped(step.title) + variant_words(in, step.variants) + "</h3>\n";
     for (const guide::Message& message : step.messages) {
         text += message_line(in, message);
     }
@@ -109,22 +110,23 @@ std::string step_lines(const Language& in, const guide::Step& step) {
     }
     const std::string test = test_text(step.test, in);
     if (!test.empty() || step.instructions.empty()) {
-        text += line(
-            in, escaped(step.is_test ? say(in, "Passed.") : say(in, "Done.")) + " " + escaped(test),
-            {step.is_test, {}});
+        text += line(in,
+                     markup_escaped(step.is_test ? say(in, "Passed.") : say(in, "Done.")) + " " +
+                         markup_escaped(test),
+                     {step.is_test, {}});
     }
     return text + "</ul>\n</section>\n";
 }
 
 std::string top(const guide::Document& document) {
-    std::string text = "<h1>" + escaped(document.title) + "</h1>\n<dl class=\"facts\">\n";
+    std::string text = "<h1>" + markup_escaped(document.title) + "</h1>\n<dl class=\"facts\">\n";
     for (const Fact& fact : facts(document)) {
-        text +=
-            "<div><dt>" + escaped(fact.term) + ":</dt><dd>" + escaped(fact.words) + "</dd></div>\n";
+        text += "<div><dt>" + markup_escaped(fact.term) + ":</dt><dd>" +
+                markup_escaped(fact.words) + "</dd></div>\n";
     }
-    text += "</dl>\n<p>" + escaped(document.deferral) + "</p>\n<div class=\"fields\">\n";
+    text += "</dl>\n<p>" + markup_escaped(document.deferral) + "</p>\n<div class=\"fields\">\n";
     for (const char* field : sheet_fields) {
-        text += "<label>" + escaped(say(document.language, field)) + "<input></label>\n";
+        text += "<label>" + markup_escaped(say(document.language, field)) + "<input></label>\n";
     }
     return text + "</div>\n";
 }
@@ -134,7 +136,8 @@ std::string top(const guide::Document& document) {
 std::string sheet_html(const guide::Document& document) {
     const Language& in = document.language;
     std::string page = "<!DOCTYPE html>\n<html lang=\"" + in.tag + std::string(head);
-    page += "<title>" + escaped(say_with(in, "Bench sheet: {title}", "title", document.title)) +
+    page += "<title>" +
+            markup_escaped(say_with(in, "Bench sheet: {title}", "title", document.title)) +
             "</title>\n<style>" + style + "</style>\n</head>\n<body>\n<main>\n" + top(document);
     for (const guide::Message* message : whole_work(document)) {
         page += message_line(in, *message);
@@ -143,7 +146,7 @@ std::string sheet_html(const guide::Document& document) {
         if (section.steps.empty()) {
             continue;
         }
-        page += "<section>\n<h2>" + escaped(section.title) + "</h2>\n";
+        page += "<section>\n<h2>" + markup_escaped(section.title) + "</h2>\n";
         for (const guide::Step& step : section.steps) {
             page += step_lines(in, step);
         }

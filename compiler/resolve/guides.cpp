@@ -273,9 +273,6 @@ void read_step_line(Context& context, const Guide& guide, Step& step, const Line
             step.actions.push_back(*action);
         break;
     }
-    case Keyword::only:
-        step.variants = read_variants(context, reader);
-        break;
     case Keyword::when: {
         auto conditions = read_conditions(context, reader);
         step.when.insert(step.when.end(), conditions.begin(), conditions.end());

@@ -1,4 +1,5 @@
 // The names, kinds and counts of parts, fasteners, connectors, bonds, fluids and energies.
+#include "model/role_words.hpp"
 #include "resolve/parts.hpp"
 #include "resolve/values.hpp"
 
@@ -20,30 +21,6 @@ using syntax::TermKind;
 namespace {
 
 constexpr double most_members = 1000;
-
-std::optional<Role> role_of(Keyword keyword) {
-    switch (keyword) {
-    case Keyword::part:
-        return Role::part;
-    case Keyword::fastener:
-        return Role::fastener;
-    case Keyword::connector:
-        return Role::connector;
-    case Keyword::bond:
-        return Role::bond;
-    case Keyword::fluid:
-        return Role::fluid;
-    case Keyword::energy:
-        return Role::energy;
-    default:
-        return std::nullopt;
-    }
-}
-
-std::string_view word_for(Role role) {
-    static constexpr std::array words{"part", "fastener", "connector", "bond", "fluid", "energy"};
-    return words[static_cast<std::size_t>(role)];
-}
 
 // One phrase between commas: "M2 x 6", "hexalobular 6".
 model::SpecPhrase read_phrase(Context& context, Reader& reader) {
@@ -118,13 +95,13 @@ void read_kind(Context& context, Item& item, Reader& reader) {
         report_unknown(context, "unknown-kind", *name, "kind", context.kinds.all());
     } else if (context.model.kinds[kind->index].role != item.role) {
         const model::Kind& found = context.model.kinds[kind->index];
-        Diagnostic& finding =
-            report(context, "wrong-role", *name,
-                   fmt::format("kind `{}` is a {}, and `{}` is declared as a {}", found.name,
-                               word_for(found.role), item.name, word_for(item.role)));
+        Diagnostic& finding = report(context, "wrong-role", *name,
+                                     fmt::format("kind `{}` is a {}, and `{}` is declared as a {}",
+                                                 found.name, model::role_word(found.role),
+                                                 item.name, model::role_word(item.role)));
         if (found.span.known())
             finding.related.push_back({found.span, "the kind"});
-        finding.help = fmt::format("declare `{}` as a {}", item.name, word_for(found.role));
+        finding.help = fmt::format("declare `{}` as a {}", item.name, model::role_word(found.role));
     } else {
         item.kind = model::KindId{kind->index};
     }
@@ -233,7 +210,7 @@ void settle_kind(Context& context, Item& item) {
     if (item.role != Role::part && item.spec.empty()) {
         Diagnostic& finding =
             report(context, "unknown-kind", item.span,
-                   fmt::format("`{}` is a {} of no kind", item.name, word_for(item.role)));
+                   fmt::format("`{}` is a {} of no kind", item.name, model::role_word(item.role)));
         finding.why = "without a kind nothing says how it comes off";
         finding.help = "add `kind KIND`; `matchmark kinds` lists them";
     }
@@ -244,7 +221,7 @@ void settle_kind(Context& context, Item& item) {
 
 void declare_items(Context& context, const std::vector<Declaration>& all) {
     for (const Declaration& declaration : all) {
-        const auto role = role_of(declaration.line().keyword);
+        const auto role = model::role_of(declaration.line().keyword);
         if (!role)
             continue;
         Reader reader{context.sources, *declaration.file, declaration.line()};
@@ -270,7 +247,7 @@ void declare_items(Context& context, const std::vector<Declaration>& all) {
 
 void resolve_items(Context& context, const std::vector<Declaration>& all) {
     for (const Declaration& declaration : all) {
-        if (!role_of(declaration.line().keyword))
+        if (!model::role_of(declaration.line().keyword))
             continue;
         Reader reader{context.sources, *declaration.file, declaration.line()};
         const auto name = reader.take_name();

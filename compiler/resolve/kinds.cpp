@@ -1,4 +1,5 @@
 // Kinds, drives, threads and hazards, as the parts library and authors' files declare them.
+#include "model/role_words.hpp"
 #include "resolve/parts.hpp"
 #include "resolve/values.hpp"
 
@@ -20,12 +21,6 @@ using syntax::Reader;
 namespace {
 
 constexpr std::size_t most_states = 60; // a StateSet has 64 bits
-
-Role role_named(std::string_view name) {
-    static constexpr std::array names{"part", "fastener", "connector", "bond", "fluid", "energy"};
-    const auto* const found = std::find(names.begin(), names.end(), name);
-    return static_cast<Role>(found - names.begin());
-}
 
 void add_states(Context& context, Kind& kind, Reader& reader) {
     const auto set = static_cast<std::uint8_t>(kind.set_first.size());
@@ -385,7 +380,7 @@ void resolve_kinds(Context& context, const std::vector<Declaration>& all) {
             continue;
         kind->title = title_or_name(head, kind->name);
         head.take_word("is");
-        kind->role = role_named(head.next_text());
+        kind->role = model::role_named(head.next_text()).value_or(Role::part);
         resolve_kind(context, declaration, *kind);
     }
     add_fallback_kind(context);

@@ -1,5 +1,6 @@
 // What ties, covers, carries, blocks and feeds what.
 #include "model/bolting.hpp"
+#include "model/role_words.hpp"
 #include "resolve/parts.hpp"
 #include "resolve/values.hpp"
 
@@ -50,14 +51,13 @@ unsigned roles_with(Keyword keyword) {
 }
 
 std::string roles_text(unsigned roles) {
-    static constexpr std::array words{"part", "fastener", "connector", "bond", "fluid", "energy"};
     std::string text;
-    for (std::size_t i = 0; i < words.size(); ++i) {
+    for (std::size_t i = 0; i < model::role_words.size(); ++i) {
         if (((roles >> i) & 1U) == 0)
             continue;
         if (!text.empty())
             text += " or a ";
-        text += words[i];
+        text += model::role_words[i];
     }
     return text;
 }
@@ -302,17 +302,8 @@ void read_relations(Context& context, ItemId id, const Declaration& declaration)
 
 std::optional<ItemId> declared_item(const Context& context, const Declaration& declaration) {
     Reader reader{context.sources, *declaration.file, declaration.line()};
-    switch (declaration.line().keyword) {
-    case Keyword::part:
-    case Keyword::fastener:
-    case Keyword::connector:
-    case Keyword::bond:
-    case Keyword::fluid:
-    case Keyword::energy:
-        break;
-    default:
+    if (!syntax::declares_item(declaration.line().keyword))
         return std::nullopt;
-    }
     const auto name = reader.take_name();
     if (!name)
         return std::nullopt;

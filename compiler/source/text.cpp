@@ -123,6 +123,10 @@ std::uint32_t SourceMap::line_start(FileId id, std::uint32_t number) const {
 std::size_t first_unreadable_byte(std::string_view text) {
     std::size_t at = 0;
     while (at < text.size()) {
+        if (const auto byte = static_cast<unsigned char>(text[at]); byte != 0 && byte < 0x80) {
+            ++at; // nearly every one
+            continue;
+        }
         const std::size_t length = well_formed_length(text.substr(at));
         if (length == 0 || text[at] == '\0') {
             return at;

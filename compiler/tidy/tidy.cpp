@@ -1,6 +1,7 @@
 // The one canonical layout of a file: which lines join, where blank lines stand, where comments go.
 #include "tidy/tidy.hpp"
 
+#include "syntax/items.hpp"
 #include "tidy/wording.hpp"
 
 #include <algorithm>
@@ -35,20 +36,6 @@ bool wants_blank_before(const Line& line) {
     case Keyword::put_back:
     case Keyword::step:
     case Keyword::kind:
-        return true;
-    default:
-        return false;
-    }
-}
-
-bool is_item(Keyword keyword) {
-    switch (keyword) {
-    case Keyword::part:
-    case Keyword::fastener:
-    case Keyword::connector:
-    case Keyword::bond:
-    case Keyword::fluid:
-    case Keyword::energy:
         return true;
     default:
         return false;
@@ -161,7 +148,8 @@ Row Tidier::row(std::size_t number) const {
 // many lines did.
 std::size_t Tidier::join_details(std::size_t number, Row& head) const {
     const Line& item = file.lines[number];
-    if (item.shape != LineShape::declaration || !is_item(item.keyword) || item.comment.known()) {
+    if (item.shape != LineShape::declaration || !syntax::declares_item(item.keyword) ||
+        item.comment.known()) {
         return 0;
     }
     HeadParts has = head_parts(sources, file, item);

@@ -1,6 +1,8 @@
 // Writes the device and its guide in the language.
 #include "hazards/scene.hpp"
 
+#include "model/role_words.hpp"
+
 #include <algorithm>
 #include <fmt/format.h>
 
@@ -13,24 +15,6 @@ using model::Role;
 using model::Verb;
 
 constexpr std::string_view thing = "subject";
-
-std::string_view keyword(Role role) {
-    switch (role) {
-    case Role::fastener:
-        return "fastener";
-    case Role::connector:
-        return "connector";
-    case Role::bond:
-        return "bond";
-    case Role::fluid:
-        return "fluid";
-    case Role::energy:
-        return "energy";
-    case Role::part:
-        break;
-    }
-    return "part";
-}
 
 // What the kind's verbs ask of the item's description: a drive, a charge.
 std::string description(const Kind& kind) {
@@ -52,7 +36,8 @@ std::string device_text(const Kind& kind, const Way& safe) {
                        "fastener cover-screws \"cover screw\" 2 x screw M4 x 10, hexagon 3\n"
                        "  holds cover to frame\n"
                        "part casing \"casing\" in frame\n";
-    const std::string made_of = fmt::format("{} {} \"subject\"", keyword(kind.role), thing);
+    const std::string made_of =
+        fmt::format("{} {} \"subject\"", model::role_word(kind.role), thing);
     switch (kind.role) {
     case Role::part:
         text += fmt::format("{} in frame kind {}{}\n", made_of, kind.name, description(kind));

@@ -11,7 +11,7 @@ namespace matchmark::plans {
 
 namespace {
 
-constexpr int devices = 60;
+constexpr int devices = 510;
 constexpr std::size_t most_items = 60;
 constexpr unsigned most_seconds = 10;   // for one device
 constexpr std::size_t sample_parts = 3; // of each sample: those declared last

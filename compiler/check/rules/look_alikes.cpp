@@ -49,16 +49,14 @@ Diagnostic mixed_up(const Walk& walk, const model::Item& a, const model::Item& b
 }
 
 void find(const Walk& walk, std::vector<Diagnostic>& findings) {
-    const auto items = screws_taken_off(walk);
-    for (std::size_t i = 0; i < items.size(); ++i) {
-        for (std::size_t j = i + 1; j < items.size(); ++j) {
-            const model::Item& a = walk.model.item(items[i]);
-            const model::Item& b = walk.model.item(items[j]);
-            const model::Likeness likeness = model::likeness(walk.model, a, b);
-            if (likeness == model::Likeness::none || told_apart(a, b) || harmful_swap(a, b))
-                continue;
-            findings.push_back(mixed_up(walk, a, b, likeness));
-        }
+    const auto pairs = pairs_taken_off(walk, [&](const model::Item& a, const model::Item& b) {
+        return model::likeness(walk.model, a, b) != model::Likeness::none && !told_apart(a, b) &&
+               !harmful_swap(a, b);
+    });
+    for (const ScrewPair& pair : pairs) {
+        const model::Item& a = walk.model.item(pair.first);
+        const model::Item& b = walk.model.item(pair.second);
+        findings.push_back(mixed_up(walk, a, b, model::likeness(walk.model, a, b)));
     }
 }
 

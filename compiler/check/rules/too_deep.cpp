@@ -38,8 +38,6 @@ void find_own(const Walk& walk, const model::Item& item, std::vector<Diagnostic>
 
 void find_swapped(const Walk& walk, const model::Item& a, const model::Item& b,
                   std::vector<Diagnostic>& findings) {
-    if (told_apart(a, b) || !harmful_swap(a, b))
-        return;
     const model::Item& screw = a.length_mm > b.length_mm ? a : b;
     const model::Item& hole = a.length_mm > b.length_mm ? b : a;
     Diagnostic finding = pierces(walk, screw, hole,
@@ -53,12 +51,14 @@ void find_swapped(const Walk& walk, const model::Item& a, const model::Item& b,
 }
 
 void find(const Walk& walk, std::vector<Diagnostic>& findings) {
-    const auto items = screws_taken_off(walk);
-    for (std::size_t i = 0; i < items.size(); ++i) {
-        const model::Item& item = walk.model.item(items[i]);
-        find_own(walk, item, findings);
-        for (std::size_t j = i + 1; j < items.size(); ++j)
-            find_swapped(walk, item, walk.model.item(items[j]), findings);
+    const auto pairs = pairs_taken_off(walk, [](const model::Item& a, const model::Item& b) {
+        return !told_apart(a, b) && harmful_swap(a, b);
+    });
+    auto pair = pairs.begin();
+    for (const model::ItemId item : screws_taken_off(walk)) {
+        find_own(walk, walk.model.item(item), findings);
+        for (; pair != pairs.end() && pair->first == item; ++pair)
+            find_swapped(walk, walk.model.item(item), walk.model.item(pair->second), findings);
     }
 }
 

@@ -4,8 +4,8 @@
 
 #include "model/bolting.hpp"
 
-#include <algorithm>
 #include <fmt/format.h>
+#include <vector>
 
 namespace matchmark::check::rules {
 
@@ -22,13 +22,13 @@ std::optional<double> breaks_at(const StatedTorque& stated) {
 // Of a fastener that this guide leaves alone: the next one will not.
 void find_declared(const Walk& walk, const std::vector<StatedTorque>& used,
                    std::vector<Diagnostic>& findings) {
+    std::vector<bool> met(walk.model.items.size());
+    for (const StatedTorque& stated : used)
+        met[stated.item.value] = true;
     for (std::uint32_t i = 0; i < walk.model.items.size(); ++i) {
         const model::Item& item = walk.model.items[i];
-        const bool met = std::any_of(used.begin(), used.end(), [&](const StatedTorque& stated) {
-            return stated.item == model::ItemId{i};
-        });
         const model::Thread* thread = model::thread_of(walk.model, item);
-        if (met || thread == nullptr || !item.tightening || !item.tightening->torque)
+        if (met[i] || thread == nullptr || !item.tightening || !item.tightening->torque)
             continue;
         const StatedTorque stated{0, model::ItemId{i}, *item.tightening->torque, thread,
                                   model::grade_of(walk.model, item)};

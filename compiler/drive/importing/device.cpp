@@ -6,6 +6,7 @@
 #include "drive/importing/words.hpp"
 #include "drive/kinds/words.hpp"
 #include "model/quantity.hpp"
+#include "model/role_words.hpp"
 #include "parse/parse.hpp"
 
 #include <fmt/format.h>
@@ -93,7 +94,7 @@ private:
     // Of size and drive, what can be read; the rest is asked for.
     std::string spec(const PartRow& part) {
         std::string text = guess_.kind->name;
-        const std::string trial = fmt::format("{} a kind ", role_word(role_));
+        const std::string trial = fmt::format("{} a kind ", model::role_word(role_));
         const std::string size = size_phrase(part.size);
         if (!size.empty()) {
             if (reads_well(trial + text + " " + size + "\n")) {
@@ -114,7 +115,7 @@ private:
     }
 
     std::string head(const PartRow& part) {
-        std::string text = fmt::format("{} {}", role_word(role_), names_.of(part));
+        std::string text = fmt::format("{} {}", model::role_word(role_), names_.of(part));
         if (!part.title.empty()) {
             text += " " + as_text(part.title);
         }

@@ -5,6 +5,7 @@
 #include "drive/importing/device.hpp"
 #include "drive/kinds/words.hpp"
 #include "model/describe.hpp"
+#include "model/role_words.hpp"
 
 #include <fmt/format.h>
 
@@ -103,7 +104,7 @@ std::string in_small_letters(std::string text) {
 bool is_role_word(const std::string& cell) {
     const std::string small = singular_words(cell);
     return std::any_of(library_roles.begin(), library_roles.end(), [&](model::Role role) {
-        return small == std::string(role_word(role)) + " ";
+        return small == std::string(model::role_word(role)) + " ";
     });
 }
 
@@ -125,7 +126,7 @@ KindGuess guess_kind(const model::Model& library, const PartRow& part) {
     }
     // "part" says that it is none of the others.
     if (kind != nullptr && kind->role != model::Role::part && is_role_word(part.kind) &&
-        singular_words(part.kind) == std::string(role_word(model::Role::part)) + " ") {
+        singular_words(part.kind) == std::string(model::role_word(model::Role::part)) + " ") {
         kind = nullptr;
     }
     return {kind, false};

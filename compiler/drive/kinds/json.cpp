@@ -2,6 +2,7 @@
 #include "drive/kinds/words.hpp"
 
 #include "language/texts.hpp"
+#include "model/role_words.hpp"
 
 #include <nlohmann/json.hpp>
 
@@ -65,7 +66,7 @@ std::string kind_as_json(const model::Model& model, const model::Kind& kind) {
     Json object;
     object["kind"] = kind.name;
     object["title"] = kind.title;
-    object["role"] = role_word(kind.role);
+    object["role"] = model::role_word(kind.role);
     object["state_sets"] = states_of(kind);
     object["verbs"] = verbs_of(kind);
     object["binds_in"] = state_names(kind, kind.binds);

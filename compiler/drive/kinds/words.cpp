@@ -3,6 +3,7 @@
 #include "drive/kinds/words.hpp"
 
 #include "language/texts.hpp"
+#include "model/role_words.hpp"
 
 #include <fmt/format.h>
 
@@ -104,24 +105,6 @@ void append_rules(Page& page, const model::Kind& kind) {
 
 } // namespace
 
-std::string_view role_word(model::Role role) {
-    switch (role) {
-    case model::Role::part:
-        return "part";
-    case model::Role::fastener:
-        return "fastener";
-    case model::Role::connector:
-        return "connector";
-    case model::Role::bond:
-        return "bond";
-    case model::Role::fluid:
-        return "fluid";
-    case model::Role::energy:
-        return "energy";
-    }
-    return "part";
-}
-
 std::vector<std::string> state_names(const model::Kind& kind, model::StateSet set) {
     std::vector<std::string> names;
     for (std::size_t i = 0; i < kind.states.size(); ++i) {
@@ -150,7 +133,8 @@ std::string tool_words(const model::Verb& verb) {
 }
 
 Page describe_kind(const model::Model& model, const model::Kind& kind) {
-    Page page{fmt::format("{} \"{}\" is {}", kind.name, kind.title, role_word(kind.role)), {}};
+    Page page{fmt::format("{} \"{}\" is {}", kind.name, kind.title, model::role_word(kind.role)),
+              {}};
     row(page, "states", states_of_set(kind, 0) + " (assembled first)");
     for (std::size_t set = 1; set < kind.set_count(); ++set) {
         row(page, "also", states_of_set(kind, set));

@@ -9,7 +9,6 @@
 
 namespace matchmark::drive {
 
-std::string_view role_word(model::Role role);
 // The names of the states of a set, as declared.
 std::vector<std::string> state_names(const model::Kind& kind, model::StateSet set);
 // "by hand or pick"; empty when nothing is asked.

@@ -5,6 +5,7 @@
 #include "model/quantity.hpp"
 #include "publish/fixed_words.hpp"
 #include "publish/page/text.hpp"
+#include "source/markup.hpp"
 
 #include <cmath>
 
@@ -18,21 +19,21 @@ std::string drawings(const guide::Document& document,
         return {};
     }
     std::string text = "<section aria-labelledby=\"drawings\">\n<h2 id=\"drawings\">" +
-                       escaped(say(document.language, "Drawings")) + "</h2>\n";
+                       markup_escaped(say(document.language, "Drawings")) + "</h2>\n";
     for (std::size_t i = 0; i < document.figures.size(); ++i) {
         const guide::Figure& figure = document.figures[i];
-        const std::string anchor = escaped(figure.anchor);
-        text +=
-            "<section class=\"drawn\" aria-labelledby=\"" + anchor + "\">\n<h3 id=\"" + anchor +
-            "\">" + escaped(figure.title) +
-            "</h3>\n<div class=\"drawing\" role=\"group\" "
-            "aria-labelledby=\"" +
-            anchor + "\" tabindex=\"0\"><img src=\"" + escaped(source(i)) + "\" alt=\"" +
-            escaped(say_with(document.language, "{title}; in words below", "title", figure.title)) +
-            "\" style=\"width:" + model::number_text(std::round(figure.width_mm)) +
-            "mm\" /></div>\n";
+        const std::string anchor = markup_escaped(figure.anchor);
+        text += "<section class=\"drawn\" aria-labelledby=\"" + anchor + "\">\n<h3 id=\"" + anchor +
+                "\">" + markup_escaped(figure.title) +
+                "</h3>\n<div class=\"drawing\" role=\"group\" "
+                "aria-labelledby=\"" +
+                anchor + "\" tabindex=\"0\"><img src=\"" + markup_escaped(source(i)) + "\" alt=\"" +
+                markup_escaped(
+                    say_with(document.language, "{title}; in words below", "title", figure.title)) +
+                "\" style=\"width:" + model::number_text(std::round(figure.width_mm)) +
+                "mm\" /></div>\n";
         if (!figure.alternative_text.empty()) {
-            text += "<details><summary>" + escaped(say(document.language, "In words")) +
+            text += "<details><summary>" + markup_escaped(say(document.language, "In words")) +
                     "</summary>\n" + guide::prose_html(figure.alternative_text) + "</details>\n";
         }
         text += "</section>\n";

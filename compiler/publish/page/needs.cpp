@@ -6,6 +6,7 @@
 #include "publish/page/sign.hpp"
 #include "publish/page/text.hpp"
 #include "publish/page/words.hpp"
+#include "source/markup.hpp"
 
 namespace matchmark::publish {
 
@@ -18,10 +19,10 @@ std::string provision_rows(const std::vector<Provision>& provisions) {
     std::string text;
     for (const Provision& provision : provisions) {
         const std::string purpose =
-            provision.purpose.empty() ? "" : ", " + escaped(provision.purpose);
-        text += "<tr><th scope=\"row\">" + escaped(provision.words) + purpose +
-                "</th><td class=\"amount\">" + escaped(provision.amount) +
-                "</td><td class=\"amount\">" + escaped(provision.price) + "</td></tr>\n";
+            provision.purpose.empty() ? "" : ", " + markup_escaped(provision.purpose);
+        text += "<tr><th scope=\"row\">" + markup_escaped(provision.words) + purpose +
+                "</th><td class=\"amount\">" + markup_escaped(provision.amount) +
+                "</td><td class=\"amount\">" + markup_escaped(provision.price) + "</td></tr>\n";
     }
     return text;
 }
@@ -32,16 +33,16 @@ std::string provision_table(const Document& document) {
     if (rows.empty()) {
         return {};
     }
-    std::string text = "<table class=\"keep\">\n<caption>" +
-                       escaped(say(in, "Spares and supplies")) +
-                       "</caption>\n<thead><tr><th scope=\"col\">" + escaped(say(in, "What")) +
-                       "</th><th scope=\"col\" class=\"amount\">" + escaped(say(in, "Amount")) +
-                       "</th><th scope=\"col\" class=\"amount\">" + escaped(say(in, "Price")) +
-                       "</th></tr></thead>\n<tbody>\n" + rows + "</tbody>\n";
+    std::string text =
+        "<table class=\"keep\">\n<caption>" + markup_escaped(say(in, "Spares and supplies")) +
+        "</caption>\n<thead><tr><th scope=\"col\">" + markup_escaped(say(in, "What")) +
+        "</th><th scope=\"col\" class=\"amount\">" + markup_escaped(say(in, "Amount")) +
+        "</th><th scope=\"col\" class=\"amount\">" + markup_escaped(say(in, "Price")) +
+        "</th></tr></thead>\n<tbody>\n" + rows + "</tbody>\n";
     if (!document.cost.empty()) {
-        text += "<tfoot><tr><th scope=\"row\" colspan=\"2\">" + escaped(say(in, "Together")) +
-                "</th><td class=\"amount\">" + escaped(language::said_list(in, document.cost)) +
-                "</td></tr></tfoot>\n";
+        text += "<tfoot><tr><th scope=\"row\" colspan=\"2\">" +
+                markup_escaped(say(in, "Together")) + "</th><td class=\"amount\">" +
+                markup_escaped(language::said_list(in, document.cost)) + "</td></tr></tfoot>\n";
     }
     return text + "</table>\n";
 }
@@ -67,22 +68,22 @@ std::string fastener_table(const Document& document) {
         const std::string told =
             row.told_by.empty()
                 ? ""
-                : ", " + escaped(say_with(in, "told by {what}", "what", row.told_by));
+                : ", " + markup_escaped(say_with(in, "told by {what}", "what", row.told_by));
         const std::string tag = variant_tag(row.variants, in);
-        rows += "<tr><th scope=\"row\">" + escaped(row.words) + (tag.empty() ? "" : " " + tag) +
-                "</th><td>" + escaped(row.description) + told +
-                "</td><td class=\"amount torque\">" + kept_together(escaped(row.torque)) +
-                "</td></tr>\n";
+        rows += "<tr><th scope=\"row\">" + markup_escaped(row.words) +
+                (tag.empty() ? "" : " " + tag) + "</th><td>" + markup_escaped(row.description) +
+                told + "</td><td class=\"amount torque\">" +
+                kept_together(markup_escaped(row.torque)) + "</td></tr>\n";
     }
     if (rows.empty()) {
         return {};
     }
     // A short table stays on one printed page.
     const std::string open = document.fasteners.size() <= 12 ? "<table class=\"keep\">" : "<table>";
-    return open + "\n<caption>" + escaped(say(in, "Fasteners that you will handle")) +
-           "</caption>\n<thead><tr><th scope=\"col\">" + escaped(say(in, "Which")) +
-           "</th><th scope=\"col\">" + escaped(say(in, "What it is")) +
-           "</th><th scope=\"col\" class=\"amount\">" + escaped(say(in, "Torque")) +
+    return open + "\n<caption>" + markup_escaped(say(in, "Fasteners that you will handle")) +
+           "</caption>\n<thead><tr><th scope=\"col\">" + markup_escaped(say(in, "Which")) +
+           "</th><th scope=\"col\">" + markup_escaped(say(in, "What it is")) +
+           "</th><th scope=\"col\" class=\"amount\">" + markup_escaped(say(in, "Torque")) +
            "</th></tr></thead>\n<tbody>\n" + rows + "</tbody>\n</table>\n";
 }
 
@@ -91,16 +92,17 @@ std::string boxes(const char* label, const Document& document,
     if (provisions.empty()) {
         return {};
     }
-    std::string text = "<p class=\"label\"><strong>" + escaped(say(document.language, label)) +
+    std::string text = "<p class=\"label\"><strong>" +
+                       markup_escaped(say(document.language, label)) +
                        "</strong></p>\n<ul class=\"do provided\">\n";
     for (const Provision& one : provisions) {
-        std::string line = escaped(one.words);
+        std::string line = markup_escaped(one.words);
         for (const std::string& more : {one.amount, one.price, one.purpose}) {
-            line += more.empty() ? "" : ", " + escaped(more);
+            line += more.empty() ? "" : ", " + markup_escaped(more);
         }
         line += one.tool_class.empty()
                     ? ""
-                    : " <span class=\"variant\">" + escaped(one.tool_class) + "</span>";
+                    : " <span class=\"variant\">" + markup_escaped(one.tool_class) + "</span>";
         const std::string shown = sign(document, one.sign);
         text += "<li><div class=\"line\">" + shown + (shown.empty() ? "" : " ") + line +
                 "</div></li>\n";
@@ -118,20 +120,22 @@ std::string needs(const Document& document) {
         return {};
     }
     return "<section aria-labelledby=\"needs\">\n<h2 id=\"needs\">" +
-           escaped(say(document.language, "What you need")) + "</h2>\n" + text + "</section>\n";
+           markup_escaped(say(document.language, "What you need")) + "</h2>\n" + text +
+           "</section>\n";
 }
 
 std::string afterwards(const Document& document) {
     std::string text =
         listed("What this work voids, and what restores it", document.ratings, document.language);
     if (!document.disposals.empty()) {
-        text += "<p>" +
-                escaped(say(document.language,
-                            "These go to a collecting point under the rules of your country:")) +
-                "</p>\n<ul class=\"do\">\n";
+        text +=
+            "<p>" +
+            markup_escaped(say(document.language,
+                               "These go to a collecting point under the rules of your country:")) +
+            "</p>\n<ul class=\"do\">\n";
         for (const guide::Disposal& disposal : document.disposals) {
-            text += "<li><div class=\"line\">" + escaped(disposal.words) + ": <strong>" +
-                    escaped(disposal.waste_class) + "</strong></div></li>\n";
+            text += "<li><div class=\"line\">" + markup_escaped(disposal.words) + ": <strong>" +
+                    markup_escaped(disposal.waste_class) + "</strong></div></li>\n";
         }
         text += "</ul>\n";
     }
@@ -140,7 +144,7 @@ std::string afterwards(const Document& document) {
     }
     return "<section class=\"keep\" aria-labelledby=\"afterwards\">\n"
            "<h2 id=\"afterwards\">" +
-           escaped(say(document.language, "Afterwards")) + "</h2>\n" + text + "</section>\n";
+           markup_escaped(say(document.language, "Afterwards")) + "</h2>\n" + text + "</section>\n";
 }
 
 } // namespace matchmark::publish

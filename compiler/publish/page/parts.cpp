@@ -10,6 +10,7 @@
 #include "publish/page/step.hpp"
 #include "publish/page/text.hpp"
 #include "publish/page/words.hpp"
+#include "source/markup.hpp"
 
 namespace matchmark::publish {
 
@@ -20,17 +21,17 @@ namespace {
 std::string title_block(const Document& document) {
     std::string fields;
     for (const Fact& fact : facts(document)) {
-        fields +=
-            "<div><dt>" + escaped(fact.term) + "</dt><dd>" + escaped(fact.words) + "</dd></div>\n";
+        fields += "<div><dt>" + markup_escaped(fact.term) + "</dt><dd>" +
+                  markup_escaped(fact.words) + "</dd></div>\n";
     }
-    return "<header class=\"block\">\n<h1>" + escaped(document.title) + "</h1>\n" +
+    return "<header class=\"block\">\n<h1>" + markup_escaped(document.title) + "</h1>\n" +
            (fields.empty() ? "" : "<dl>\n" + fields + "</dl>\n") + "</header>\n";
 }
 
 std::string opening(const PageContext& context) {
     const Document& document = context.document;
-    std::string text = "<p><strong>" + escaped(document.reader) + "</strong></p>\n<p>" +
-                       escaped(document.deferral) + "</p>\n";
+    std::string text = "<p><strong>" + markup_escaped(document.reader) + "</strong></p>\n<p>" +
+                       markup_escaped(document.deferral) + "</p>\n";
     text += passages(document.passages, document.language) +
             listed("The aim", document.goals, document.language);
     for (const guide::Picture& picture : document.pictures) {
@@ -40,7 +41,7 @@ std::string opening(const PageContext& context) {
 }
 
 std::string entry(const std::string& anchor, const std::string& title, const std::string& more) {
-    return "<li><a href=\"#" + anchor + "\">" + escaped(title) + "</a>" +
+    return "<li><a href=\"#" + anchor + "\">" + markup_escaped(title) + "</a>" +
            (more.empty() ? "" : ", " + more) + "</li>\n";
 }
 
@@ -60,20 +61,21 @@ std::string contents(const Document& document, const Parts& parts) {
         const guide::Section& section = document.sections[i];
         if (!section.steps.empty()) {
             text += entry("section-" + std::to_string(i + 1), section.title,
-                          escaped(step_range(section, in)));
+                          markup_escaped(step_range(section, in)));
         }
     }
     text += parts.afterwards.empty() ? "" : entry("afterwards", say(in, "Afterwards"), "");
     text += parts.drawings.empty() ? "" : entry("drawings", say(in, "Drawings"), "");
-    return text.empty() ? text
-                        : "<nav class=\"contents\" aria-label=\"" + escaped(say(in, "Contents")) +
-                              "\">\n<ol>\n" + text + "</ol>\n</nav>\n";
+    return text.empty()
+               ? text
+               : "<nav class=\"contents\" aria-label=\"" + markup_escaped(say(in, "Contents")) +
+                     "\">\n<ol>\n" + text + "</ol>\n</nav>\n";
 }
 
 std::string section(const guide::Section& section, std::size_t number, const PageContext& context) {
     const std::string id = "section-" + std::to_string(number);
     std::string text = "<section aria-labelledby=\"" + id + "\">\n<h2 id=\"" + id + "\">" +
-                       escaped(section.title) + "</h2>\n";
+                       markup_escaped(section.title) + "</h2>\n";
     for (const guide::Step& one : section.steps) {
         text += step(one, context);
     }

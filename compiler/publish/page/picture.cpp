@@ -7,6 +7,7 @@
 #include "model/quantity.hpp"
 #include "publish/fixed_words.hpp"
 #include "publish/page/text.hpp"
+#include "source/markup.hpp"
 
 #include <algorithm>
 #include <array>
@@ -90,7 +91,7 @@ std::string key(const Picture& picture) {
     std::string text;
     for (const Mark& mark : picture.marks) {
         text += "<li><span class=\"number\">" + std::to_string(mark.number) + "</span> " +
-                escaped(mark.words) + "</li>\n";
+                markup_escaped(mark.words) + "</li>\n";
     }
     return text.empty() ? text : "<ul class=\"key\">\n" + text + "</ul>\n";
 }
@@ -118,7 +119,7 @@ std::vector<Offset> balloon_offsets(const std::vector<Point>& points, double sha
 }
 
 std::string figure(const Picture& picture, const ShownPictures& pictures, const Language& in) {
-    const std::string words = escaped(picture.alternative_text);
+    const std::string words = markup_escaped(picture.alternative_text);
     const auto found = pictures.find(picture.path);
     const bool shown = found != pictures.end();
     std::string text = "<figure>\n";
@@ -130,7 +131,7 @@ std::string figure(const Picture& picture, const ShownPictures& pictures, const 
         const double shape = known > 0 ? known : usual_shape;
         const std::string ratio = model::number_text(std::round(shape * 1000) / 1000);
         text += "<div class=\"picture\" style=\"--shape:" + ratio + "\"><img src=\"" +
-                escaped(found->second.source) + "\" alt=\"" + words + "\" />";
+                markup_escaped(found->second.source) + "\" alt=\"" + words + "\" />";
         const std::string marks = balloons(picture, known);
         text += marks.empty() ? "" : "<span aria-hidden=\"true\">" + marks + "</span>";
         text += "</div>\n";

@@ -9,6 +9,7 @@
 #include "publish/page/sign.hpp"
 #include "publish/page/text.hpp"
 #include "publish/page/words.hpp"
+#include "source/markup.hpp"
 
 namespace matchmark::publish {
 
@@ -42,7 +43,7 @@ const char* style_of(Signal signal) {
 std::string link_to(const Language& in, unsigned step) {
     const std::string number = std::to_string(step);
     return "<a href=\"#step-" + number + "\">" +
-           escaped(say_with(in, "step {step}", "step", number)) + "</a>";
+           markup_escaped(say_with(in, "step {step}", "step", number)) + "</a>";
 }
 
 std::string panel_with(const guide::Document& document, const Message& message,
@@ -50,11 +51,11 @@ std::string panel_with(const guide::Document& document, const Message& message,
     const std::string symbol = message.signal == Signal::notice ? "" : alert;
     std::string text = "<div class=\"signal " + std::string(style_of(message.signal)) + "\">\n";
     text += "<p class=\"word\">" + symbol +
-            escaped(guide::signal_word(message.signal, document.language)) + "</p>\n";
+            markup_escaped(guide::signal_word(message.signal, document.language)) + "</p>\n";
     const std::string shown = sign(document, message.sign);
     text += shown.empty() ? "" : "<div class=\"shown\">" + shown + "</div>\n";
     text += "<div class=\"said\">\n";
-    std::string about = escaped(message.subject);
+    std::string about = markup_escaped(message.subject);
     if (const std::string tag = variant_tag(message.variants, document.language); !tag.empty()) {
         about += (about.empty() ? "" : " ") + tag;
     }
@@ -74,7 +75,7 @@ std::string variant_tag(const std::vector<std::string>& variants, const Language
     if (variants.empty()) {
         return {};
     }
-    return "<span class=\"variant\">" + escaped(say_only(in, variants)) + "</span>";
+    return "<span class=\"variant\">" + markup_escaped(say_only(in, variants)) + "</span>";
 }
 
 std::string panel(const guide::Document& document, const Message& message) {
@@ -87,11 +88,12 @@ std::string safety_first(const guide::Document& document) {
     }
     const Language& in = document.language;
     std::string text = "<section aria-labelledby=\"safety\">\n<h2 id=\"safety\">" +
-                       escaped(say(in, "Safety first")) + "</h2>\n";
+                       markup_escaped(say(in, "Safety first")) + "</h2>\n";
     if (!document.safety.empty()) {
         text += "<p>" +
-                escaped(say(in, "Read all of this before you begin. Each message stands again at "
-                                "the step that it is about.")) +
+                markup_escaped(
+                    say(in, "Read all of this before you begin. Each message stands again at "
+                            "the step that it is about.")) +
                 "</p>\n";
     }
     for (const guide::GatheredMessage& gathered : document.safety) {
@@ -100,7 +102,7 @@ std::string safety_first(const guide::Document& document) {
             links.push_back(link_to(in, step));
         }
         const std::string where = "<p class=\"small\">" +
-                                  (links.empty() ? escaped(say(in, "The whole work."))
+                                  (links.empty() ? markup_escaped(say(in, "The whole work."))
                                                  : say_with(in, "See {steps}.", "steps",
                                                             language::said_list(in, links))) +
                                   "</p>\n";

@@ -7,6 +7,7 @@
 
 #include "publish/fixed_words.hpp"
 #include "publish/page/text.hpp"
+#include "source/markup.hpp"
 
 #include <algorithm>
 
@@ -50,9 +51,9 @@ std::string sign(const guide::Document& document, const std::string& name) {
     const Frame frame = frame_of(found->form);
     return "<svg class=\"sign\" xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 100 100\" "
            "role=\"img\" aria-label=\"" +
-           escaped(say_with(document.language, "Sign: {sign}", "sign", found->title)) + "\">" +
-           frame.before + "<path " + frame.symbol + " d=\"" + escaped(found->outline) + "\"/>" +
-           frame.after + "</svg>";
+           markup_escaped(say_with(document.language, "Sign: {sign}", "sign", found->title)) +
+           "\">" + frame.before + "<path " + frame.symbol + " d=\"" +
+           markup_escaped(found->outline) + "\"/>" + frame.after + "</svg>";
 }
 
 } // namespace matchmark::publish

@@ -7,6 +7,7 @@
 #include "publish/page/safety.hpp"
 #include "publish/page/text.hpp"
 #include "publish/page/words.hpp"
+#include "source/markup.hpp"
 
 #include <cmath>
 
@@ -17,7 +18,7 @@ namespace {
 // A place to write in what was measured. With scripts on it becomes a field.
 std::string place_to_write(const std::string& record) {
     return record.empty() ? ""
-                          : "<p class=\"record\"><span class=\"asked\">" + escaped(record) +
+                          : "<p class=\"record\"><span class=\"asked\">" + markup_escaped(record) +
                                 "</span> <span class=\"blank\"></span></p>\n";
 }
 
@@ -45,7 +46,7 @@ std::string instructions(const guide::Step& step, const Language& in) {
 std::string tools_and_time(const guide::Step& step, const Language& in) {
     std::string text;
     for (const Fact& fact : facts(step, in)) {
-        text += "<span>" + escaped(fact.term) + ": <strong>" + escaped(fact.words) +
+        text += "<span>" + markup_escaped(fact.term) + ": <strong>" + markup_escaped(fact.words) +
                 "</strong></span> ";
     }
     return text.empty() ? "" : "<p class=\"facts\">" + text + "</p>\n";
@@ -55,9 +56,9 @@ std::string entry(const Language& in, const char* term, const std::vector<std::s
     if (values.empty()) {
         return {};
     }
-    std::string text = "<dt>" + escaped(say(in, term)) + "</dt>\n<dd><ul>\n";
+    std::string text = "<dt>" + markup_escaped(say(in, term)) + "</dt>\n<dd><ul>\n";
     for (const std::string& value : values) {
-        text += "<li>" + escaped(value) + "</li>\n";
+        text += "<li>" + markup_escaped(value) + "</li>\n";
     }
     return text + "</ul></dd>\n";
 }
@@ -72,10 +73,12 @@ std::string conditions(const guide::Test& test, const Language& in) {
 std::string heading(const guide::Step& step, const Language& in) {
     const std::string tag = variant_tag(step.variants, in);
     return "<header><span class=\"ordinal\" aria-hidden=\"true\">" + std::to_string(step.number) +
-           "</span>\n<h3 id=\"" + escaped(step.anchor) + "\"><span class=\"unseen\">" +
-           escaped(say_with(in, "Step {step}:", "step", std::to_string(step.number))) + " </span>" +
-           (step.is_test ? "<span class=\"kind\">" + escaped(say(in, "TEST")) + "</span>" : "") +
-           escaped(step.title) + (tag.empty() ? "" : " " + tag) + "</h3></header>\n";
+           "</span>\n<h3 id=\"" + markup_escaped(step.anchor) + "\"><span class=\"unseen\">" +
+           markup_escaped(say_with(in, "Step {step}:", "step", std::to_string(step.number))) +
+           " </span>" +
+           (step.is_test ? "<span class=\"kind\">" + markup_escaped(say(in, "TEST")) + "</span>"
+                         : "") +
+           markup_escaped(step.title) + (tag.empty() ? "" : " " + tag) + "</h3></header>\n";
 }
 
 } // namespace
@@ -83,7 +86,7 @@ std::string heading(const guide::Step& step, const Language& in) {
 // Safety messages first, then what the device must be like, then the work, then what helps.
 std::string step(const guide::Step& step, const PageContext& context) {
     const Language& in = context.document.language;
-    std::string text = "<section class=\"step\" aria-labelledby=\"" + escaped(step.anchor) +
+    std::string text = "<section class=\"step\" aria-labelledby=\"" + markup_escaped(step.anchor) +
                        "\" data-seconds=\"" + std::to_string(std::lround(step.seconds)) + "\">\n";
     text += heading(step, in) + tools_and_time(step, in);
     for (const guide::Message& message : step.messages) {

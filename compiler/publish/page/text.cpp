@@ -5,33 +5,6 @@
 
 namespace matchmark::publish {
 
-std::string escaped(std::string_view text) {
-    std::string safe;
-    safe.reserve(text.size());
-    for (const char c : text) {
-        switch (c) {
-        case '&':
-            safe += "&amp;";
-            break;
-        case '<':
-            safe += "&lt;";
-            break;
-        case '>':
-            safe += "&gt;";
-            break;
-        case '"':
-            safe += "&quot;";
-            break;
-        case '\'':
-            safe += "&#39;";
-            break;
-        default:
-            safe += c;
-        }
-    }
-    return safe;
-}
-
 std::string without_controls(std::string_view page) {
     constexpr std::string_view replacement = "\uFFFD";
     std::string clean;

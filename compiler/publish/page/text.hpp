@@ -6,9 +6,6 @@
 
 namespace matchmark::publish {
 
-// For element content and quoted attributes alike.
-std::string escaped(std::string_view text);
-
 // The page without control characters, which HTML does not allow; each becomes U+FFFD.
 std::string without_controls(std::string_view page);
 

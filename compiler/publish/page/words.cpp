@@ -4,6 +4,7 @@
 #include "guide/prose.hpp"
 #include "publish/fixed_words.hpp"
 #include "publish/page/text.hpp"
+#include "source/markup.hpp"
 
 namespace matchmark::publish {
 
@@ -12,14 +13,15 @@ std::string words(const guide::Words& words, const Language& in) {
     for (const guide::Run& run : words) {
         switch (run.kind) {
         case guide::RunKind::words:
-            text += escaped(run.text);
+            text += markup_escaped(run.text);
             break;
         case guide::RunKind::value:
-            text += "<strong class=\"value\">" + escaped(run.text) + "</strong>";
+            text += "<strong class=\"value\">" + markup_escaped(run.text) + "</strong>";
             break;
         case guide::RunKind::item_number:
-            text += " <span class=\"number\"><span class=\"unseen\">" + escaped(say(in, "number")) +
-                    " </span>" + escaped(run.text) + "</span>";
+            text += " <span class=\"number\"><span class=\"unseen\">" +
+                    markup_escaped(say(in, "number")) + " </span>" + markup_escaped(run.text) +
+                    "</span>";
             break;
         }
     }
@@ -32,7 +34,7 @@ std::string listed(const char* label, const std::vector<guide::Words>& sentences
         return {};
     }
     std::string text =
-        "<p class=\"label\"><strong>" + escaped(say(in, label)) + "</strong></p>\n<ul>\n";
+        "<p class=\"label\"><strong>" + markup_escaped(say(in, label)) + "</strong></p>\n<ul>\n";
     for (const guide::Words& sentence : sentences) {
         text += "<li>" + words(sentence, in) + "</li>\n";
     }
@@ -48,12 +50,12 @@ std::string passages(const std::vector<guide::Passage>& passages, const Language
             text += body;
             break;
         case guide::PassageKind::note:
-            text += "<div class=\"note\">\n<p class=\"label\">" + escaped(say(in, "Note")) +
+            text += "<div class=\"note\">\n<p class=\"label\">" + markup_escaped(say(in, "Note")) +
                     "</p>\n" + body + "</div>\n";
             break;
         case guide::PassageKind::why:
-            text += "<div class=\"note\">\n<p class=\"label\">" + escaped(say(in, "Reason")) +
-                    "</p>\n" + body + "</div>\n";
+            text += "<div class=\"note\">\n<p class=\"label\">" +
+                    markup_escaped(say(in, "Reason")) + "</p>\n" + body + "</div>\n";
             break;
         }
     }

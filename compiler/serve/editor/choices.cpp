@@ -3,6 +3,7 @@
 
 #include "model/describe.hpp"
 #include "model/fitting.hpp"
+#include "model/role_words.hpp"
 #include "model/spelling.hpp"
 #include "syntax/reader.hpp"
 
@@ -35,25 +36,6 @@ constexpr std::array own_verbs = {
     OwnVerb{"leave-off", "does not go back, and that is meant"},
     OwnVerb{"do", "the steps of another guide"},
 };
-
-std::optional<model::Role> role_of(Keyword keyword) {
-    switch (keyword) {
-    case Keyword::part:
-        return model::Role::part;
-    case Keyword::fastener:
-        return model::Role::fastener;
-    case Keyword::connector:
-        return model::Role::connector;
-    case Keyword::bond:
-        return model::Role::bond;
-    case Keyword::fluid:
-        return model::Role::fluid;
-    case Keyword::energy:
-        return model::Role::energy;
-    default:
-        return std::nullopt;
-    }
-}
 
 template <class Entry>
 void offer_entries(Offers& offers, const std::vector<Entry>& entries, CompletionSort sort) {
@@ -130,7 +112,7 @@ void Asked::offer_faces(Offers& offers) const {
 }
 
 void Asked::offer_kinds(Offers& offers, Keyword role) const {
-    const auto wanted = role_of(role);
+    const auto wanted = model::role_of(role);
     for (const model::Kind& kind : model().kinds) {
         if (!wanted || kind.role == *wanted)
             offers.add(kind.name, CompletionSort::kind, kind.title, "0");

@@ -1,6 +1,7 @@
 // Looks at the words before the cursor and at the declaration around it, and asks the bench.
 #include "serve/editor/completion.hpp"
 
+#include "model/role_words.hpp"
 #include "parse/bodies.hpp"
 #include "serve/editor/choices.hpp"
 #include "serve/editor/typed.hpp"
@@ -116,8 +117,8 @@ private:
         const std::string word = joint < line_.words.size() ? line_.words[joint] : "";
         const bool new_part = joint + 1 == line_.words.size();
         if (keyword == Keyword::kind && word == "is") {
-            for (const char* role : {"part", "fastener", "connector", "bond", "fluid", "energy"})
-                offers_.add(role, CompletionSort::keyword, "", "0");
+            for (const std::string_view role : model::role_words)
+                offers_.add(std::string(role), CompletionSort::keyword, "", "0");
         } else if (word == "kind" || word == "x") {
             if (new_part)
                 asked_.offer_kinds(offers_, keyword);

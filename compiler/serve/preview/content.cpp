@@ -10,6 +10,7 @@
 #include "publish/page/parts.hpp"
 #include "publish/page/text.hpp"
 #include "serve/preview/faces.hpp"
+#include "source/markup.hpp"
 
 #include <fmt/format.h>
 
@@ -17,8 +18,6 @@
 #include <utility>
 
 namespace matchmark::serve {
-
-using publish::escaped;
 
 namespace {
 
@@ -92,7 +91,7 @@ std::string ways(const drive::Compilation& done, const std::string& shown) {
         if (guide.file == done.root && guide.name != shown) {
             links += fmt::format("<li><a href=\"/guide/{}?guide={}\">{}</a></li>\n",
                                  in_address(path), in_address(guide.name),
-                                 escaped(guide.title.empty() ? guide.name : guide.title));
+                                 markup_escaped(guide.title.empty() ? guide.name : guide.title));
         }
     }
     return "<nav class=\"others\" aria-label=\"Other pages\">\n<ul>\n" + links + "</ul>\n</nav>\n";
@@ -135,9 +134,9 @@ Content device_content(const drive::Compilation& done) {
     const model::Device& device = done.model.device;
     Content content;
     content.title = device.title.empty() ? device.name : device.title;
-    content.body = publish::without_controls(ways(done, "") + "<header class=\"block\">\n<h1>" +
-                                             escaped(content.title) + "</h1>\n</header>\n<main>\n" +
-                                             faces(done.model) + places(done.model) + "</main>\n");
+    content.body = publish::without_controls(
+        ways(done, "") + "<header class=\"block\">\n<h1>" + markup_escaped(content.title) +
+        "</h1>\n</header>\n<main>\n" + faces(done.model) + places(done.model) + "</main>\n");
     for (const model::Face& face : device.faces) {
         content.faces.push_back({face.name, face.width_mm, face.height_mm});
     }

@@ -4,35 +4,21 @@
 
 #include "draw/map_shapes.hpp"
 #include "draw/paint.hpp"
-#include "model/bolting.hpp"
 #include "model/describe.hpp"
 #include "publish/page/text.hpp"
+#include "source/markup.hpp"
 
 #include <fmt/format.h>
 
 namespace matchmark::serve {
 
-using publish::escaped;
-
 namespace {
 
-constexpr double mm_per_metre = 1000;
-
-draw::MapGroup group_of(const model::Model& model, model::ItemId id, unsigned number) {
-    const model::Item& item = model.item(id);
-    draw::MapGroup group;
-    group.item = id;
+draw::MapGroup numbered_group(const model::Model& model, model::ItemId id, unsigned number) {
+    draw::MapGroup group = draw::group_of(model, id);
     group.number = number;
-    if (const model::Thread* thread = model::thread_of(model, item)) {
-        if (thread->bears_on && thread->bears_on->most) {
-            group.head = thread->bears_on->most->base * mm_per_metre;
-        }
-        if (thread->diameter) {
-            group.shank = thread->diameter->base * mm_per_metre;
-        }
-    }
     unsigned member = 0;
-    for (const model::Point& at : item.positions->points) {
+    for (const model::Point& at : model.item(id).positions->points) {
         group.places.push_back({at, ++member, true});
     }
     return group;
@@ -44,8 +30,8 @@ draw::FaceMap map_of(const model::Model& model, const model::Face& face) {
     for (std::uint32_t i = 0; i < model.items.size(); ++i) {
         const auto& positions = model.items[i].positions;
         if (positions && positions->face == face.name && !positions->points.empty()) {
-            map.groups.push_back(
-                group_of(model, model::ItemId{i}, static_cast<unsigned>(map.groups.size() + 1)));
+            map.groups.push_back(numbered_group(model, model::ItemId{i},
+                                                static_cast<unsigned>(map.groups.size() + 1)));
         }
     }
     return map;
@@ -55,7 +41,7 @@ std::string key(const model::Model& model, const draw::FaceMap& map) {
     std::string rows;
     for (const draw::MapGroup& group : map.groups) {
         rows += fmt::format("<li><span class=\"number\">{}</span> {}</li>\n", group.number,
-                            escaped(model::for_reader(model, group.item, false)));
+                            markup_escaped(model::for_reader(model, group.item, false)));
     }
     return rows.empty() ? rows : "<ul class=\"key\">\n" + rows + "</ul>\n";
 }
@@ -68,7 +54,7 @@ std::string face_section(const model::Model& model, const model::Face& face) {
     scene.height = face.height_mm + 2 * face_margin;
     scene.title = face.name;
     scene.shapes = draw::face_shapes(map, draw::balloons_of(map), {face_margin, face_margin});
-    const std::string id = "face-" + escaped(face.name);
+    const std::string id = "face-" + markup_escaped(face.name);
     const auto percent = [](double part, double whole) { return 100 * part / whole; };
     return fmt::format(
         "<section aria-labelledby=\"{0}\">\n<h2 id=\"{0}\">Face {1}, {2} x {3} mm</h2>\n"
@@ -77,7 +63,7 @@ std::string face_section(const model::Model& model, const model::Face& face) {
         "/><div class=\"surface\" data-face=\"{1}\" style=\"left:{7:.4f}%;top:{8:.4f}%;"
         "width:{9:.4f}%;height:{10:.4f}%\"></div></div>\n<figcaption>\n{11}</figcaption>\n"
         "</figure>\n</section>\n",
-        id, escaped(face.name), model::number_text(face.width_mm),
+        id, markup_escaped(face.name), model::number_text(face.width_mm),
         model::number_text(face.height_mm), model::number_text(scene.width),
         model::number_text(scene.height), publish::base64(draw::paint_svg(scene)),
         percent(face_margin, scene.width), percent(face_margin, scene.height),
@@ -105,13 +91,13 @@ std::string places(const model::Model& model) {
         if (item.span.file == Span::no_file) {
             continue;
         }
-        const std::string where = item.positions
-                                      ? fmt::format("{} of {} on {}", item.positions->points.size(),
-                                                    item.count, escaped(item.positions->face))
-                                      : std::string();
+        const std::string where =
+            item.positions ? fmt::format("{} of {} on {}", item.positions->points.size(),
+                                         item.count, markup_escaped(item.positions->face))
+                           : std::string();
         rows += fmt::format("<tr><th scope=\"row\">{}</th><td>{}</td><td>{}</td></tr>\n",
-                            escaped(model::for_reader(model, model::ItemId{i}, false)),
-                            escaped(item.name), where);
+                            markup_escaped(model::for_reader(model, model::ItemId{i}, false)),
+                            markup_escaped(item.name), where);
     }
     return rows.empty() ? rows
                         : "<section aria-labelledby=\"items\">\n<h2 id=\"items\">Items</h2>\n"

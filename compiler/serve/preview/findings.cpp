@@ -3,8 +3,8 @@
 
 #include "diagnostics/edit_preview.hpp"
 #include "diagnostics/severity.hpp"
-#include "publish/page/text.hpp"
 #include "source/embedded.hpp"
+#include "source/markup.hpp"
 #include "syntax/reader.hpp"
 
 #include <fmt/format.h>
@@ -13,7 +13,6 @@
 
 namespace matchmark::serve {
 
-using publish::escaped;
 using syntax::Keyword;
 
 namespace {
@@ -37,7 +36,7 @@ std::optional<model::Section> section_of(Keyword keyword) {
 std::string with_names(const std::string& text) {
     std::string html;
     bool inside = false;
-    for (const char c : escaped(text)) {
+    for (const char c : markup_escaped(text)) {
         if (c == '`') {
             html += inside ? "</code>" : "<code>";
             inside = !inside;
@@ -71,8 +70,9 @@ std::string source_line(const SourceMap& sources, Span span) {
     const auto number = sources.place(span.file, span.begin).line;
     const std::string line(sources.line(span.file, number).substr(0, 400));
     const auto start = line.find_first_not_of(" \t");
-    return start == std::string::npos ? ""
-                                      : fmt::format("<pre>{}</pre>\n", escaped(line.substr(start)));
+    return start == std::string::npos
+               ? ""
+               : fmt::format("<pre>{}</pre>\n", markup_escaped(line.substr(start)));
 }
 
 std::string edits(const SourceMap& sources, const Diagnostic& finding) {
@@ -85,33 +85,34 @@ std::string edits(const SourceMap& sources, const Diagnostic& finding) {
             lines += "+ " + line + "\n";
         }
     }
-    return lines.empty() ? "" : "<pre class=\"mend\">" + escaped(lines) + "</pre>\n";
+    return lines.empty() ? "" : "<pre class=\"mend\">" + markup_escaped(lines) + "</pre>\n";
 }
 
 std::string in_full(const SourceMap& sources, const Diagnostic& finding) {
     const std::string word(severity_word(finding.severity));
-    std::string html = fmt::format("<p><strong class=\"finding-word\">{}</strong> {}</p>\n",
-                                   escaped(capital(word)), with_names(capital(finding.message)));
+    std::string html =
+        fmt::format("<p><strong class=\"finding-word\">{}</strong> {}</p>\n",
+                    markup_escaped(capital(word)), with_names(capital(finding.message)));
     html += source_line(sources, finding.primary);
     html += finding.why.empty() ? "" : "<p>" + with_names(capital(finding.why)) + ".</p>\n";
     if (!finding.help.empty()) {
         html += "<p><strong>Mend:</strong> " + with_names(finding.help) + "</p>\n";
     }
     html += edits(sources, finding);
-    std::string foot = escaped(where(sources, finding.primary));
+    std::string foot = markup_escaped(where(sources, finding.primary));
     if (!finding.variants.empty()) {
         std::string names;
         for (const std::string& variant : finding.variants) {
             names += (names.empty() ? "" : ", ") + variant;
         }
-        foot += "; only " + escaped(names);
+        foot += "; only " + markup_escaped(names);
     }
     const auto pages = rule_pages();
     const bool explained = std::any_of(pages.begin(), pages.end(), [&](const EmbeddedText& page) {
         return page.name == finding.rule;
     });
-    foot += explained ? fmt::format("; <a href=\"/rule/{0}\">{0}</a>", escaped(finding.rule))
-                      : "; " + escaped(finding.rule);
+    foot += explained ? fmt::format("; <a href=\"/rule/{0}\">{0}</a>", markup_escaped(finding.rule))
+                      : "; " + markup_escaped(finding.rule);
     return html + "<p class=\"finding-foot\">" + foot + "</p>\n";
 }
 

@@ -5,6 +5,7 @@
 #include "model/quantity.hpp"
 #include "parse/parse.hpp"
 #include "serve/preview/content.hpp"
+#include "syntax/items.hpp"
 #include "syntax/reader.hpp"
 
 #include <fmt/format.h>
@@ -123,12 +124,6 @@ std::string new_line(std::size_t indent, const std::string& keyword, const std::
     return text + rest;
 }
 
-bool is_item(Keyword keyword) {
-    return keyword == Keyword::part || keyword == Keyword::fastener ||
-           keyword == Keyword::connector || keyword == Keyword::bond || keyword == Keyword::fluid ||
-           keyword == Keyword::energy;
-}
-
 std::variant<Edit, Refusal> on_photo(const Source& source, const MarkOrder& order) {
     const std::size_t photo = order.photo_line - 1;
     const std::vector<Line>& lines = source.lines();
@@ -155,8 +150,9 @@ std::variant<Edit, Refusal> on_photo(const Source& source, const MarkOrder& orde
 std::variant<Edit, Refusal> on_face(const Source& source, const MarkOrder& order) {
     const std::vector<Line>& lines = source.lines();
     std::size_t head = 0;
-    while (head < lines.size() && !(lines[head].depth == 0 && is_item(lines[head].keyword) &&
-                                    source.term(lines[head], 0) == order.item)) {
+    while (head < lines.size() &&
+           !(lines[head].depth == 0 && syntax::declares_item(lines[head].keyword) &&
+             source.term(lines[head], 0) == order.item)) {
         ++head;
     }
     if (head == lines.size()) {

@@ -5,6 +5,7 @@
 #include "publish/digest.hpp"
 #include "publish/page/text.hpp"
 #include "serve/preview/json.hpp"
+#include "source/markup.hpp"
 #include "syntax/reader.hpp"
 
 #include <fmt/format.h>
@@ -15,8 +16,6 @@
 #include <sys/random.h>
 
 namespace matchmark::serve {
-
-using publish::escaped;
 
 namespace {
 
@@ -51,7 +50,7 @@ std::string head(const std::string& title) {
     return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<meta "
            "name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<meta "
            "name=\"referrer\" content=\"no-referrer\">\n<title>" +
-           publish::without_controls(escaped(title)) +
+           publish::without_controls(markup_escaped(title)) +
            "</title>\n<link rel=\"icon\" href=\"data:,\">\n<link rel=\"stylesheet\" "
            "href=\"/preview.css\">\n"
            "<script src=\"/preview.js\" defer></script>\n</head>\n";
@@ -64,7 +63,7 @@ std::string last_written(const Written* last) {
     return fmt::format("<div class=\"taken-back\" role=\"region\" aria-label=\"Last written\">"
                        "<span>Written: <code>{}</code></span> <button type=\"button\" "
                        "class=\"undo\">Undo</button></div>\n",
-                       escaped(last->words));
+                       markup_escaped(last->words));
 }
 
 std::string body_of(const std::string& name, const Page& page) {
@@ -76,8 +75,8 @@ std::string body_of(const std::string& name, const Page& page) {
     }
     const std::string nav = "<nav class=\"others\" aria-label=\"Other pages\">\n<ul>\n<li><a "
                             "href=\"/\">All guides</a></li>\n</ul>\n</nav>\n";
-    const std::string title =
-        "<header class=\"block\">\n<h1>" + escaped(read_address(name).path) + "</h1>\n</header>\n";
+    const std::string title = "<header class=\"block\">\n<h1>" +
+                              markup_escaped(read_address(name).path) + "</h1>\n</header>\n";
     const std::string rest = page.shown.findings.empty()
                                  ? "<p>Nothing that could be shown is declared there.</p>\n"
                                  : with_findings("", page.shown.findings, {}, "", false);
@@ -145,7 +144,7 @@ std::string Pages::entries(const std::string& path) {
     const auto* text = std::get_if<std::string>(&read);
     if (text == nullptr || first_unreadable_byte(*text) != std::string::npos) {
         return fmt::format("<li><a href=\"/guide/{}\">{}</a>, which cannot be read</li>\n",
-                           in_address(path), escaped(path));
+                           in_address(path), markup_escaped(path));
     }
     SourceMap sources;
     const FileId id = sources.add(path, *text);
@@ -166,13 +165,13 @@ std::string Pages::entries(const std::string& path) {
         const std::string query = is_guide && !first ? "?guide=" + in_address(name) : "";
         html += fmt::format("<li><a href=\"/{}/{}{}\">{}</a>{}, <code>{}</code>{}</li>\n",
                             is_guide ? "guide" : "device", in_address(path), query,
-                            escaped(title && !title->empty() ? *title : name),
-                            is_guide ? "" : " (device)", escaped(path), wrong);
+                            markup_escaped(title && !title->empty() ? *title : name),
+                            is_guide ? "" : " (device)", markup_escaped(path), wrong);
         first = first && !is_guide;
     }
     if (html.empty() && !findings.empty()) {
         html = fmt::format("<li><a href=\"/guide/{}\">{}</a>{}</li>\n", in_address(path),
-                           escaped(path), wrong);
+                           markup_escaped(path), wrong);
     }
     return html;
 }
@@ -199,7 +198,7 @@ std::string Pages::list() {
             text += fmt::format("<section class=\"guides\" aria-label=\"{0}\">\n<h2>{0}</h2>\n"
                                 "<ul>\n",
                                 here.empty() ? "This folder"
-                                             : escaped(here.substr(0, here.size() - 1)));
+                                             : markup_escaped(here.substr(0, here.size() - 1)));
             folder = here;
         }
         text += one.html;
@@ -216,7 +215,7 @@ std::string Pages::list() {
 std::string whole_page(const std::string& name, const Page& page, const Written* last) {
     const Content* content = page.content();
     const std::string title = content == nullptr ? read_address(name).path : content->title;
-    return head(title + " - preview") + "<body data-guide=\"preview:" + escaped(name) +
+    return head(title + " - preview") + "<body data-guide=\"preview:" + markup_escaped(name) +
            "\">\n<div class=\"sheet\">\n" + publish::without_controls(last_written(last)) +
            publish::without_controls(body_of(name, page)) +
            "<p class=\"told-by-preview\" role=\"status\"></p>\n</div>\n<script "

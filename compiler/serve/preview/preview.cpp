@@ -11,6 +11,7 @@
 #include "serve/preview/script.hpp"
 #include "serve/preview/style.hpp"
 #include "source/embedded.hpp"
+#include "source/markup.hpp"
 
 #include <fmt/format.h>
 
@@ -95,7 +96,7 @@ std::string rule_page(const std::string& name) {
         if (page.name == name) {
             return plain_page(name, "<nav class=\"others\" aria-label=\"Other pages\"><ul><li><a "
                                     "href=\"/\">All guides</a></li></ul></nav>\n<main>\n<h1>" +
-                                        publish::escaped(name) + "</h1>\n" +
+                                        markup_escaped(name) + "</h1>\n" +
                                         guide::prose_html(page.text) + "</main>\n");
         }
     }

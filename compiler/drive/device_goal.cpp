@@ -93,4 +93,20 @@ std::variant<DeviceGoal, int> device_goal(const std::string& command, const std:
     return found;
 }
 
+std::variant<Compilation, int> sound_device(const std::string& command, const std::string& path,
+                                            Terminal& terminal) {
+    Compilation device = compile(terminal.disk, path);
+    if (any_error(device.findings) || device.unreadable) {
+        Report report;
+        report.add(reported(device.sources, device.findings, false));
+        report.write_text(terminal.err);
+        fail(terminal, command, "the device has errors; mend them first");
+        return device.unreadable ? exit_failed : exit_findings;
+    }
+    if (!device.model.device.span.known()) {
+        return fail(terminal, command, fmt::format("`{}` declares no device", path));
+    }
+    return device;
+}
+
 } // namespace matchmark::drive

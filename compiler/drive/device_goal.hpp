@@ -21,4 +21,9 @@ std::variant<DeviceGoal, int> device_goal(const std::string& command, const std:
                                           const std::vector<std::string>& names, bool expose,
                                           const std::string& variant, Terminal& terminal);
 
+// The device in a file, from which a command makes something new. When it has errors or is none,
+// that is told on `terminal.err`, and the exit code is given.
+std::variant<Compilation, int> sound_device(const std::string& command, const std::string& path,
+                                            Terminal& terminal);
+
 } // namespace matchmark::drive

@@ -4,7 +4,7 @@
 #include "properties/properties.hpp"
 
 #include "bench/bench.hpp"
-#include "support/chance.hpp"
+#include "support/random_model.hpp"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -16,38 +16,14 @@ using model::ItemId;
 using model::Kind;
 using model::Model;
 using model::Role;
+using random_model::kind;
+using random_model::verb;
 using support::Chance;
 
 namespace {
 
 constexpr int devices = 20000;
 constexpr int most_acts = 60;
-
-model::Verb verb(const char* name, model::StateSet from, model::StateId to) {
-    model::Verb made;
-    made.name = name;
-    made.from = from;
-    made.to = to;
-    return made;
-}
-
-Kind kind(Role role, std::vector<std::string> states, std::vector<model::Verb> verbs) {
-    Kind made;
-    made.name = made.title = states.front();
-    made.role = role;
-    made.set_of.assign(states.size(), 0);
-    made.set_first = {0};
-    model::StateSet all_but_last = 0;
-    for (std::size_t i = 0; i + 1 < states.size(); ++i) {
-        all_but_last |= model::in_set(static_cast<model::StateId>(i));
-    }
-    made.states = std::move(states);
-    made.verbs = std::move(verbs);
-    made.present = all_but_last;
-    made.covers = made.blocks = made.live = 1;
-    made.binds = role == Role::connector ? all_but_last : 1;
-    return made;
-}
 
 // Kinds of every shape that the bench tells apart.
 std::vector<Kind> all_kinds() {

@@ -220,7 +220,8 @@ model::Verb verb(const char* name, model::StateSet from, model::StateId to, doub
     made.name = name;
     made.from = from;
     made.to = to;
-    made.takes = model::make_quantity(seconds, "s");
+    if (seconds > 0)
+        made.takes = model::make_quantity(seconds, "s");
     return made;
 }
 

@@ -8,7 +8,7 @@ namespace matchmark::random_model {
 
 using support::Chance;
 
-model::Verb verb(const char* name, model::StateSet from, model::StateId to, double seconds);
+model::Verb verb(const char* name, model::StateSet from, model::StateId to, double seconds = 0);
 model::Kind kind(model::Role role, std::vector<std::string> states, std::vector<model::Verb> verbs);
 // Adds an item of the kind, and gives its number.
 model::ItemId add_item(model::Model& model, std::size_t kind, std::uint16_t count = 1);

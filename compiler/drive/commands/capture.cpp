@@ -1,6 +1,7 @@
 // `capture`: a device and a guide from what was noted at the bench.
 #include "drive/capturing.hpp"
 #include "drive/commands.hpp"
+#include "drive/device_goal.hpp"
 #include "drive/inputs.hpp"
 #include "drive/library.hpp"
 #include "drive/report.hpp"
@@ -66,20 +67,12 @@ std::optional<Compilation> base_of(const CaptureOptions& options, Terminal& term
         fail(terminal, command, fmt::format("there is no device's file `{}`", options.device));
         return std::nullopt;
     }
-    Compilation device = compile(terminal.disk, options.device);
-    if (any_error(device.findings)) {
-        Report report;
-        report.add(reported(device.sources, device.findings, false));
-        report.write_text(terminal.err);
-        fail(terminal, command, "the device has errors; mend them first");
-        code = device.unreadable ? exit_failed : exit_findings;
+    auto read = sound_device(command, options.device, terminal);
+    if (const int* failed = std::get_if<int>(&read)) {
+        code = *failed;
         return std::nullopt;
     }
-    if (!device.model.device.span.known()) {
-        fail(terminal, command, fmt::format("`{}` declares no device", options.device));
-        return std::nullopt;
-    }
-    return device;
+    return std::get<Compilation>(std::move(read));
 }
 
 // What the comments of a guide ask.

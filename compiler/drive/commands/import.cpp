@@ -1,5 +1,6 @@
 // `import`: a first text from a table of parts or from an outline, with what is left to decide.
 #include "drive/commands.hpp"
+#include "drive/device_goal.hpp"
 #include "drive/importing/device.hpp"
 #include "drive/importing/outline.hpp"
 #include "drive/importing/settle.hpp"
@@ -71,16 +72,9 @@ std::optional<std::string> text_of_outline(const std::string& bytes, const Impor
              "DEVICE.mmk");
         return std::nullopt;
     }
-    const Compilation device = compile(terminal.disk, options.for_device);
-    if (any_error(device.findings) || device.unreadable) {
-        Report report;
-        report.add(reported(device.sources, device.findings, false));
-        report.write_text(terminal.err);
-        fail(terminal, command, "the device has errors; mend them first");
-        return std::nullopt;
-    }
-    if (!device.model.device.span.known()) {
-        fail(terminal, command, fmt::format("`{}` declares no device", options.for_device));
+    const auto read = sound_device(command, options.for_device, terminal);
+    const auto* device = std::get_if<Compilation>(&read);
+    if (device == nullptr) {
         return std::nullopt;
     }
     if (first_unreadable_byte(bytes) != std::string::npos) {
@@ -88,7 +82,7 @@ std::optional<std::string> text_of_outline(const std::string& bytes, const Impor
         return std::nullopt;
     }
     return guide_from({bytes, name, file_name(options.path), seen_from(path, options.for_device)},
-                      device.model);
+                      device->model);
 }
 
 void tell_json(const std::string& path, const std::vector<OpenPlace>& places, std::ostream& out) {

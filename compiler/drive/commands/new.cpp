@@ -1,5 +1,6 @@
 // `new`: a device or a guide to start from.
 #include "drive/commands.hpp"
+#include "drive/device_goal.hpp"
 #include "drive/first_draft.hpp"
 #include "drive/inputs.hpp"
 #include "drive/new_text.hpp"
@@ -77,20 +78,13 @@ std::optional<std::string> guide_text(const NewOptions& options, const std::stri
         fail(terminal, command, "--for asks for one file");
         return std::nullopt;
     }
-    const Compilation device = compile(terminal.disk, files->front().path);
-    if (any_error(device.findings)) {
-        Report report;
-        report.add(reported(device.sources, device.findings, false));
-        report.write_text(terminal.err);
-        fail(terminal, command, "the device has errors; mend them first");
-        return std::nullopt;
-    }
-    if (!device.model.device.span.known()) {
-        fail(terminal, command, fmt::format("`{}` declares no device", options.for_device));
+    const auto read = sound_device(command, files->front().path, terminal);
+    const auto* device = std::get_if<Compilation>(&read);
+    if (device == nullptr) {
         return std::nullopt;
     }
     const std::string use = seen_from(path, files->front().path);
-    std::vector<std::string> drafts = guide_drafts(device, options.name, use);
+    std::vector<std::string> drafts = guide_drafts(*device, options.name, use);
     for (std::size_t i = 0; i + 1 < drafts.size() && i < most_tries; ++i) {
         std::string text = tidied_text(drafts[i]);
         if (checks_clean(terminal.disk, path, text)) {

@@ -4,6 +4,7 @@
 #include "draw/lettering.hpp"
 #include "draw/map_furniture.hpp"
 #include "draw/map_shapes.hpp"
+#include "language/punctuation.hpp"
 #include "language/spoken.hpp"
 #include "language/words.hpp"
 #include "model/describe.hpp"
@@ -148,7 +149,8 @@ std::string in_words(const Language& in, const model::Model& model, const FaceMa
         "\n\n";
     for (const MapGroup& group : map.groups) {
         const KeyRow row = key_row(in, model, group);
-        text += fmt::format("- {}: {}", group.number, language::said(in, model, group.item, false));
+        text += fmt::format("- {}{}{}", group.number, language::colon(in),
+                            language::said(in, model, group.item, false));
         for (const std::string& cell : {row.thread, row.drive, row.torque, row.remarks}) {
             text += cell.empty() ? "" : "; " + cell;
         }

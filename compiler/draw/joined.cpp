@@ -1,6 +1,7 @@
 // How parts are held together, and what feeds them: parts, and between them what ties them.
 #include "draw/views.hpp"
 
+#include "language/punctuation.hpp"
 #include "language/words.hpp"
 
 #include <fmt/format.h>
@@ -71,7 +72,8 @@ std::string said_of(const Language& in, const Model& model, const Graph& graph,
     for (const std::size_t box : bundle.boxes) {
         parts.push_back(graph.boxes[box].title);
     }
-    return fmt::format("- {}: {}\n", language::said_list(in, parts), language::said_list(in, ties));
+    return fmt::format("- {}{}{}\n", language::said_list(in, parts), language::colon(in),
+                       language::said_list(in, ties));
 }
 
 bool touches(const Bundle& bundle, std::size_t box) {

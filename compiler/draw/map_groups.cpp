@@ -3,6 +3,7 @@
 #include "language/spoken.hpp"
 #include "language/words.hpp"
 
+#include "language/punctuation.hpp"
 #include "model/bolting.hpp"
 #include "model/describe.hpp"
 #include "model/look_alikes.hpp"
@@ -148,7 +149,7 @@ std::string order_words(const Language& in, const Item& item, const MapGroup& gr
         numbers += (numbers.empty() ? "" : " ") + std::to_string(member);
     }
     const std::string pattern = language::text(in, item.tightening->pattern);
-    return numbers.empty() ? pattern : pattern + ": " + numbers;
+    return numbers.empty() ? pattern : pattern + language::colon(in) + numbers;
 }
 
 void join(std::string& text, const std::string& more, const char* joiner) {

@@ -4,6 +4,7 @@
 // `hazardstatement`s, before the step's command as the content model of `step` has it.
 #include "publish/dita.hpp"
 
+#include "language/punctuation.hpp"
 #include "publish/facts.hpp"
 #include "publish/fixed_words.hpp"
 #include "publish/markup_tree.hpp"
@@ -134,11 +135,12 @@ std::string step(const Language& in, const guide::Step& one, const ShownPictures
     }
     std::string info;
     for (const Fact& fact : facts(one, in)) {
-        info += element("p", markup_escaped(fact.term) + ": " + markup_escaped(fact.words));
+        info += element("p", markup_escaped(fact.term) + language::colon(in) +
+                                 markup_escaped(fact.words));
     }
     const auto condition = [&](const char* label, const std::vector<std::string>& words) {
         info += words.empty() ? ""
-                              : element("p", markup_escaped(say(in, label) + ": " +
+                              : element("p", markup_escaped(say(in, label) + language::colon(in) +
                                                             language::said_list(in, words)));
     };
     condition("Do this test with", one.test.when);
@@ -146,8 +148,9 @@ std::string step(const Language& in, const guide::Step& one, const ShownPictures
     condition("What it proves", one.test.proves);
     const std::string after = passages(one.passages) + pictures(in, one.pictures, shown);
     return "<step id=\"" + markup_escaped(one.anchor) + "\">\n" + before +
-           element("cmd", (one.is_test ? markup_escaped(say(in, "Test")) + ": " : "") +
-                              only(in, one.variants) + markup_escaped(one.title)) +
+           element("cmd",
+                   (one.is_test ? markup_escaped(say(in, "Test")) + language::colon(in) : "") +
+                       only(in, one.variants) + markup_escaped(one.title)) +
            (info.empty() ? "" : element("info", info)) + substeps(in, one) +
            (after.empty() ? "" : element("info", after)) + "</step>\n";
 }
@@ -162,7 +165,7 @@ std::string prerequisites(const Document& document) {
             list(say(in, "Spares"), document.spares) + list(say(in, "Supplies"), document.supplies);
     text += document.cost.empty()
                 ? ""
-                : element("p", markup_escaped(say(in, "Together") + ": " +
+                : element("p", markup_escaped(say(in, "Together") + language::colon(in) +
                                               language::said_list(in, document.cost)));
     std::vector<std::string> fasteners;
     for (const guide::FastenerRow& row : document.fasteners) {
@@ -182,8 +185,8 @@ std::string afterwards(const Document& document) {
         list(say(in, "What this work voids, and what restores it"), document.ratings);
     std::vector<std::string> waste;
     for (const guide::Disposal& one : document.disposals) {
-        waste.push_back(markup_escaped(one.words) + ": <b>" + markup_escaped(one.waste_class) +
-                        "</b>");
+        waste.push_back(markup_escaped(one.words) + language::colon(in) + "<b>" +
+                        markup_escaped(one.waste_class) + "</b>");
     }
     text += list(say(in, "To a collecting point under the rules of your country"), waste);
     for (const guide::Figure& figure : document.figures) {
@@ -209,7 +212,8 @@ std::string identifier(const std::string& name) {
 std::string dita(const Document& document, const ShownPictures& shown) {
     std::string about;
     for (const Fact& fact : facts(document)) {
-        about += element("li", markup_escaped(fact.term) + ": " + markup_escaped(fact.words));
+        about += element("li", markup_escaped(fact.term) + language::colon(document.language) +
+                                   markup_escaped(fact.words));
     }
     std::string context = about.empty() ? "" : element("ul", about);
     context += element("p", markup_escaped(document.deferral)) + passages(document.passages) +

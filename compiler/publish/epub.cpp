@@ -1,6 +1,7 @@
 // The guide as an EPUB 3.3 book of one chapter, for tablets and readers.
 #include "publish/epub.hpp"
 
+#include "language/punctuation.hpp"
 #include "publish/archive.hpp"
 #include "publish/digest.hpp"
 #include "publish/facts.hpp"
@@ -193,7 +194,8 @@ std::string package(const Document& document, const std::string& title, const Bo
 
 std::string epub(const Document& document, const guide::Assets& assets,
                  const std::string& created) {
-    const std::string device = document.device.empty() ? "" : ": " + document.device;
+    const std::string device =
+        document.device.empty() ? "" : language::colon(document.language) + document.device;
     const std::string title =
         without_language_marks(without_controls(markup_escaped(document.title + device)));
     Book book;

@@ -1,6 +1,8 @@
 // The fixed words of a form, in the language of its document.
 #include "publish/fixed_words.hpp"
 
+#include "language/punctuation.hpp"
+
 #include <nlohmann/json.hpp>
 
 namespace matchmark::publish {
@@ -92,8 +94,8 @@ std::string script_in(const Language& language, std::string script) {
         replace_all(script, "\"" + std::string(words) + "\"", quoted(say(language, words)));
     }
     replace_all(script, R"js("unseen", ": step " + (i + 1)))js",
-                R"js("unseen", ": " + )js" + quoted(say(language, "step {step}")) +
-                    R"js(.replace("{step}", i + 1)))js");
+                R"js("unseen", ")js" + language::colon(language) + R"js(" + )js" +
+                    quoted(say(language, "step {step}")) + R"js(.replace("{step}", i + 1)))js");
     replace_all(
         script,
         R"js(done + " of " + steps.length + (steps.length === 1 ? " step" : " steps") + " done")js",

@@ -1,6 +1,7 @@
 // The guide as a HowTo of schema.org, in JSON-LD: for search and for other programs.
 #include "publish/how_to.hpp"
 
+#include "language/punctuation.hpp"
 #include "publish/facts.hpp"
 #include "publish/fixed_words.hpp"
 #include "publish/json_model.hpp"
@@ -19,7 +20,7 @@ Json typed(const char* type, const std::string& property, const std::string& tex
 }
 
 std::string only(const Language& in, const std::vector<std::string>& variants) {
-    return variants.empty() ? "" : say_only(in, variants) + ": ";
+    return variants.empty() ? "" : say_only(in, variants) + language::colon(in);
 }
 
 // A message is a tip that stands before the directions: schema.org has no type for a warning.
@@ -29,8 +30,8 @@ Json message(const Language& in, const guide::Message& one) {
                                                    : say_with(in, "See step {step}.", "step",
                                                               std::to_string(one.full_in_step));
     return typed("HowToTip", "text",
-                 guide::signal_word(one.signal, in) + ": " + only(in, one.variants) + subject +
-                     text);
+                 guide::signal_word(one.signal, in) + language::colon(in) + only(in, one.variants) +
+                     subject + text);
 }
 
 Json conditions(const Language& in, const guide::Test& test) {
@@ -38,7 +39,8 @@ Json conditions(const Language& in, const guide::Test& test) {
     const auto add = [&](const char* label, const std::vector<std::string>& words) {
         if (!words.empty()) {
             list.push_back(
-                typed("HowToTip", "text", say(in, label) + ": " + language::said_list(in, words)));
+                typed("HowToTip", "text",
+                      say(in, label) + language::colon(in) + language::said_list(in, words)));
         }
     };
     add("Do this test with", test.when);
@@ -68,11 +70,11 @@ Json step(const Language& in, const guide::Step& one) {
     for (const guide::Passage& each : one.passages) {
         list.push_back(typed("HowToTip", "text", plain_text(prose_tree(each.markdown))));
     }
-    return {
-        {"@type", "HowToStep"},
-        {"position", one.number},
-        {"name", (one.is_test ? say(in, "Test") + ": " : "") + only(in, one.variants) + one.title},
-        {"itemListElement", list}};
+    return {{"@type", "HowToStep"},
+            {"position", one.number},
+            {"name", (one.is_test ? say(in, "Test") + language::colon(in) : "") +
+                         only(in, one.variants) + one.title},
+            {"itemListElement", list}};
 }
 
 void add_supplies(Json& list, const std::vector<guide::Provision>& provisions) {

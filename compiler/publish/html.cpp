@@ -1,6 +1,7 @@
 // The guide as one page of HTML: to read on a screen at the bench, or to print.
 #include "publish/html.hpp"
 
+#include "language/punctuation.hpp"
 #include "publish/digest.hpp"
 #include "publish/facts.hpp"
 #include "publish/fixed_words.hpp"
@@ -40,7 +41,8 @@ std::string store_name(const Document& document, std::string_view body) {
 } // namespace
 
 std::string html(const Document& document, const guide::Assets& assets) {
-    const std::string device = document.device.empty() ? "" : ": " + document.device;
+    const std::string device =
+        document.device.empty() ? "" : language::colon(document.language) + document.device;
     const std::string title = markup_escaped(document.title + device);
     const ShownPictures pictures = inside_the_page(assets);
     const auto source = [&](std::size_t i) {

@@ -1,6 +1,7 @@
 // The guide as GitHub Flavored Markdown: for wikis, repositories and plain reading.
 #include "publish/markdown.hpp"
 
+#include "language/punctuation.hpp"
 #include "publish/facts.hpp"
 #include "publish/fixed_words.hpp"
 #include "publish/page/text.hpp"
@@ -55,7 +56,7 @@ std::string behind(const std::string& prefix, const std::string& text) {
 std::string message(const Document& document, const guide::Message& one) {
     const Language& in = document.language;
     std::string text = "**" + guide::signal_word(one.signal, in) + "**";
-    text += one.subject.empty() ? "" : ": " + markdown_text(one.subject);
+    text += one.subject.empty() ? "" : language::colon(in) + markdown_text(one.subject);
     text += one.variants.empty() ? "" : " " + only(in, one.variants);
     for (const guide::Sign& sign : document.signs) {
         if (sign.name == one.sign) {
@@ -89,9 +90,10 @@ std::string provisions(const Language& in, const char* label,
 std::string passages(const Language& in, const std::vector<guide::Passage>& list) {
     std::string text;
     for (const guide::Passage& one : list) {
-        const std::string label = one.kind == guide::PassageKind::note  ? say(in, "Note") + ": "
-                                  : one.kind == guide::PassageKind::why ? say(in, "Reason") + ": "
-                                                                        : "";
+        const std::string label =
+            one.kind == guide::PassageKind::note  ? say(in, "Note") + language::colon(in)
+            : one.kind == guide::PassageKind::why ? say(in, "Reason") + language::colon(in)
+                                                  : "";
         text += label + markdown_prose(one.markdown) + "\n";
     }
     return text;
@@ -129,18 +131,18 @@ std::string instructions(const Language& in, const guide::Step& step) {
 
 std::string conditions(const Language& in, const char* label,
                        const std::vector<std::string>& list) {
-    return list.empty()
-               ? ""
-               : say(in, label) + ": " + markdown_text(language::said_list(in, list)) + "\n\n";
+    return list.empty() ? ""
+                        : say(in, label) + language::colon(in) +
+                              markdown_text(language::said_list(in, list)) + "\n\n";
 }
 
 std::string step(const Document& document, const guide::Step& step, const ShownPictures& shown) {
     const Language& in = document.language;
     std::string text = "### " + std::to_string(step.number) + ". " +
-                       (step.is_test ? say(in, "TEST") + ": " : "") + only(in, step.variants) +
-                       markdown_text(step.title) + "\n\n";
+                       (step.is_test ? say(in, "TEST") + language::colon(in) : "") +
+                       only(in, step.variants) + markdown_text(step.title) + "\n\n";
     for (const Fact& fact : facts(step, in)) {
-        text += fact.term + ": " + markdown_text(fact.words) + "\n\n";
+        text += fact.term + language::colon(in) + markdown_text(fact.words) + "\n\n";
     }
     for (const guide::Message& one : step.messages) {
         text += message(document, one);
@@ -186,8 +188,8 @@ std::string needs(const Document& document) {
         provisions(in, "To wear", document.protection) + provisions(in, "Tools", document.tools) +
         provisions(in, "Spares", document.spares) + provisions(in, "Supplies", document.supplies);
     if (!document.cost.empty()) {
-        text += say(in, "Together") + ": " + markdown_text(language::said_list(in, document.cost)) +
-                "\n\n";
+        text += say(in, "Together") + language::colon(in) +
+                markdown_text(language::said_list(in, document.cost)) + "\n\n";
     }
     text += fasteners(document);
     return text.empty() ? text : "## " + say(in, "What you need") + "\n\n" + text;
@@ -212,7 +214,8 @@ std::string afterwards(const Document& document) {
 std::string markdown(const Document& document, const ShownPictures& shown) {
     std::string text = "# " + markdown_text(document.title) + "\n\n";
     for (const Fact& fact : facts(document)) {
-        text += "- " + fact.term + ": " + markdown_text(fact.words) + "\n";
+        text += "- " + fact.term + language::colon(document.language) + markdown_text(fact.words) +
+                "\n";
     }
     text += "\n**" + markdown_text(document.reader) + "**\n\n" + markdown_text(document.deferral) +
             "\n\n" + passages(document.language, document.passages) +

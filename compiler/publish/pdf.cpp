@@ -1,6 +1,7 @@
 // The guide as a PDF, to print and keep: the same content as the page.
 #include "publish/pdf.hpp"
 
+#include "language/punctuation.hpp"
 #include "publish/facts.hpp"
 #include "publish/fixed_words.hpp"
 #include "publish/paper/pdf_parts.hpp"
@@ -13,7 +14,7 @@ namespace {
 
 constexpr Margins margins{51, 54, 50};
 
-std::string joined(const std::vector<std::string>& words, const char* between) {
+std::string joined(const std::vector<std::string>& words, const std::string& between) {
     std::string text;
     for (const std::string& one : words) {
         text += one.empty() ? "" : (text.empty() ? "" : between) + one;
@@ -46,7 +47,8 @@ std::string pdf(const guide::Document& document, const guide::Assets& assets, Pa
     add_sections(leaflet);
     add_afterwards(leaflet);
     add_figures(leaflet);
-    const std::string title = joined({document.title, document.device}, ": ");
+    const std::string title =
+        joined({document.title, document.device}, language::colon(document.language));
     return print(printer, flow.boxes,
                  {title, document.author, document.device, created, document.date, title,
                   foot(document), document.language.tag,

@@ -1,4 +1,5 @@
 // The bench sheet as a PDF.
+#include "language/punctuation.hpp"
 #include "publish/facts.hpp"
 #include "publish/fixed_words.hpp"
 #include "publish/paper/print.hpp"
@@ -33,7 +34,8 @@ void add_title(Flow& flow, const guide::Document& document) {
     for (const Fact& fact : facts(document)) {
         Look bold;
         bold.bold = true;
-        add(rich, (rich.text.empty() ? "" : "   ") + fact.term + ": ");
+        add(rich,
+            (rich.text.empty() ? "" : "   ") + fact.term + language::colon(document.language));
         add(rich, fact.words, bold);
     }
     leave(flow, 3);
@@ -216,9 +218,9 @@ std::string sheet_pdf(const guide::Document& document, Paper paper, const std::s
             add_step(flow, in, step);
         }
     }
-    const std::string title =
-        say_with(in, "Bench sheet: {title}", "title",
-                 document.title + (document.device.empty() ? "" : ": " + document.device));
+    const std::string title = say_with(
+        in, "Bench sheet: {title}", "title",
+        document.title + (document.device.empty() ? "" : language::colon(in) + document.device));
     const std::string revision =
         document.revision.empty()
             ? ""

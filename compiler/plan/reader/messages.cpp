@@ -1,6 +1,7 @@
 // Which safety messages and notes stand at which step of a guide.
 #include "plan/reader/messages.hpp"
 
+#include "language/punctuation.hpp"
 #include "language/spoken.hpp"
 
 #include <algorithm>
@@ -217,8 +218,8 @@ void ReaderMessages::tell_hazards(const ReaderWalk& walk, guide::Step& told) {
         const bool worked_on =
             std::any_of(items.begin(), items.end(), [&](ItemId item) { return works_on(item); });
         const std::string context = "hazard " + hazard.name;
-        const std::string subject =
-            own(language_, context, hazard.title) + ": " + said_list(language_, names);
+        const std::string subject = own(language_, context, hazard.title) +
+                                    language::colon(language_) + said_list(language_, names);
         for (std::size_t i = 0; i < hazard.messages.size(); ++i) {
             tell(told, {'h', index, i}, hazard.messages[i], context, subject, variants, worked_on,
                  hazard.sign);

@@ -1,6 +1,7 @@
 // Actions and conditions in plain words: "Undo the 4 lid screws with the hexalobular driver 6."
 #include "plan/reader/words.hpp"
 
+#include "language/punctuation.hpp"
 #include "model/describe.hpp"
 #include "model/fitting.hpp"
 #include "plan/reader/phrases.hpp"
@@ -151,7 +152,7 @@ Words said_measure(const ReaderWords& in, const Action& action) {
     places.emplace_back("how", said_with(in, action));
     Words words = fill(text(in.language, "Measure the {what} of {the items}{how}"), places);
     if (const auto limit = measured_limit(in, action)) {
-        append(words, words_of(": "));
+        append(words, words_of(language::colon(in.language)));
         append(words, value(said(in.language, *limit)));
     }
     if (!action.otherwise.empty()) {
@@ -171,7 +172,7 @@ Words said_replace(const ReaderWords& in, const Action& action) {
         spares.push_back(resource_words(in, in.resources[id.value]));
     }
     if (!spares.empty()) {
-        append(words, words_of(": " + said_list(in.language, spares)));
+        append(words, words_of(language::colon(in.language) + said_list(in.language, spares)));
     }
     return words;
 }

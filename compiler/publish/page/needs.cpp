@@ -1,6 +1,7 @@
 // What is needed for the work, and what is left of it, as parts of a page.
 #include "publish/page/needs.hpp"
 
+#include "language/punctuation.hpp"
 #include "publish/fixed_words.hpp"
 #include "publish/page/safety.hpp"
 #include "publish/page/sign.hpp"
@@ -134,7 +135,8 @@ std::string afterwards(const Document& document) {
                                "These go to a collecting point under the rules of your country:")) +
             "</p>\n<ul class=\"do\">\n";
         for (const guide::Disposal& disposal : document.disposals) {
-            text += "<li><div class=\"line\">" + markup_escaped(disposal.words) + ": <strong>" +
+            text += "<li><div class=\"line\">" + markup_escaped(disposal.words) +
+                    language::colon(document.language) + "<strong>" +
                     markup_escaped(disposal.waste_class) + "</strong></div></li>\n";
         }
         text += "</ul>\n";

@@ -1,6 +1,7 @@
 // One step of a guide as a part of a page.
 #include "publish/page/step.hpp"
 
+#include "language/punctuation.hpp"
 #include "publish/facts.hpp"
 #include "publish/fixed_words.hpp"
 #include "publish/page/picture.hpp"
@@ -46,8 +47,8 @@ std::string instructions(const guide::Step& step, const Language& in) {
 std::string tools_and_time(const guide::Step& step, const Language& in) {
     std::string text;
     for (const Fact& fact : facts(step, in)) {
-        text += "<span>" + markup_escaped(fact.term) + ": <strong>" + markup_escaped(fact.words) +
-                "</strong></span> ";
+        text += "<span>" + markup_escaped(fact.term) + language::colon(in) + "<strong>" +
+                markup_escaped(fact.words) + "</strong></span> ";
     }
     return text.empty() ? "" : "<p class=\"facts\">" + text + "</p>\n";
 }

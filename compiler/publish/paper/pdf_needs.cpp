@@ -1,4 +1,5 @@
 // What a guide asks for, and what it warns of, before the first step; and what is left at the end.
+#include "language/punctuation.hpp"
 #include "publish/facts.hpp"
 #include "publish/fixed_words.hpp"
 #include "publish/paper/panel.hpp"
@@ -227,7 +228,7 @@ void add_afterwards(Leaflet& leaflet) {
     for (const guide::Disposal& disposal : leaflet.document.disposals) {
         Look bold;
         bold.bold = true;
-        lines.push_back(rich_of(disposal.words + ": "));
+        lines.push_back(rich_of(disposal.words + language::colon(leaflet.document.language)));
         add(lines.back(), disposal.waste_class, bold);
     }
     leave(flow, 4);

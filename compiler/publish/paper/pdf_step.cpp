@@ -1,4 +1,5 @@
 // The steps of a guide's PDF: safety messages, what the device must be like, the work, what helps.
+#include "language/punctuation.hpp"
 #include "publish/facts.hpp"
 #include "publish/fixed_words.hpp"
 #include "publish/paper/panel.hpp"
@@ -53,7 +54,7 @@ void add_step_heading(Flow& flow, const Language& in, const guide::Step& step, b
 void add_facts(Flow& flow, const Language& in, const guide::Step& step) {
     Rich rich;
     for (const Fact& fact : facts(step, in)) {
-        add(rich, (rich.text.empty() ? "" : "   ") + fact.term + ": ");
+        add(rich, (rich.text.empty() ? "" : "   ") + fact.term + language::colon(in));
         add(rich, fact.words);
     }
     if (!rich.text.empty()) {

@@ -2,6 +2,7 @@
 #include "bench/proof.hpp"
 
 #include <algorithm>
+#include <iterator>
 
 namespace matchmark::bench {
 
@@ -115,11 +116,17 @@ bool all_back(const Bench& bench, const State& state, const std::vector<ItemId>&
     });
 }
 
+std::vector<ItemId> hidden_in_whole(const Bench& bench, const State& whole,
+                                    const std::vector<ItemId>& items) {
+    std::vector<ItemId> hidden;
+    std::copy_if(items.begin(), items.end(), std::back_inserter(hidden),
+                 [&](ItemId item) { return !reachable(bench, whole, item); });
+    return hidden;
+}
+
 bool any_hidden(const Bench& bench, const State& state, const std::vector<ItemId>& items) {
-    const State whole = assembled(bench);
-    return std::any_of(items.begin(), items.end(), [&](ItemId item) {
-        return !reachable(bench, whole, item) && !reachable(bench, state, item);
-    });
+    return std::any_of(items.begin(), items.end(),
+                       [&](ItemId item) { return !reachable(bench, state, item); });
 }
 
 } // namespace matchmark::bench

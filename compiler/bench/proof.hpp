@@ -24,7 +24,10 @@ std::vector<ItemId> plugs_of(const Bench& bench, ItemId part);
 bool conditions_hold(const Bench& bench, const State& state, const model::Step& test);
 // All of these stand as assembled (every set of states that may not end otherwise).
 bool all_back(const Bench& bench, const State& state, const std::vector<ItemId>& items);
-// Some of these, hidden when the device is whole, is hidden now.
+// Those of the items that are hidden when the device is whole, as it is in `whole`.
+std::vector<ItemId> hidden_in_whole(const Bench& bench, const State& whole,
+                                    const std::vector<ItemId>& items);
+// Some of these is hidden now.
 bool any_hidden(const Bench& bench, const State& state, const std::vector<ItemId>& items);
 
 } // namespace matchmark::bench

@@ -56,6 +56,21 @@ public:
         return seen;
     }
 
+    // Is `to` among what comes after `from`? By one thing in between it mostly is, and that is
+    // quickly seen.
+    [[nodiscard]] bool leads(Thing from, Thing to) const {
+        const auto next = next_.find(from);
+        if (next == next_.end())
+            return false;
+        for (const Thing between : next->second) {
+            const auto second = next_.find(between);
+            if (between == to || (between != from && known_.passes_on.contains(between) &&
+                                  second != next_.end() && second->second.contains(to)))
+                return true;
+        }
+        return after(from).contains(to);
+    }
+
 private:
     const Known& known_;
     std::map<Thing, std::set<Thing>> next_;
@@ -104,7 +119,7 @@ std::vector<Before> reduced(const std::set<Before>& pairs, const Known& known) {
         if (known.enforced.contains(pair))
             continue;
         reach.drop(pair);
-        if (reach.after(pair.first).contains(pair.second))
+        if (reach.leads(pair.first, pair.second))
             continue;
         reach.keep(pair);
         kept.push_back(pair);

@@ -56,7 +56,7 @@ std::vector<Obligation> obligations(const Walk& walk) {
             const model::Item& item = walk.model.item(target.ref.item);
             if (item.role == model::Role::part && !item.one_use &&
                 walk.bench.exists(target.ref.item)) {
-                all.push_back({target.ref.item, {}, i, {target.ref.item}});
+                all.push_back({target.ref.item, {}, i, {target.ref.item}, {}});
             }
         }
     }
@@ -66,9 +66,14 @@ std::vector<Obligation> obligations(const Walk& walk) {
         for (const ItemId item : walk.model.functions[f].through)
             cause = std::max(cause, disturbed[item.value]);
         if (cause) {
-            all.push_back({{}, FunctionId{f}, *cause, bench::upholding(walk.bench, FunctionId{f})});
+            all.push_back(
+                {{}, FunctionId{f}, *cause, bench::upholding(walk.bench, FunctionId{f}), {}});
         }
     }
+    const bench::State whole = bench::assembled(walk.bench);
+    for (Obligation& obligation : all)
+        obligation.may_be_hidden =
+            bench::hidden_in_whole(walk.bench, whole, obligation.must_be_back);
     return all;
 }
 
@@ -83,7 +88,7 @@ bool all_back_at(const Walk& walk, std::size_t at, const Obligation& obligation)
 }
 
 bool hidden_at(const Walk& walk, std::size_t at, const Obligation& obligation) {
-    return bench::any_hidden(walk.bench, walk.state_at(at), obligation.must_be_back);
+    return bench::any_hidden(walk.bench, walk.state_at(at), obligation.may_be_hidden);
 }
 
 } // namespace

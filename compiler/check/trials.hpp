@@ -16,6 +16,7 @@ struct Obligation {
     model::FunctionId function; // a function on whose path something was parted or renewed
     std::size_t cause = 0;      // the event that made it so
     std::vector<model::ItemId> must_be_back;
+    std::vector<model::ItemId> may_be_hidden; // those of them that are when the device is whole
 };
 
 struct Proven {

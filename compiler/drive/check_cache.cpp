@@ -31,9 +31,9 @@ std::string joined(const std::vector<std::string_view>& parts) {
 
 // A question to the disk, and the digest of its answer.
 struct Asked {
-    std::string sort; // "read", "list", "folder", "there"
+    std::string sort; // "read", "list", "folder", "there", "inside"
     std::string path;
-    std::string ending; // of a list
+    std::string about; // the ending of a list; the file whose project is meant
     std::string answer;
 };
 
@@ -56,7 +56,10 @@ std::string answer_now(Disk& disk, const Asked& asked) {
         return digest_of_read(disk.read(asked.path));
     }
     if (asked.sort == "list") {
-        return digest_of_list(disk.list(asked.path, asked.ending));
+        return digest_of_list(disk.list(asked.path, asked.about));
+    }
+    if (asked.sort == "inside") {
+        return disk.lets_in(asked.path, asked.about) ? "yes" : "no";
     }
     const bool so = asked.sort == "folder" ? disk.is_folder(asked.path) : disk.exists(asked.path);
     return so ? "yes" : "no";
@@ -91,6 +94,12 @@ public:
     bool exists(const std::string& path) override {
         const bool so = below_.exists(path);
         asked_.push_back({"there", path, "", so ? "yes" : "no"});
+        return so;
+    }
+
+    bool lets_in(const std::string& path, const std::string& root) override {
+        const bool so = below_.lets_in(path, root);
+        asked_.push_back({"inside", path, root, so ? "yes" : "no"});
         return so;
     }
 
@@ -146,7 +155,7 @@ std::optional<std::string> entry_text(const std::string& key, const std::vector<
                                       const Checked& checked) {
     json questions = json::array();
     for (const Asked& one : asked) {
-        questions.push_back({one.sort, one.path, one.ending, one.answer});
+        questions.push_back({one.sort, one.path, one.about, one.answer});
     }
     const json whole = {
         {"key", key}, {"asked", std::move(questions)}, {"result", checked_json(checked)}};
@@ -213,7 +222,7 @@ Checked cached(Disk& disk, const CheckCache& cache, const Input& input, const Ch
     NotingDisk noting(disk);
     Checked checked = check_file(noting, whole);
     if (const auto entry = entry_text(key, noting.asked(), checked)) {
-        const auto written = disk.write(name, *entry);
+        const auto written = disk.write_soon(name, *entry);
         if (const auto* reason = std::get_if<DiskProblem>(&written)) {
             problem = reason->reason;
         }

@@ -99,6 +99,8 @@ int report_wrong(const CLI::App& app, const CLI::ParseError& error, Terminal& te
 
 int carry_out_check(Options& options, Terminal& terminal) {
     const std::vector<std::string> known = {"text", "json", "sarif", "junit"};
+    if (options.check_as.empty())
+        options.check_as = options.check_as_json ? "json" : "text";
     const auto form = std::find(known.begin(), known.end(), options.check_as);
     if (form == known.end()) {
         return wrong_use(
@@ -106,8 +108,13 @@ int carry_out_check(Options& options, Terminal& terminal) {
             fmt::format("there is no form `{}`{}; text, json, sarif and junit are known",
                         options.check_as, did_you_mean(options.check_as, known)));
     }
-    options.check.as =
-        options.check_as_json ? CheckForm::json : static_cast<CheckForm>(form - known.begin());
+    if (options.check_as_json && options.check_as != "json") {
+        return wrong_use(terminal, "check",
+                         fmt::format("--json asks for one form and --as {} for another; leave one "
+                                     "of them out",
+                                     options.check_as));
+    }
+    options.check.as = static_cast<CheckForm>(form - known.begin());
     return check(options.check, terminal);
 }
 
@@ -157,6 +164,12 @@ void describe(CLI::App& app, Options& options) {
                "\n"
                "Exit code: 0 nothing wrong, 1 something to mend, 2 it could not be done.\n");
     add_commands(app, options);
+    for (CLI::App* sub : app.get_subcommands({})) {
+        if (sub->get_name() != "serve" && sub->get_name() != "explain") {
+            sub->add_option("--root", options.root,
+                            "folder outside of which no guide may name a file (the project's)");
+        }
+    }
 }
 
 } // namespace
@@ -182,7 +195,15 @@ int run(int argument_count, const char* const* arguments, Terminal& terminal) {
     } catch (const CLI::ParseError& error) {
         return report_wrong(app, error, terminal);
     }
-    return carry_out(app.get_subcommands().front()->get_name(), options, terminal);
+    const std::string name = app.get_subcommands().front()->get_name();
+    if (!options.root.empty()) {
+        if (!terminal.disk.is_folder(options.root)) {
+            return wrong_use(terminal, name,
+                             fmt::format("--root: there is no folder `{}`", options.root));
+        }
+        terminal.disk.take_as_project(options.root);
+    }
+    return carry_out(name, options, terminal);
 }
 
 } // namespace matchmark::drive

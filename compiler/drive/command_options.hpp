@@ -33,7 +33,8 @@ struct Options {
     EditorOptions editor;
     ImportOptions imported;
     CaptureOptions capture;
-    std::string check_as = "text";
+    std::string root;     // the project's folder; empty: it is found
+    std::string check_as; // empty: none was named
     bool check_as_json = false;
 };
 

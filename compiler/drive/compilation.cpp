@@ -3,10 +3,13 @@
 
 #include "check/check.hpp"
 #include "drive/gather.hpp"
+#include "drive/limits.hpp"
 #include "plan/unfold.hpp"
 #include "resolve/resolve.hpp"
 #include "resolve/spare.hpp"
 #include "source/embedded.hpp"
+
+#include <fmt/format.h>
 
 #include <algorithm>
 #include <functional>
@@ -106,6 +109,21 @@ model::Model resolved(Compilation& done, Memory* memory) {
     return resolve::resolve(done.sources, done.files, done.findings, *library);
 }
 
+// In a few thousand findings nobody reads, and each of them is put into words.
+void keep_readable(std::vector<Diagnostic>& findings) {
+    if (findings.size() <= most_findings)
+        return;
+    // An error that is left out must not make the rest a clean guide.
+    Diagnostic rest;
+    rest.rule = "too-many-findings";
+    rest.primary = findings[most_findings].primary;
+    rest.message =
+        fmt::format("there are {} findings; those from here on are not told", findings.size());
+    rest.help = "mend those above, then check again";
+    findings.resize(most_findings);
+    findings.push_back(std::move(rest));
+}
+
 } // namespace
 
 Compilation compile(Disk& disk, const std::string& path, const std::string* text, Memory* memory) {
@@ -120,7 +138,8 @@ Compilation compile(Disk& disk, const std::string& path, const std::string* text
     // what it declares.
     bool whole = !done.unreadable;
     for (const Diagnostic& finding : done.findings) {
-        whole = whole && finding.rule != "use-cycle" && finding.rule != "too-many-files";
+        whole = whole && finding.rule != "use-cycle" && finding.rule != "too-many-files" &&
+                finding.rule != "outside-project";
     }
     if (whole) {
         const std::size_t first = done.findings.size();
@@ -136,6 +155,7 @@ Compilation compile(Disk& disk, const std::string& path, const std::string* text
         check::check(done.sources, done.files, done.model, done.procedures, done.findings);
     }
     sort_findings(done.findings);
+    keep_readable(done.findings);
     return done;
 }
 

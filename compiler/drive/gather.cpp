@@ -137,6 +137,11 @@ private:
             report_too_many(use);
             return;
         }
+        if (!disk_.lets_in(use.path, into_.sources.file(chain_.front().file).path)) {
+            ids_.emplace(use.path, Span::no_file);
+            report_outside(use);
+            return;
+        }
         auto read = disk_.read(use.path);
         if (const auto* problem = std::get_if<DiskProblem>(&read)) {
             ids_.emplace(use.path, Span::no_file); // reported once
@@ -144,6 +149,18 @@ private:
             return;
         }
         add_file(use.path, std::get<std::string>(std::move(read)));
+    }
+
+    // Nothing is said of what is there, not even whether something is.
+    void report_outside(const Use& use) {
+        Diagnostic finding;
+        finding.rule = "outside-project";
+        finding.primary = use.span;
+        finding.label = "not read";
+        finding.message = fmt::format("`{}` lies outside the project's folder", use.path);
+        finding.why = "a guide of somebody else's could name any file of this machine";
+        finding.help = "bring it into the project, or widen that with `--root FOLDER`";
+        into_.findings.push_back(std::move(finding));
     }
 
     void report_unreadable(Span span, const std::string& path, const DiskProblem& problem) {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "diagnostics/diagnostic.hpp"
+#include "drive/limits.hpp"
 #include "drive/memory.hpp"
 #include "source/disk.hpp"
 #include "syntax/tree.hpp"
@@ -11,9 +12,6 @@
 #include <vector>
 
 namespace matchmark::drive {
-
-constexpr std::size_t most_files = 10000; // that one compilation may use
-constexpr std::size_t most_deep = 200;    // how long a chain of `use` may be
 
 struct Gathered {
     SourceMap sources;

@@ -74,6 +74,11 @@ private:
                 fmt::format("folder `{}` holds no guides: no file in it ends in .mmk", path));
         }
         for (const std::string& name : names) {
+            if (!terminal_.disk.lets_in(below(path, name), path)) {
+                return refuse(fmt::format("`{}` is a link that leads out of the project's folder; "
+                                          "widen that with `--root FOLDER`",
+                                          below(path, name)));
+            }
             add_file({below(path, name), std::nullopt, name.substr(0, name.rfind('/') + 1)});
         }
         return true;

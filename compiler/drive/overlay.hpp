@@ -23,6 +23,9 @@ public:
                                               std::string_view ending) override;
     bool is_folder(const std::string& path) override { return below_.is_folder(path); }
     bool exists(const std::string& path) override;
+    bool lets_in(const std::string& path, const std::string& root) override {
+        return below_.lets_in(path, root);
+    }
 
 private:
     Disk& below_;

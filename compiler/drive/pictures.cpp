@@ -49,6 +49,15 @@ Diagnostic missing(Disk& disk, const Span& at, const std::string& path) {
     return finding;
 }
 
+Diagnostic outside(const Span& at, const std::string& path) {
+    Diagnostic finding =
+        finding_at(at, "outside-project", Severity::error,
+                   fmt::format("the picture `{}` lies outside the project's folder", path));
+    finding.why = "a guide of somebody else's could show any picture of this machine";
+    finding.help = "copy it beside the guide, or widen the project with `--root FOLDER`";
+    return finding;
+}
+
 // What is wrong with a picture that is there.
 std::optional<Diagnostic> fault(const Span& at, const std::string& path, const std::string& bytes) {
     const std::string_view type = publish::picture_type(bytes);
@@ -81,6 +90,10 @@ void look_for(Disk& disk, Compilation& done, const std::vector<model::Photo>& ph
             continue;
         }
         const std::string path = beside(done.sources.file(at.file).path, photo.path);
+        if (!disk.lets_in(path, done.sources.file(done.root).path)) {
+            done.findings.push_back(outside(at, path));
+            continue;
+        }
         if (!disk.exists(path) || disk.is_folder(path)) {
             done.findings.push_back(missing(disk, at, path));
             continue;
@@ -108,9 +121,12 @@ void report_pictures(Disk& disk, Compilation& done) {
     sort_findings(done.findings);
 }
 
-guide::Assets read_pictures(Disk& disk, const guide::Document& document) {
+guide::Assets read_pictures(Disk& disk, const guide::Document& document, const std::string& root) {
     guide::Assets assets;
     for (const std::string& path : guide::picture_paths(document)) {
+        if (!disk.lets_in(path, root)) {
+            continue;
+        }
         auto read = disk.read(path);
         if (auto* bytes = std::get_if<std::string>(&read)) {
             assets.files.emplace(path, std::move(*bytes));

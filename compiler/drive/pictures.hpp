@@ -13,6 +13,6 @@ namespace matchmark::drive {
 void report_pictures(Disk& disk, Compilation& done);
 
 // The bytes of every picture of the document that can be read.
-guide::Assets read_pictures(Disk& disk, const guide::Document& document);
+guide::Assets read_pictures(Disk& disk, const guide::Document& document, const std::string& root);
 
 } // namespace matchmark::drive

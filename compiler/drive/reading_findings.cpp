@@ -34,6 +34,9 @@ constexpr std::array table{
                    "photo, or draw it as SVG."},
     ReadingFinding{"do-not-alone", error, "`do GUIDE` beside other actions in its step",
                    "Give `do` a step of its own: the other guide's steps stand in its place."},
+    ReadingFinding{"do-ring", error, "a guide that is done inside itself",
+                   "`do` puts another guide's steps in its place; in a ring they would never end. "
+                   "Move what both need into a guide of its own."},
     ReadingFinding{"doubtful-translation", Severity::warning,
                    "a translation that a person has to look at",
                    "The English text has changed since. Correct the translation, then take its "
@@ -71,6 +74,9 @@ constexpr std::array table{
     ReadingFinding{"note-against-device", error, "a line of notes that the device does not allow",
                    "Either something was done and not noted, or the device's file is wrong there. "
                    "Nothing is written until the two agree."},
+    ReadingFinding{"outside-project", error, "a file that lies outside the project's folder",
+                   "Nothing outside is read, so that a stranger's guide can be checked. "
+                   "docs/trust.md says which folder that is; `--root FOLDER` names another."},
     ReadingFinding{"section-order", error, "a section or step out of its order",
                    "The sections are `before`, `take-apart`, `work`, `put-back`, in that order, "
                    "and every step stands in one."},
@@ -83,6 +89,16 @@ constexpr std::array table{
                    "every line that can be written."},
     ReadingFinding{"too-many-files", error, "more files used than are followed",
                    "At most 10,000 files, and 200 in a chain, are read for one guide."},
+    ReadingFinding{
+        "too-many-findings", error, "more findings than are told",
+        "Of one guide and what it uses, 5,000 are told. Mend the first ones: many of the "
+        "others follow from them."},
+    ReadingFinding{"too-many-steps", error, "more steps done inside guides than are followed",
+                   "`do` may go 50 guides deep, and all guides in sight may take over 20,000 steps "
+                   "by it. Two guides that each do the one before twice double at every line."},
+    ReadingFinding{"too-many-variants", error, "more variants than a device may have",
+                   "A device has 32 variants at most. Those that differ in much are devices of "
+                   "their own."},
     ReadingFinding{"unknown-face", error, "positions on a face that is not declared",
                    "Declare it: `face front 74 x 128 mm`."},
     ReadingFinding{

@@ -123,6 +123,12 @@ Translation translated(Disk& disk, Compilation& done, const model::Procedure& pr
     }
     std::vector<language::OwnCatalogue> own;
     for (const std::string& path : paths) {
+        if (named.empty() && !disk.lets_in(path, done.sources.file(done.root).path)) {
+            result.findings.push_back(unreadable(
+                path, "it is a link that leads out of the project's folder; name the file itself "
+                      "with `--catalog`, or widen the project with `--root FOLDER`"));
+            continue;
+        }
         auto read = disk.read(path);
         if (const auto* problem = std::get_if<DiskProblem>(&read)) {
             result.findings.push_back(unreadable(path, problem->reason));

@@ -23,6 +23,9 @@ void Parser::read(std::size_t number) {
     Line& line = file.lines[number];
     line.whole = span(raw.content, raw.end);
     line.first_term = static_cast<std::uint32_t>(file.terms.size());
+    if (given_up(number)) {
+        return;
+    }
     if (raw.end - raw.begin > longest_line) {
         too_long(raw, line);
         return;
@@ -44,7 +47,25 @@ void Parser::read(std::size_t number) {
     }
 }
 
+// So many slips are no guide with slips, but something else.
+bool Parser::given_up(std::size_t number) {
+    if (slips < most_slips || raws[number].blank()) {
+        return slips >= most_slips;
+    }
+    if (slips == most_slips) {
+        ++slips;
+        end_prose(number);
+        findings.push_back(syntax_finding(
+            with_commas(most_slips) + " lines of this file make no sense; from here it is not read",
+            file.lines[number].whole));
+        findings.back().help = "mend those above; or is this a guide at all?";
+    }
+    file.lines[number].shape = LineShape::broken;
+    return true;
+}
+
 void Parser::too_long(const RawLine& raw, Line& line) {
+    ++slips;
     line.shape = LineShape::broken;
     findings.push_back(syntax_finding("this line is " + with_commas(raw.end - raw.begin) +
                                           " bytes long; the longest that is read is " +
@@ -100,6 +121,7 @@ void Parser::end_prose(std::size_t number) {
 // ---- what every line has in common ----
 
 void Parser::broken(std::size_t number, Diagnostic finding) {
+    ++slips;
     Line& line = file.lines[number];
     line.shape = LineShape::broken;
     line.comment = {};
@@ -109,6 +131,29 @@ void Parser::broken(std::size_t number, Diagnostic finding) {
     finding.why = printable(std::move(finding.why));
     finding.help = printable(std::move(finding.help));
     findings.push_back(std::move(finding));
+}
+
+// Names and numbers of which nobody could say whether they are right.
+bool Parser::too_long_a_term(std::size_t number) {
+    const std::uint32_t first = file.lines[number].first_term;
+    for (std::size_t at = first; at < file.terms.size(); ++at) {
+        const Term& term = file.terms[at];
+        const std::size_t length = term.span.end - term.span.begin;
+        const bool is_name = term.kind == TermKind::name;
+        const std::size_t most = is_name ? longest_name : longest_number;
+        if (length <= most || (!is_name && term.kind != TermKind::number)) {
+            continue;
+        }
+        const Span where = term.span;
+        Diagnostic finding = syntax_finding(
+            std::string(is_name ? "this name" : "this number") + " is " + with_commas(length) +
+                " bytes long; the longest that is read is " + with_commas(most),
+            where);
+        finding.help = is_name ? "find a shorter name" : "round it";
+        broken(number, std::move(finding));
+        return true;
+    }
+    return false;
 }
 
 // Reads what follows the head with one rule of the grammar.
@@ -121,6 +166,9 @@ bool Parser::match(std::size_t number, LineShape shape, std::uint32_t begin, Mat
     Matching matching{file.terms, line.comment, id, text.data(), nullptr};
     const Slip slip = rest(matching, begin, raw.end);
     if (slip.expected == nullptr) {
+        if (too_long_a_term(number)) {
+            return false;
+        }
         line.shape = shape;
         line.term_count = static_cast<std::uint32_t>(file.terms.size()) - line.first_term;
         return true;

@@ -35,6 +35,7 @@ struct Parser {
     std::uint32_t photo_indent = nowhere; // of the photo whose details may follow
     Prose prose = {};
     Keyword above = Keyword::none; // the last detail's keyword
+    std::size_t slips = 0;         // lines that were told to make no sense
 
     [[nodiscard]] Scene scene(const RawLine& raw) const { return {text, id, raw.end}; }
     [[nodiscard]] Span span(std::uint32_t begin, std::uint32_t end) const {
@@ -44,6 +45,7 @@ struct Parser {
     File run();
     void read(std::size_t number);
     void too_long(const RawLine& raw, Line& line);
+    bool given_up(std::size_t number);
     bool goes_on_as_prose(std::size_t number);
     void end_prose(std::size_t number);
     void start_prose(std::size_t number, std::uint32_t indent, bool kept);
@@ -63,6 +65,7 @@ struct Parser {
     void not_a_detail(std::size_t number, Body here, Span word);
     bool half_a_keyword(std::size_t number, Body here, Span word);
 
+    bool too_long_a_term(std::size_t number);
     bool match(std::size_t number, LineShape shape, std::uint32_t begin, Matcher rest);
     void broken(std::size_t number, Diagnostic finding);
 };

@@ -123,6 +123,20 @@ bool to_be_reversed(const Tracker& tracker, const Move& move) {
     return (tracker.state.flags[item.first_member + move.member] & bench::given_up) == 0;
 }
 
+// What took the item off puts it back, where it fits: several tools of a list may.
+void use_the_same_tool(const Tracker& tracker, const model::Item& item, const model::Verb& back,
+                       const Action& way_in, Action& action) {
+    const auto& list = tracker.resources;
+    if (action.with.empty() || list[action.with.front().value].sort != model::ResourceSort::tool)
+        return;
+    const auto same =
+        std::find_if(way_in.with.begin(), way_in.with.end(), [&](model::ResourceId id) {
+            return model::tool_fits(tracker.model, list[id.value], item, back);
+        });
+    if (same != way_in.with.end())
+        action.with.front() = *same;
+}
+
 // Members of one item that were moved by one action, from one state: taken back by one action.
 std::vector<Action> reverse_step(Tracker& tracker, const std::vector<Move>& moves,
                                  std::size_t step) {
@@ -165,6 +179,7 @@ std::vector<Action> reverse_step(Tracker& tracker, const std::vector<Move>& move
         Action action =
             model::written_action(model, tracker.resources, ref,
                                   static_cast<std::uint16_t>(back - kind.verbs.data()), renew);
+        use_the_same_tool(tracker, model.item(last.item), *back, *last.action, action);
         action.line = last.action->line;
         action.head = last.action->head;
         action.variants = last.action->variants & model.item(last.item).variants;

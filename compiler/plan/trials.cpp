@@ -49,13 +49,14 @@ std::vector<std::pair<Gap, Fit>> gaps_in(const bench::Bench& bench,
     }
     std::vector<std::pair<Gap, Fit>> gaps;
     bench::State state = bench::assembled(bench);
+    const auto may_be_hidden = bench::hidden_in_whole(bench, state, proven);
     const auto consider = [&](Gap gap, model::Section section) {
         const bool can = section == model::Section::put_back &&
                          bench::conditions_hold(bench, state, test) &&
                          bench::all_back(bench, state, proven);
         if (!can) {
             gaps.emplace_back(gap, Fit::no);
-        } else if (!bench::any_hidden(bench, state, proven)) {
+        } else if (!bench::any_hidden(bench, state, may_be_hidden)) {
             gaps.emplace_back(gap, Fit::open);
         } else {
             gaps.emplace_back(gap,

@@ -163,7 +163,8 @@ bool read_do(Context& context, Reader& reader, Action& action) {
         return false;
     const auto guide = context.guides.find(context.sources.slice(*name));
     if (!guide) {
-        report_unknown(context, "unknown-guide", *name, "guide", context.guides.all());
+        report_unknown(context, "unknown-guide", *name, "guide",
+                       known_names(context, context.guides));
         return false;
     }
     action.guide = model::GuideId{guide->index};
@@ -197,7 +198,7 @@ void read_measured(ActionPlace& place, Reader& reader, Action& action) {
         }
     }
     report_unknown(place.context, "unknown-item", reader.last(), "item, or limit of an item,",
-                   items.all());
+                   known_names(place.context, items));
 }
 
 } // namespace

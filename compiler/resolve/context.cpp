@@ -2,6 +2,7 @@
 #include "resolve/context.hpp"
 
 #include "diagnostics/nearest.hpp"
+#include "resolve/limits.hpp"
 
 #include <algorithm>
 #include <cstdlib>
@@ -74,6 +75,15 @@ std::vector<std::string> Names::all() const {
     std::vector<std::string> names = below_ != nullptr ? below_->all() : std::vector<std::string>{};
     names.insert(names.end(), in_order_.begin(), in_order_.end());
     return names;
+}
+
+std::size_t Names::size() const {
+    return in_order_.size() + (below_ != nullptr ? below_->size() : 0);
+}
+
+std::vector<std::string> known_names(Context& context, const Names& names) {
+    context.compared += names.size();
+    return context.compared > most_names_compared ? std::vector<std::string>{} : names.all();
 }
 
 Diagnostic& report(Context& context, std::string rule, Span primary, std::string message) {

@@ -51,6 +51,7 @@ public:
     std::optional<Named> add(std::string_view name, Named named);
     [[nodiscard]] std::optional<Named> find(std::string_view name) const;
     [[nodiscard]] std::vector<std::string> all() const;
+    [[nodiscard]] std::size_t size() const;
 
 private:
     const Names* below_ = nullptr;
@@ -86,6 +87,7 @@ struct Context : NameSpaces {
     const SourceMap& sources;
     model::Model& model;
     std::vector<Diagnostic>& findings;
+    std::size_t compared = 0; // names that unknown ones were compared with
 };
 
 // --- findings ---
@@ -93,6 +95,8 @@ Diagnostic& report(Context& context, std::string rule, Span primary, std::string
 // "no part is called `X`", with the nearest of `known` offered as an edit.
 void report_unknown(Context& context, const std::string& rule, Span where, std::string_view what,
                     const std::vector<std::string>& known);
+// The names to offer for an unknown one; none once most_names_compared were looked through.
+std::vector<std::string> known_names(Context& context, const Names& names);
 // A second declaration of a name.
 void report_duplicate(Context& context, Span where, Span first);
 

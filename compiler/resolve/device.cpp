@@ -1,4 +1,5 @@
 // The device itself: its variants, faces, functions and ratings, and the cautions on its items.
+#include "resolve/limits.hpp"
 #include "resolve/parts.hpp"
 #include "resolve/values.hpp"
 
@@ -15,6 +16,13 @@ using syntax::Reader;
 
 namespace {
 
+void report_variants(Context& context, Span first_left_out) {
+    Diagnostic& finding = report(context, "too-many-variants", first_left_out,
+                                 fmt::format("a device has {} variants at most", most_variants));
+    finding.label = "this one and those after it are left out";
+    finding.help = "make a device of its own of those that have more in common";
+}
+
 void read_device_detail(Context& context, const Line& line, Reader& reader) {
     model::Device& device = context.model.device;
     if (line.keyword == Keyword::revision) {
@@ -27,11 +35,15 @@ void read_device_detail(Context& context, const Line& line, Reader& reader) {
         device.mass = read_quantity(context, reader, Measure::mass);
     } else if (line.keyword == Keyword::variant) {
         for (const Span name : read_name_list(reader)) {
+            if (device.variants.size() == most_variants) {
+                report_variants(context, name);
+                break;
+            }
             const auto index = static_cast<std::uint32_t>(device.variants.size());
             const std::string text = text_of(context, name);
             if (const auto first = context.variants.add(text, {index, name})) {
                 report_duplicate(context, name, first->span);
-            } else if (index < 32) {
+            } else {
                 device.variants.push_back(text);
             }
         }

@@ -248,8 +248,8 @@ void read_proofs(Context& context, const Guide& guide, Step& step, Reader& reade
         } else if (const auto renewed = alias(text)) {
             proof.item = *renewed;
         } else {
-            auto known = context.functions.all();
-            const auto items = context.items.all();
+            auto known = known_names(context, context.functions);
+            const auto items = known_names(context, context.items);
             known.insert(known.end(), items.begin(), items.end());
             report_unknown(context, "unknown-item", *name, "item or function", known);
             continue;
@@ -456,6 +456,7 @@ void resolve_guides(Context& context, const std::vector<Declaration>& all) {
         at = read_guide(context, all, at, guide);
         context.model.guides[named->index] = std::move(guide);
     }
+    check_nesting(context);
     if (!context.model.guides.empty() && !context.model.device.span.known()) {
         const Guide& guide = context.model.guides.back();
         report(context, "no-device", guide.span,

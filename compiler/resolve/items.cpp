@@ -92,7 +92,7 @@ void read_kind(Context& context, Item& item, Reader& reader) {
         return;
     const auto kind = context.kinds.find(context.sources.slice(*name));
     if (!kind) {
-        report_unknown(context, "unknown-kind", *name, "kind", context.kinds.all());
+        report_unknown(context, "unknown-kind", *name, "kind", known_names(context, context.kinds));
     } else if (context.model.kinds[kind->index].role != item.role) {
         const model::Kind& found = context.model.kinds[kind->index];
         Diagnostic& finding = report(context, "wrong-role", *name,

@@ -145,7 +145,8 @@ void read_hazard_use(Context& context, Kind& kind, Reader& reader) {
         return;
     const auto hazard = context.hazards.find(context.sources.slice(*name));
     if (!hazard) {
-        report_unknown(context, "unknown-hazard", *name, "hazard", context.hazards.all());
+        report_unknown(context, "unknown-hazard", *name, "hazard",
+                       known_names(context, context.hazards));
         return;
     }
     reader.take_word("until");

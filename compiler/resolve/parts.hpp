@@ -36,4 +36,7 @@ void resolve_relations(Context& context, const std::vector<Declaration>& all);
 void declare_guides(Context& context, const std::vector<Declaration>& all);
 void resolve_guides(Context& context, const std::vector<Declaration>& all);
 
+// --- nesting.cpp: rings and bombs of `do`, once all guides are read ---
+void check_nesting(Context& context);
+
 } // namespace matchmark::resolve

@@ -50,7 +50,8 @@ void check_tool(Context& context, Span tool) {
         return model::has_words(text, kind.name);
     });
     if (!known)
-        report_unknown(context, "unknown-tool", tool, "tool-kind for", context.tool_kinds.all());
+        report_unknown(context, "unknown-tool", tool, "tool-kind for",
+                       known_names(context, context.tool_kinds));
 }
 
 void read_supplied(Context& context, model::Product& product, Reader& reader, Span line) {

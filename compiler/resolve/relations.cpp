@@ -1,6 +1,7 @@
 // What ties, covers, carries, blocks and feeds what.
 #include "model/bolting.hpp"
 #include "model/role_words.hpp"
+#include "model/sources.hpp"
 #include "resolve/parts.hpp"
 #include "resolve/values.hpp"
 
@@ -121,7 +122,7 @@ void read_positions(Context& context, Item& item, Reader& reader, Span line) {
     positions.face = text_of(context, *face);
     positions.span = line;
     if (!context.faces.find(positions.face)) {
-        report_unknown(context, "unknown-face", *face, "face", context.faces.all());
+        report_unknown(context, "unknown-face", *face, "face", known_names(context, context.faces));
     }
     positions.points = read_points(reader);
     item.positions = std::move(positions);
@@ -351,20 +352,6 @@ void settle_carried(model::Model& model) {
     }
 }
 
-// A source may stand below what it feeds, so this waits until all are read.
-void settle_fed(model::Model& model) {
-    for (std::uint32_t i = 0; i < model.items.size(); ++i) {
-        const auto add_to = [&](std::vector<ItemId>& sources) {
-            if (sources.empty() || sources.back() != ItemId{i})
-                sources.push_back(ItemId{i});
-        };
-        for (const ItemId fed : model.items[i].feeds)
-            add_to(model.items[fed.value].fed_by);
-        for (const ItemId connector : model.items[i].through)
-            add_to(model.items[connector.value].carries_from);
-    }
-}
-
 } // namespace
 
 void resolve_relations(Context& context, const std::vector<Declaration>& all) {
@@ -377,7 +364,7 @@ void resolve_relations(Context& context, const std::vector<Declaration>& all) {
         if (const auto id = declared_item(context, declaration))
             read_relations(context, *id, declaration);
     }
-    settle_fed(context.model);
+    model::settle_sources(context.model); // a source may stand below what it feeds
 }
 
 } // namespace matchmark::resolve

@@ -51,7 +51,8 @@ void read_timed_verb(Context& context, model::Timing& timing, const Line& line, 
     for (const Span name : read_name_list(reader)) {
         const auto kind = context.kinds.find(context.sources.slice(name));
         if (!kind) {
-            report_unknown(context, "unknown-kind", name, "kind", context.kinds.all());
+            report_unknown(context, "unknown-kind", name, "kind",
+                           known_names(context, context.kinds));
             continue;
         }
         check_verb(context, context.model.kinds[kind->index], *verb);

@@ -34,7 +34,7 @@ std::string known_name(Context& context, Reader& reader, const Names& names, con
     if (!name)
         return {};
     if (!names.find(context.sources.slice(*name))) {
-        report_unknown(context, rule, *name, what, names.all());
+        report_unknown(context, rule, *name, what, known_names(context, names));
         return {};
     }
     return text_of(context, *name);
@@ -51,7 +51,8 @@ void read_size(Context& context, model::Drive& drive, Reader& reader) {
         for (const Span thread : read_name_list(reader)) {
             const std::string name = text_of(context, thread);
             if (!context.threads.find(name)) {
-                report_unknown(context, "unknown-thread", thread, "thread", context.threads.all());
+                report_unknown(context, "unknown-thread", thread, "thread",
+                               known_names(context, context.threads));
                 continue;
             }
             size.threads.push_back(name);

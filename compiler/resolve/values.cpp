@@ -159,7 +159,7 @@ std::optional<model::ItemId> item_named(Context& context, Span name, const Alias
         if (const auto found = (*alias)(text))
             return found;
     }
-    report_unknown(context, "unknown-item", name, "item", context.items.all());
+    report_unknown(context, "unknown-item", name, "item", known_names(context, context.items));
     return std::nullopt;
 }
 
@@ -280,7 +280,8 @@ model::VariantMask read_variants(Context& context, Reader& reader) {
         if (const auto found = context.variants.find(context.sources.slice(name))) {
             mask |= model::VariantMask{1} << found->index;
         } else {
-            report_unknown(context, "unknown-variant", name, "variant", context.variants.all());
+            report_unknown(context, "unknown-variant", name, "variant",
+                           known_names(context, context.variants));
         }
     }
     return mask == 0 ? model::all_variants : mask;

@@ -81,4 +81,9 @@ bool MapDisk::exists(const std::string& path) {
     return files.contains(key_of(path)) || is_folder(path);
 }
 
+bool MapDisk::lets_in(const std::string& path, const std::string& /*root*/) {
+    const std::string folded = beside("", path);
+    return folded != ".." && !folded.starts_with("../");
+}
+
 } // namespace matchmark

@@ -1,4 +1,4 @@
-// Where a file named by another file is.
+// Where a file named by another file is, and what every disk does in the same way.
 #include "source/disk.hpp"
 
 namespace matchmark {
@@ -40,6 +40,26 @@ std::string beside(std::string_view from, std::string_view path) {
     std::string joined(from.substr(0, slash + 1));
     joined += path;
     return fold(joined);
+}
+
+DiskResult<std::monostate> Disk::write_soon(const std::string& path, std::string_view bytes) {
+    return write(path, bytes);
+}
+
+DiskResult<std::monostate> Disk::replace(const std::string& path, std::string_view before,
+                                         std::string_view bytes) {
+    const auto now = read(path);
+    if (const auto* problem = std::get_if<DiskProblem>(&now)) {
+        return *problem;
+    }
+    if (std::get<std::string>(now) != before) {
+        return changed_meanwhile();
+    }
+    return write(path, bytes);
+}
+
+DiskProblem changed_meanwhile() {
+    return {"another program changed it in the meantime; run the command again"};
 }
 
 } // namespace matchmark

@@ -136,3 +136,17 @@ TEST_CASE("a question that is taken back before its turn is answered so") {
     CHECK((code == 0 || code == -32800));
     CHECK(answers.error_of(99) == 0);
 }
+
+TEST_CASE("a message nested without end is not taken apart") {
+    const auto nested = [](std::size_t depth) {
+        return R"({"id":1,"method":"x","params":)" + std::string(depth - 1, '[') +
+               std::string(depth - 1, ']') + "}";
+    };
+    CHECK(std::holds_alternative<serve::Message>(serve::read_message(nested(100))));
+    const auto deep = serve::read_message(nested(101));
+    REQUIRE(std::holds_alternative<serve::Malformed>(deep));
+    CHECK(std::get<serve::Malformed>(deep).problem.message == "this is nested too deep");
+    const std::string text =
+        R"({"id":1,"method":"x","params":{"newName":"\")" + std::string(200, '[') + R"("}})";
+    CHECK(std::holds_alternative<serve::Message>(serve::read_message(text)));
+}

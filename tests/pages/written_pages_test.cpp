@@ -8,10 +8,13 @@
 //     mmk part         a fragment: lines that can be read, of things declared elsewhere
 //     mmk file NAME    a clean file that the commands below it find in their folder
 //     mmk fails file NAME    the same, with findings
-//     csv, md or txt file NAME    a table, an outline or notes, for the commands below it
+//     csv, md, txt or svg file NAME    a table, an outline, notes or a drawing, likewise
 //     sh               commands; those that start with `matchmark` or `build/matchmark` are run, in
 //                      order, in one folder for the page, and exit as a comment `# exit 1` says (0
 //                      when nothing is said); a block `text` right behind holds what is printed
+//
+// A page of docs/how-to/ begins in an empty folder. It finds there what the reader has made by
+// then: the files of device.md and guide.md.
 #include "pages/markdown.hpp"
 #include "pages/pages.hpp"
 #include "support/accept.hpp"
@@ -41,6 +44,8 @@ constexpr std::string_view broken_file_info = "mmk fails file ";
 constexpr std::string_view table_info = "csv file ";
 constexpr std::string_view outline_info = "md file ";
 constexpr std::string_view notes_info = "txt file ";
+constexpr std::string_view drawing_info = "svg file ";
+constexpr std::string_view how_to_folder = "docs/how-to/";
 
 std::string findings_in_part(const std::string& text) {
     SourceMap sources;
@@ -50,11 +55,25 @@ std::string findings_in_part(const std::string& text) {
     return findings.empty() ? "" : render_text(sources, findings);
 }
 
-std::map<std::string, std::string> files_in(const std::vector<Block>& blocks) {
-    std::map<std::string, std::string> files;
+void add_files(const std::vector<Block>& blocks, std::map<std::string, std::string>& files) {
     for (const Block& block : blocks) {
-        if (block.info.starts_with(file_info))
-            files[block.info.substr(file_info.size())] = block.text;
+        for (const std::string_view info : {file_info, drawing_info}) {
+            if (block.info.starts_with(info))
+                files[block.info.substr(info.size())] = block.text;
+        }
+    }
+}
+
+// What lies in the folder when the reader comes to this page.
+std::map<std::string, std::string> files_before(const std::string& path) {
+    std::map<std::string, std::string> files;
+    if (!path.starts_with(how_to_folder))
+        return files;
+    for (const char* earlier : {"device.md", "guide.md"}) {
+        const std::string page = std::string(how_to_folder) + earlier;
+        if (page == path)
+            break;
+        add_files(blocks_of(read_page(page)), files);
     }
     return files;
 }
@@ -63,18 +82,20 @@ void check_blocks(const std::string& path) {
     std::string page = read_page(path);
     const std::string recorded = page;
     const std::vector<Block> blocks = blocks_of(page);
+    std::map<std::string, std::string> beside = files_before(path);
+    add_files(blocks, beside);
     // From the last to the first: what a message moves is below it.
     for (std::size_t i = blocks.size(); i-- > 0;) {
         const Block& block = blocks[i];
         CAPTURE(path);
         CAPTURE(block.line);
         if (block.info == "mmk" || block.info.starts_with(file_info)) {
-            const std::string said = printed(block.text, files_in(blocks));
+            const std::string said = printed(block.text, beside);
             CHECK_MESSAGE(said.find("nothing to report") != std::string::npos, said);
         } else if (block.info == "mmk part") {
             CHECK(findings_in_part(block.text).empty());
         } else if (block.info.starts_with(broken_file_info)) {
-            const std::string said = printed(block.text, files_in(blocks));
+            const std::string said = printed(block.text, beside);
             CHECK_MESSAGE(said.find("nothing to report") == std::string::npos, said);
         } else if (block.info == "mmk fails") {
             CHECK_FALSE(compile_example(block.text).findings.empty());
@@ -86,18 +107,22 @@ void check_blocks(const std::string& path) {
     expect_recorded(path, recorded, page);
 }
 
-// A folder of the page's own: the samples, the page's files as they come, and the program as
-// `build/matchmark`.
+// A folder of the page's own: the samples (of no page in docs/how-to/), the page's files as they
+// come, and the program as `build/matchmark`.
 class Bench {
 public:
-    Bench() {
+    explicit Bench(const std::string& path) {
         std::string pattern = (fs::temp_directory_path() / "matchmark-page-XXXXXX").string();
         REQUIRE(::mkdtemp(pattern.data()) != nullptr);
         folder_ = pattern;
-        fs::copy(fs::path(MATCHMARK_SOURCE_DIR) / "samples", folder_ / "samples",
-                 fs::copy_options::recursive);
+        if (!path.starts_with(how_to_folder)) {
+            fs::copy(fs::path(MATCHMARK_SOURCE_DIR) / "samples", folder_ / "samples",
+                     fs::copy_options::recursive);
+        }
         fs::create_directory(folder_ / "build");
         fs::create_symlink(MATCHMARK_PROGRAM, folder_ / "build/matchmark");
+        for (const auto& [name, text] : files_before(path))
+            put(name, text);
     }
     Bench(const Bench&) = delete;
     Bench& operator=(const Bench&) = delete;
@@ -152,7 +177,7 @@ int expected_exit(const std::string& line) {
 // The file that the block stands for; empty when it stands for none.
 std::string file_of(const Block& block) {
     for (const std::string_view info :
-         {file_info, broken_file_info, table_info, outline_info, notes_info}) {
+         {file_info, broken_file_info, table_info, outline_info, notes_info, drawing_info}) {
         if (block.info.starts_with(info))
             return block.info.substr(info.size());
     }
@@ -196,7 +221,7 @@ TEST_CASE("the commands of the pages run, and print what the pages show") {
         });
         if (!any)
             continue;
-        const Bench bench;
+        const Bench bench(path);
         std::vector<std::string> printed_by(blocks.size());
         for (std::size_t i = 0; i < blocks.size(); ++i) {
             const std::string name = file_of(blocks[i]);

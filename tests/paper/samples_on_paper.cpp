@@ -32,7 +32,7 @@ void for_each_sample(const Each& each) {
         for (const auto& procedure : done.procedures) {
             CAPTURE(name);
             const auto document = plan::reader_guide(done.sources, done.model, procedure);
-            each(document, drive::read_pictures(*disk, document));
+            each(document, drive::read_pictures(*disk, document, folder));
             ++guides;
         }
     }

@@ -2,6 +2,8 @@
 // ties of its own.
 #include "plans/large_device.hpp"
 
+#include "model/sources.hpp"
+
 #include <algorithm>
 
 namespace matchmark::plans {
@@ -125,6 +127,7 @@ Model large_device(Chance& chance, std::size_t items, std::size_t alternatives) 
         if (parts.size() == 20)
             model.items[supply.value].feeds.push_back(part);
     }
+    model::settle_sources(model);
     return model;
 }
 

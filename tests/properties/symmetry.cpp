@@ -4,6 +4,7 @@
 #include "properties/properties.hpp"
 
 #include "bench/bench.hpp"
+#include "model/sources.hpp"
 #include "support/random_model.hpp"
 
 #include <algorithm>
@@ -126,6 +127,7 @@ Model random_device(Chance& chance) {
                 item.through.push_back(ItemId{t});
         }
     }
+    model::settle_sources(model);
     return model;
 }
 

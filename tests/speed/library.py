@@ -206,4 +206,5 @@ def main():
     print(f"{label:>21}", *(f"{cell:>22}" for cell in growth))
 
 
-main()
+if __name__ == "__main__":
+    main()

@@ -2,6 +2,8 @@
 // before it.
 #include "support/random_model.hpp"
 
+#include "model/sources.hpp"
+
 #include <algorithm>
 #include <fmt/format.h>
 
@@ -297,6 +299,7 @@ Model random_device(Chance& chance, std::size_t most_items) {
         if (chance.one_in(16))
             add_need(making, place, model.items[id.value]);
     }
+    model::settle_sources(model);
     return model;
 }
 

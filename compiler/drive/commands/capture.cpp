@@ -22,6 +22,27 @@ constexpr const char* command = "capture";
 
 using Json = nlohmann::ordered_json;
 
+// Notes of one job. More than a day's work, or a line that nobody spoke, is some other file; and
+// what is assumed of the order grows faster than the lines do.
+constexpr std::size_t most_lines = 200;
+constexpr std::size_t longest_line = 1000; // bytes
+
+// Why the text is too much for notes; empty when it is not.
+std::string too_much(const std::string& text) {
+    std::istringstream in(text);
+    std::size_t number = 0;
+    for (std::string line; std::getline(in, line);) {
+        ++number;
+        if (line.size() > longest_line)
+            return fmt::format("line {} has {} bytes, and notes have {} in a line at most", number,
+                               line.size(), longest_line);
+        if (number > most_lines)
+            return fmt::format("there are more than {} lines; keep each job in a file of its own",
+                               most_lines);
+    }
+    return {};
+}
+
 // Nothing when one of them cannot be read.
 std::optional<std::vector<NotesText>> read_all(const CaptureOptions& options, Terminal& terminal) {
     if (options.notes.empty()) {
@@ -51,6 +72,10 @@ std::optional<std::vector<NotesText>> read_all(const CaptureOptions& options, Te
         }
         if (first_unreadable_byte(text) != std::string::npos) {
             fail(terminal, command, fmt::format("`{}` is not text in UTF-8", file.path));
+            return std::nullopt;
+        }
+        if (const std::string reason = too_much(text); !reason.empty()) {
+            fail(terminal, command, fmt::format("`{}`: {}", file.path, reason));
             return std::nullopt;
         }
         notes.push_back({file.path, std::move(text)});

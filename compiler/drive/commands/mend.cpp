@@ -9,6 +9,7 @@
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
+#include <map>
 #include <ostream>
 
 namespace matchmark::drive {
@@ -19,7 +20,8 @@ constexpr int most_rounds = 20; // each round mends what the one before it uncov
 
 struct Mending {
     OverlayDisk disk;
-    std::vector<std::string> mended; // "hinge.mmk:42:10: message [rule]"
+    std::map<std::string, std::string> before; // by folded path: what the first mend was made from
+    std::vector<std::string> mended;           // "hinge.mmk:42:10: message [rule]"
     std::set<std::string> mended_keys;
     Report left;
     bool unreadable = false;
@@ -71,6 +73,8 @@ void mend_one(Mending& mending, const Input& input, bool all, std::string* stand
             if (file == done.root && standard_input != nullptr) {
                 *standard_input = text;
             } else {
+                const SourceFile& mended_file = done.sources.file(file);
+                mending.before.try_emplace(beside("", mended_file.path), mended_file.text);
                 static_cast<void>(mending.disk.write(done.sources.file(file).path, text));
             }
         }
@@ -79,10 +83,10 @@ void mend_one(Mending& mending, const Input& input, bool all, std::string* stand
 
 // Nothing is written before every text is known; a file that cannot be written is told and the rest
 // are written.
-bool write_all(const OverlayDisk& changed, Terminal& terminal) {
+bool write_all(const Mending& mending, Terminal& terminal) {
     bool written = true;
-    for (const auto& [path, text] : changed.changed()) {
-        const auto result = terminal.disk.write(path, text);
+    for (const auto& [path, text] : mending.disk.changed()) {
+        const auto result = terminal.disk.replace(path, mending.before.at(path), text);
         if (const auto* problem = std::get_if<DiskProblem>(&result)) {
             fail(terminal, "mend",
                  fmt::format("`{}` cannot be written: {}", path, problem->reason));
@@ -139,7 +143,7 @@ int mend(const MendOptions& options, Terminal& terminal) {
     if (!files) {
         return exit_failed;
     }
-    Mending mending{OverlayDisk(terminal.disk), {}, {}, {}, false};
+    Mending mending{OverlayDisk(terminal.disk), {}, {}, {}, {}, false};
     std::string diff;
     bool filters =
         false; // standard input to standard output: what is told goes to the error stream
@@ -154,7 +158,7 @@ int mend(const MendOptions& options, Terminal& terminal) {
         }
     }
     diff += options.dry_run ? diff_of(mending.disk, terminal.disk) : "";
-    const bool written = options.dry_run || write_all(mending.disk, terminal);
+    const bool written = options.dry_run || write_all(mending, terminal);
     if (options.json) {
         write_json(mending, options.dry_run, terminal.out, diff);
     } else {

@@ -107,7 +107,7 @@ void add_guide(Pages& into, Disk& disk, const Input& input, const Chosen& chosen
         marked.source_version = document.source_version;
         marked.figures = document.figures;
     }
-    const guide::Assets assets = read_pictures(disk, document);
+    const guide::Assets assets = read_pictures(disk, document, done.sources.file(done.root).path);
     const std::string set_date = date_of_sources();
     const Job job{done,   procedure,       document, english ? document : marked,
                   assets, drawings.scenes, options,  set_date.empty() ? document.date : set_date};

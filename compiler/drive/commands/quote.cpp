@@ -92,6 +92,21 @@ struct TableRow {
     std::string price;
 };
 
+std::vector<std::string> open_lines(const Quotation& quote) {
+    std::vector<std::string> open;
+    for (const QuoteLine& line : quote.lines) {
+        if (line.from == PriceFrom::nowhere)
+            open.push_back("`" + line.name + "`");
+    }
+    return open;
+}
+
+// Beside a total, so that nobody takes it for the whole.
+std::string without_open(const Quotation& quote) {
+    const std::size_t open = open_lines(quote).size();
+    return open == 0 ? "" : fmt::format("without {} unpriced", open);
+}
+
 std::vector<TableRow> rows_of(const Offer& offer, const Quotation& quote) {
     std::vector<TableRow> rows;
     for (const QuoteLine& line : quote.lines) {
@@ -101,17 +116,8 @@ std::vector<TableRow> rows_of(const Offer& offer, const Quotation& quote) {
     rows.push_back({"labour", "at " + rate_text(offer), fmt::format("{} min", quote.minutes),
                     plan::to_text(quote.labour)});
     for (const Money& total : quote.totals)
-        rows.push_back({"total", "", "", plan::to_text(total)});
+        rows.push_back({"total", without_open(quote), "", plan::to_text(total)});
     return rows;
-}
-
-std::vector<std::string> open_lines(const Quotation& quote) {
-    std::vector<std::string> open;
-    for (const QuoteLine& line : quote.lines) {
-        if (line.from == PriceFrom::nowhere)
-            open.push_back("`" + line.name + "`");
-    }
-    return open;
 }
 
 // As many as it takes on the screen, but for letters of double width.
@@ -184,7 +190,8 @@ void write_csv(const Offer& offer, const model::Guide& guide, const Quotation& q
                     quote.labour.currency},
                    out);
     for (const Money& total : quote.totals)
-        write_csv_line({guide.name, "total", "", "", amount_of(total), total.currency}, out);
+        write_csv_line(
+            {guide.name, "total", without_open(quote), "", amount_of(total), total.currency}, out);
 }
 
 Json money_json(const Money& money) {

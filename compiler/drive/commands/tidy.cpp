@@ -75,7 +75,7 @@ void tidy_one(const Input& input, const TidyOptions& options, Terminal& terminal
         }
         bytes = std::get<std::string>(std::move(read));
     }
-    Tidied result = tidied(input.path, std::move(bytes), options.json);
+    Tidied result = tidied(input.path, bytes, options.json);
     tally.failed = tally.failed || result.outcome == Outcome::unreadable;
     tally.files.emplace_back(input.path, result.outcome);
     tally.report.add(std::move(result.findings));
@@ -85,7 +85,7 @@ void tidy_one(const Input& input, const TidyOptions& options, Terminal& terminal
     if (input.text && !options.json) {
         terminal.out << result.text;
     } else if (!input.text && result.outcome == Outcome::changed) {
-        const auto written = terminal.disk.write(input.path, result.text);
+        const auto written = terminal.disk.replace(input.path, bytes, result.text);
         if (const auto* problem = std::get_if<DiskProblem>(&written)) {
             fail(terminal, "tidy",
                  fmt::format("`{}` cannot be written: {}", input.path, problem->reason));

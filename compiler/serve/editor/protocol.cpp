@@ -131,9 +131,33 @@ Malformed malformed(std::optional<MessageId> id, ErrorCode code, std::string wor
     return {std::move(id), {code, std::move(words)}};
 }
 
+// No message of the protocol is nested deeper than a dozen; each level costs the reader memory.
+constexpr std::size_t deepest = 100;
+
+bool nested_too_deep(std::string_view body) {
+    std::size_t depth = 0;
+    bool in_text = false;
+    for (std::size_t at = 0; at < body.size(); ++at) {
+        const char c = body[at];
+        if (in_text && c == '\\') {
+            ++at;
+        } else if (c == '"') {
+            in_text = !in_text;
+        } else if (!in_text && (c == '[' || c == '{')) {
+            if (++depth > deepest)
+                return true;
+        } else if (!in_text && (c == ']' || c == '}') && depth > 0) {
+            --depth;
+        }
+    }
+    return false;
+}
+
 } // namespace
 
 std::variant<Message, Malformed> read_message(std::string_view body) {
+    if (nested_too_deep(body))
+        return malformed(std::nullopt, ErrorCode::parse_error, "this is nested too deep");
     const json value = json::parse(body, nullptr, false);
     if (value.is_discarded())
         return malformed(std::nullopt, ErrorCode::parse_error, "this is not JSON");

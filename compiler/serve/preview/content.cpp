@@ -110,7 +110,8 @@ Content guide_content(FolderDisk& disk, const drive::Compilation& done,
                       const model::Procedure& procedure) {
     guide::Document document = plan::reader_guide(done.sources, done.model, procedure);
     document.figures = draw::page_drawings(done.model, procedure).figures;
-    const guide::Assets assets = drive::read_pictures(disk, document);
+    const guide::Assets assets =
+        drive::read_pictures(disk, document, done.sources.file(done.root).path);
     const publish::ShownPictures pictures = pictures_beside(assets);
     const auto source = [&](std::size_t i) {
         return "data:image/svg+xml;base64," + publish::base64(document.figures[i].svg);

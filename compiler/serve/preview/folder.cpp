@@ -1,6 +1,8 @@
 // Follows each path to where it leads before anything is read, and stops at the folder's edge.
 #include "serve/preview/folder.hpp"
 
+#include "source/project.hpp"
+
 #include <filesystem>
 #include <system_error>
 
@@ -71,6 +73,11 @@ bool FolderDisk::exists(const std::string& path) {
     note(path);
     const auto real = real_path(path);
     return real && below_.exists(*real);
+}
+
+bool FolderDisk::lets_in(const std::string& path, const std::string& /*root*/) {
+    const fs::path full = fs::path(path).is_absolute() ? fs::path(path) : fs::path(root_) / path;
+    return leads_into(root_, full);
 }
 
 } // namespace matchmark::serve

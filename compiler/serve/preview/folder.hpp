@@ -33,6 +33,8 @@ public:
                                               std::string_view ending) override;
     bool is_folder(const std::string& path) override;
     bool exists(const std::string& path) override;
+    // Whatever the guide: the folder that is served is the project.
+    bool lets_in(const std::string& path, const std::string& root) override;
 
     [[nodiscard]] const std::string& root() const { return root_; }
     // Where the path leads in the end, links followed; nothing when that is outside, or nothing.

@@ -33,6 +33,8 @@ drive works-star "works star"
   size       25 for W4.5, W5
   at a pinch slotted-driver 2.5 for 20
   at a pinch coin for 25
+drive works-hexagon "works hexagon"
+  driven by  star-driver
 
 --- dev-torque-as-usual
 use "own-threads.mmk"
@@ -412,9 +414,9 @@ device box "Box"
 part base "base"
 part cell "cell"
 part cover "cover"
-fastener front "front screw" 2 x screw W4 x 10, pan
+fastener front "front screw" 2 x screw W4 x 10, works-hexagon 20, pan
   holds      cover to base
-fastener rear "rear screw" 2 x screw W4.5 x 10, pan
+fastener rear "rear screw" 2 x screw W4.5 x 10, works-hexagon 20, pan
   holds      cover to base
 
 --- next-thread
@@ -440,9 +442,9 @@ device box "Box"
 part base "base"
 part cell "cell"
 part cover "cover"
-fastener front "front screw" 2 x screw W4 x 10, pan
+fastener front "front screw" 2 x screw W4 x 10, works-hexagon 20, pan
   holds      cover to base
-fastener rear "rear screw" 2 x screw W5 x 10, pan
+fastener rear "rear screw" 2 x screw W5 x 10, works-hexagon 20, pan
   holds      cover to base
 
 --- thread-but-one
@@ -467,9 +469,9 @@ device box "Box"
 part base "base"
 part cell "cell"
 part cover "cover"
-fastener front "front screw" 2 x screw W4 x 10, pan
+fastener front "front screw" 2 x screw W4 x 10, works-hexagon 20, pan
   holds      cover to base
-fastener rear "rear screw" 2 x screw W4.5 x 10, pan
+fastener rear "rear screw" 2 x screw W4.5 x 10, works-hexagon 20, pan
   holds      cover to base
   told by    "the black head"
 
@@ -495,9 +497,9 @@ device box "Box"
 part base "base"
 part cell "cell"
 part cover "cover"
-fastener front "front screw" 2 x screw W4 x 10, pan
+fastener front "front screw" 2 x screw W4 x 10, works-hexagon 20, pan
   holds      cover to base
-fastener rear "rear screw" 2 x screw W4.5 x 10, countersunk
+fastener rear "rear screw" 2 x screw W4.5 x 10, works-hexagon 20, countersunk
   holds      cover to base
 
 --- next-thread-other-head
@@ -818,6 +820,47 @@ take-apart
 
 step off "Take it off"
   undo       screws with star-20
+  remove     cover
+
+put-back
+  derived
+
+--- dev-drive-of-nobody
+use "own-threads.mmk"
+device box "Box"
+
+part base "base"
+part cover "cover"
+fastener front "front screw" 2 x screw W4 x 10, pan
+  holds      cover to base
+
+--- drive-of-nobody
+# advice elsewhere [no-drive] any tool would do
+use "dev-drive-of-nobody.mmk"
+guide drive-of-nobody "Take it off"
+  for        competent
+  tool       star-20 "star driver 20"
+
+take-apart
+
+step off "Take it off"
+  undo       front with star-20
+  remove     cover
+
+put-back
+  derived
+
+--- drive-of-nobody-and-no-tool
+# advice elsewhere [no-drive] any tool would do
+use "dev-drive-of-nobody.mmk"
+guide drive-of-nobody-and-no-tool "Take it off"
+  for        competent
+  tool       star-20 "star driver 20"
+
+take-apart
+
+step off "Take it off"
+  undo       front
   remove     cover
 
 put-back

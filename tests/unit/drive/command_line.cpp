@@ -34,6 +34,7 @@ TEST_CASE("an option without its value, or with a wrong one") {
           {"check", "open.mmk", "--jobs", "many"},
           {"check", "open.mmk", "--jobs", "0"},
           {"check", "open.mmk", "--as", "jsno"},
+          {"check", "open.mmk", "--as", "sarif", "--json"},
           {"expand", "open.mmk", "again.mmk"},
           {"expand"},
           {"publish", "open.mmk", "-o", ""}}) {
@@ -42,6 +43,15 @@ TEST_CASE("an option without its value, or with a wrong one") {
         CHECK(desk.out.empty());
         CHECK(desk.complained_in_one_line());
     }
+}
+
+TEST_CASE("--json beside --as json is the same once more") {
+    Desk once = bench();
+    Desk twice = bench();
+    CHECK(once.run({"check", "open.mmk", "--json"}) == 0);
+    CHECK(twice.run({"check", "open.mmk", "--as", "json", "--json"}) == 0);
+    CHECK(once.out == twice.out);
+    CHECK(twice.out.starts_with("{"));
 }
 
 TEST_CASE("help and version") {

@@ -116,8 +116,8 @@ TEST_CASE("a line of a hundred megabytes is one finding, and the rest is read") 
 }
 
 TEST_CASE("the longest line that is read is read whole") {
-    std::string text = "part lid\n  covers ";
-    text.append(syntax::longest_line - 9, 'a');
+    std::string text = "part lid\n  covers a #"; // a name has its own limit
+    text.append(syntax::longest_line - 12, 'a');
     CHECK(Parsed(text).findings.empty());
     CHECK(Parsed(text + "a").findings.size() == 1);
 }

@@ -59,3 +59,31 @@ TEST_CASE(
     REQUIRE(fastened != std::string::npos);
     CHECK(text.find("test leak") > fastened);
 }
+
+TEST_CASE("of several tools that fit, the one that took it off puts it back") {
+    Desk desk;
+    desk.disk.files["lamp.mmk"] = R"(device lamp "Bench lamp"
+
+part base "base"
+part cover "cover"
+fastener cover-screws "cover screw" 2 x screw M4 x 8, hexalobular 20
+  holds      cover to base
+  torque     1.5 N.m
+
+guide look-inside "Take the cover off"
+  for        competent
+  tool       key "hexalobular key 20"
+  tool       driver "hexalobular driver 20"
+
+take-apart
+
+step open "Take the cover off"
+  undo       cover-screws with driver
+  remove     cover
+
+put-back
+  derived
+)";
+    REQUIRE(desk.run({"expand", "lamp.mmk"}) == 0);
+    CHECK(desk.out.find("fasten     cover-screws with driver to 1.5 N.m") != std::string::npos);
+}

@@ -86,6 +86,7 @@ TEST_CASE("prices are the guide's, else the device's, and what has none is told"
     CHECK(has(desk.out, "1 min"));
     // 3.10 + 9.99 + 0.30 + 48.00 / 60
     CHECK(has(desk.out, "14.19 EUR"));
+    CHECK(has(desk.out, "  total   without 1 unpriced"));
 }
 
 TEST_CASE("a markup is on spares and supplies alone, and half a cent goes up") {
@@ -97,6 +98,7 @@ TEST_CASE("a markup is on spares and supplies alone, and half a cent goes up") {
     CHECK(has(desk.out, "new-bulb,spare,shade,1,10.99,EUR\r\n")); // 10.989
     CHECK(has(desk.out, "new-bulb,supply,rag,1,,\r\n"));
     CHECK(has(desk.out, "new-bulb,labour,at 48.00 EUR/h,1 min,0.80,EUR\r\n"));
+    CHECK(has(desk.out, "new-bulb,total,without 1 unpriced,,"));
 }
 
 TEST_CASE("each currency has its total") {

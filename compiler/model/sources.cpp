@@ -1,0 +1,28 @@
+// Tells each part what feeds it, and each connector what feeds through it.
+#include "model/sources.hpp"
+
+namespace matchmark::model {
+
+namespace {
+
+void add_once(std::vector<ItemId>& sources, ItemId source) {
+    if (sources.empty() || sources.back() != source)
+        sources.push_back(source);
+}
+
+} // namespace
+
+void settle_sources(Model& model) {
+    for (Item& item : model.items) {
+        item.fed_by.clear();
+        item.carries_from.clear();
+    }
+    for (std::uint32_t i = 0; i < model.items.size(); ++i) {
+        for (const ItemId fed : model.items[i].feeds)
+            add_once(model.items[fed.value].fed_by, ItemId{i});
+        for (const ItemId connector : model.items[i].through)
+            add_once(model.items[connector.value].carries_from, ItemId{i});
+    }
+}
+
+} // namespace matchmark::model

@@ -34,7 +34,7 @@ constexpr std::array table{
                    "photo, or draw it as SVG."},
     ReadingFinding{"do-not-alone", error, "`do GUIDE` beside other actions in its step",
                    "Give `do` a step of its own: the other guide's steps stand in its place."},
-    ReadingFinding{"do-ring", error, "a guide that is done inside itself",
+    ReadingFinding{"done-in-itself", error, "a guide that is done inside itself",
                    "`do` puts another guide's steps in its place; in a ring they would never end. "
                    "Move what both need into a guide of its own."},
     ReadingFinding{"doubtful-translation", Severity::warning,

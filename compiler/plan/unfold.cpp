@@ -152,7 +152,7 @@ void Unfolding::take_steps(GuideId id, bool own) {
         Step step;
         step.section = Section::before;
         step.name = "before";
-        step.title = "Before you start";
+        step.title = "Get ready";
         step.actions = guide.before;
         step.head = guide.span;
         step.declaration = guide.declaration;

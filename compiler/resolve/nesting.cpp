@@ -103,7 +103,7 @@ private:
     void report_ring(std::uint32_t outer, const Inner& inner) {
         const auto& guides = context_.model.guides;
         const std::string& name = guides[inner.guide].name;
-        Diagnostic& finding = report(context_, "do-ring", inner.at,
+        Diagnostic& finding = report(context_, "done-in-itself", inner.at,
                                      fmt::format("guide `{}` is done inside itself", name));
         if (outer != inner.guide) {
             finding.label = fmt::format("in guide `{}`, which is done in it", guides[outer].name);

@@ -22,7 +22,7 @@ guide open-frame "Open the frame"
 take-apart
 
 step frame-off "Take the frame off"
-  # error 3-4 [do-ring] in guide `open-frame`, which is done in it
+  # error 3-4 [done-in-itself] in guide `open-frame`, which is done in it
   do         open-door
 
 put-back

@@ -191,3 +191,23 @@ step open "Take the lid off"
 
 put-back
   derived
+
+--- step-of-nothing
+use "crate.mmk"
+guide step-of-nothing "Take the lid off"
+  for        competent
+  tool       driver-20 "hexalobular driver 20"
+
+take-apart
+
+# warning 6-9 [empty-step] nothing is done here
+step look "Look at the lid"
+
+step open "Take the lid off"
+  undo       lid-screws with driver-20
+  remove     lid
+
+put-back
+  derived
+
+step open "Put the lid on"

@@ -152,7 +152,7 @@ void Unfolding::take_steps(GuideId id, bool own) {
         Step step;
         step.section = Section::before;
         step.name = "before";
-        step.title = "Get ready";
+        step.title = opening_title;
         step.actions = guide.before;
         step.head = guide.span;
         step.declaration = guide.declaration;

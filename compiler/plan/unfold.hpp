@@ -6,6 +6,9 @@
 
 namespace matchmark::plan {
 
+// Of the step that the lines `before` of a guide's head make.
+inline constexpr const char* opening_title = "Get ready";
+
 model::Procedure unfold(const model::Model& model, model::GuideId guide);
 
 } // namespace matchmark::plan

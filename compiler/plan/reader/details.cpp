@@ -145,6 +145,15 @@ void tell_passes(const ReaderWords& in, const model::Tightening& tightening,
     details.push_back(std::move(words));
 }
 
+// Numbers that stand on no drawing are counted by the reader.
+std::string order_sentence(const language::Language& in, bool home, bool placed) {
+    if (placed)
+        return home ? text(in, "In this order: {numbers}.")
+                    : text(in, "Slacken in this order: {numbers}.");
+    return home ? text(in, "In this order, counted round from any one: {numbers}.")
+                : text(in, "Slacken in this order, counted round from any one: {numbers}.");
+}
+
 // A whole group has an order; some members of it are done as they are named.
 void tell_order(const ReaderWords& in, const Action& action, std::vector<Words>& details) {
     const Model& model = in.model;
@@ -166,8 +175,7 @@ void tell_order(const ReaderWords& in, const Action& action, std::vector<Words>&
         std::string numbers;
         for (const std::uint16_t member : order)
             numbers += fmt::format("{}{}", numbers.empty() ? "" : ", ", member);
-        details.push_back(fill(home ? text(in.language, "In this order: {numbers}.")
-                                    : text(in.language, "Slacken in this order: {numbers}."),
+        details.push_back(fill(order_sentence(in.language, home, item.positions.has_value()),
                                {{"numbers", value(numbers)}}));
         if (home)
             tell_passes(in, tightening, details);

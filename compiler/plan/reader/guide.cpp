@@ -6,6 +6,7 @@
 #include "plan/reader/needs.hpp"
 #include "plan/reader/safety.hpp"
 #include "plan/reader/words.hpp"
+#include "plan/unfold.hpp"
 #include "source/disk.hpp"
 
 #include <algorithm>
@@ -184,9 +185,8 @@ std::string derived_title(const Making& making, const model::Step& step) {
     if (!step.derived || language::is_english(language)) {
         return {};
     }
-    const std::string opening = section_title(language::english(), model::Section::before);
-    if (step.section == model::Section::before && step.title == opening) {
-        return section_title(language, step.section);
+    if (step.section == model::Section::before && step.title == opening_title) {
+        return text(language, "Get ready");
     }
     const ReaderWords english{making.model, making.procedure.resources, {}};
     for (const Action& action : step.actions) {

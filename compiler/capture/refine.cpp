@@ -1,7 +1,7 @@
 // Changes to a device's file: only lines that nobody has looked at are touched.
 #include "capture/write.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 

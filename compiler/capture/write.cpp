@@ -4,7 +4,7 @@
 #include "capture/kind_words.hpp"
 #include "model/role_words.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 

@@ -5,7 +5,7 @@
 #include "diagnostics/nearest.hpp"
 
 #include <algorithm>
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::check {
 

@@ -4,7 +4,7 @@
 #include "check/rule.hpp"
 #include "model/describe.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 

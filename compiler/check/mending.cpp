@@ -7,7 +7,7 @@
 #include "model/spelling.hpp"
 
 #include <algorithm>
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::check {
 

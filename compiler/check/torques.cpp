@@ -5,7 +5,7 @@
 #include "model/bolting.hpp"
 
 #include <cmath>
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::check {
 

@@ -2,7 +2,7 @@
 #include "compare/findings.hpp"
 #include "compare/messages.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 

@@ -2,7 +2,7 @@
 #include "compare/findings.hpp"
 #include "model/describe.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <array>

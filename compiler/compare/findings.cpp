@@ -1,7 +1,7 @@
 // What all the searches share: one cause is one entry, and how prose is compared.
 #include "compare/findings.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 

@@ -3,7 +3,7 @@
 #include "compare/messages.hpp"
 #include "compare/trial.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 

@@ -3,7 +3,7 @@
 
 #include "source/markup.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 

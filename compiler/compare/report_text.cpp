@@ -3,7 +3,7 @@
 
 #include "diagnostics/screen_line.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 

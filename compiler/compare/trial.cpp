@@ -5,7 +5,7 @@
 #include "bench/work.hpp"
 #include "model/describe.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 

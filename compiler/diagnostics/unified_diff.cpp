@@ -1,7 +1,7 @@
 // The difference of two texts, line by line, as the unified diff that `patch` reads.
 #include "diagnostics/mend.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <iterator>

@@ -5,7 +5,7 @@
 #include "draw/paint.hpp"
 #include "model/describe.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::draw {
 

@@ -7,7 +7,7 @@
 #include "draw/views.hpp"
 #include "language/words.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <cctype>

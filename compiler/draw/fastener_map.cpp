@@ -9,7 +9,7 @@
 #include "language/words.hpp"
 #include "model/describe.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <cmath>

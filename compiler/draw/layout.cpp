@@ -2,7 +2,7 @@
 // coordinates alone, and its drawing and its letters are not used.
 #include "draw/layout.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <gvc.h>
 
 #include <algorithm>

@@ -4,7 +4,7 @@
 #include "draw/lettering.hpp"
 #include "language/words.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 

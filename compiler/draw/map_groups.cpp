@@ -9,7 +9,7 @@
 #include "model/look_alikes.hpp"
 #include "model/tightening_order.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <array>

@@ -3,7 +3,7 @@
 
 #include "draw/lettering.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <array>

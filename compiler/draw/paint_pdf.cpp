@@ -5,7 +5,7 @@
 #include <cairo-pdf.h>
 #include <cairo.h>
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <memory>

@@ -3,7 +3,7 @@
 #include "draw/paint.hpp"
 #include "source/markup.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 

@@ -11,7 +11,7 @@
 #include "plan/draft.hpp"
 #include "plan/way_in/tasks.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <set>

@@ -3,7 +3,7 @@
 
 #include "publish/digest.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <nlohmann/json.hpp>
 
 #include <algorithm>

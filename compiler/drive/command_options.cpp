@@ -5,7 +5,7 @@
 #include "drive/translation.hpp"
 
 #include <CLI/CLI.hpp>
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::drive {
 

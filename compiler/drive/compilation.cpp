@@ -9,7 +9,7 @@
 #include "resolve/spare.hpp"
 #include "source/embedded.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <functional>

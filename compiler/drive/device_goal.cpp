@@ -4,7 +4,7 @@
 #include "drive/inputs.hpp"
 #include "drive/report.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <ostream>

@@ -6,7 +6,7 @@
 #include "model/fitting.hpp"
 #include "source/embedded.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <set>

@@ -6,7 +6,7 @@
 #include "source/embedded.hpp"
 #include "syntax/reader.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <map>
 #include <optional>

@@ -4,7 +4,7 @@
 #include "diagnostics/nearest.hpp"
 #include "drive/gather.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <istream>
 #include <iterator>

@@ -6,7 +6,7 @@
 #include "publish/page/text.hpp"
 #include "publish/picture_shape.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <cmath>
 #include <optional>

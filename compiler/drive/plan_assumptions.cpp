@@ -5,7 +5,7 @@
 #include "model/describe.hpp"
 #include "plan/assumptions.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <nlohmann/json.hpp>
 
 #include <ostream>

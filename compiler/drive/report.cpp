@@ -4,7 +4,7 @@
 #include "diagnostics/render.hpp"
 #include "diagnostics/severity.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <nlohmann/json.hpp>
 
 #include <algorithm>

@@ -4,7 +4,7 @@
 #include "drive/inputs.hpp"
 #include "plan/work_time.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::drive {
 

@@ -7,7 +7,7 @@
 #include "model/describe.hpp"
 #include "plan/reader/guide.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 

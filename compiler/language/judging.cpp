@@ -4,7 +4,7 @@
 #include "language/words.hpp"
 #include "model/quantity.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <set>

@@ -1,7 +1,7 @@
 // Takes the translations of an older catalogue over into a newer one.
 #include "language/catalogue.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <set>

@@ -2,7 +2,7 @@
 // memory.
 #include "language/catalogue.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <gettext-po.h>
 
 #include <algorithm>

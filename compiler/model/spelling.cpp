@@ -1,7 +1,7 @@
 // Writes actions as the author would have written them.
 #include "model/spelling.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::model {
 

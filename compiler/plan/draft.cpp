@@ -7,7 +7,7 @@
 #include "model/fitting.hpp"
 #include "plan/way_in/tasks.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <map>

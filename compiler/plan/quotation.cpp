@@ -5,7 +5,7 @@
 #include "model/fitting.hpp"
 #include "plan/reader/walk.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <cmath>

@@ -6,7 +6,7 @@
 #include "model/describe.hpp"
 
 #include <algorithm>
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::resolve {
 

@@ -6,7 +6,7 @@
 
 #include <algorithm>
 #include <cstdlib>
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <iterator>
 #include <memory>
 #include <utf8proc.h>

@@ -4,7 +4,7 @@
 #include "resolve/values.hpp"
 
 #include <algorithm>
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::resolve {
 

@@ -5,7 +5,7 @@
 #include "model/describe.hpp"
 
 #include <algorithm>
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <map>
 #include <tuple>
 

@@ -2,7 +2,7 @@
 #include "resolve/limits.hpp"
 #include "resolve/parts.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 

@@ -8,7 +8,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::resolve {
 

@@ -6,7 +6,7 @@
 #include "model/tightening_order.hpp"
 
 #include <charconv>
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::resolve {
 

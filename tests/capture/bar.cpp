@@ -6,7 +6,7 @@
 #include "drive/capturing.hpp"
 
 #include <doctest/doctest.h>
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <array>

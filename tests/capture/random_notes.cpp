@@ -1,7 +1,7 @@
 // Makes a device from the outside in: what is in the way of a thing, or ties it, was made before.
 #include "capture/random_notes.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <array>

@@ -2,7 +2,7 @@
 #include "editor/client.hpp"
 
 #include <doctest/doctest.h>
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <nlohmann/json.hpp>
 
 namespace editor_test {

@@ -4,7 +4,7 @@
 #include "serve/editor/stream.hpp"
 
 #include <doctest/doctest.h>
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <nlohmann/json.hpp>
 
 #include <sstream>

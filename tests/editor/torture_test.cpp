@@ -5,7 +5,7 @@
 #include "editor/client.hpp"
 
 #include <doctest/doctest.h>
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <random>
 #include <set>

@@ -10,7 +10,7 @@
 
 #include <algorithm>
 #include <cstdlib>
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <sstream>
 
 using namespace matchmark;

@@ -4,7 +4,7 @@
 #include "model/role_words.hpp"
 
 #include <algorithm>
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::hazards {
 

@@ -10,7 +10,7 @@
 
 #include <algorithm>
 #include <cstdlib>
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <future>
 #include <string>
 #include <vector>

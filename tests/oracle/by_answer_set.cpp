@@ -5,7 +5,7 @@
 #include <cstdio>
 #include <cstdlib>
 #include <filesystem>
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <fstream>
 #include <memory>
 #include <regex>

@@ -2,7 +2,7 @@
 #include "oracle/facts.hpp"
 
 #include <algorithm>
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <iterator>
 #include <map>
 #include <vector>

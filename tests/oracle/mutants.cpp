@@ -4,7 +4,7 @@
 #include "model/spelling.hpp"
 
 #include <algorithm>
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <utility>
 
 namespace matchmark::oracle {

@@ -11,7 +11,7 @@
 #include <algorithm>
 #include <cstdio>
 #include <cstdlib>
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <map>
 #include <string>
 #include <vector>

@@ -5,7 +5,7 @@
 #include "support/random_model.hpp"
 
 #include <algorithm>
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::oracle {
 

@@ -6,7 +6,7 @@
 #include "drive/overlay.hpp"
 
 #include <algorithm>
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <sstream>
 
 namespace matchmark::plans {

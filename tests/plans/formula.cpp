@@ -2,7 +2,7 @@
 #include "plans/formula.hpp"
 
 #include <algorithm>
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::plans {
 

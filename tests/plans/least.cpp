@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::plans {
 

@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <array>
 #include <cstdlib>
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <string>
 
 namespace matchmark::plans {

@@ -5,7 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::plans {
 

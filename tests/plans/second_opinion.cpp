@@ -9,7 +9,7 @@
 #include <array>
 #include <cmath>
 #include <cstdio>
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <memory>
 
 namespace matchmark::plans {

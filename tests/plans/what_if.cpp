@@ -9,7 +9,7 @@
 
 #include <algorithm>
 #include <cmath>
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <map>
 #include <queue>
 

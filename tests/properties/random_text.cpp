@@ -1,7 +1,7 @@
 // Writes devices from the outside in.
 #include "properties/random_text.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <array>
 #include <sstream>

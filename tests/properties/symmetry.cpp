@@ -8,7 +8,7 @@
 #include "support/random_model.hpp"
 
 #include <algorithm>
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <vector>
 
 using namespace matchmark;

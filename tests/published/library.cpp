@@ -7,7 +7,7 @@
 
 #include <algorithm>
 #include <cstdlib>
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::published {
 

@@ -4,7 +4,7 @@
 #include "published/subjects.hpp"
 
 #include <cstdlib>
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 using namespace matchmark::published;
 

@@ -4,7 +4,7 @@
 
 #include <array>
 #include <cmath>
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::published {
 

@@ -4,7 +4,7 @@
 
 #include "appraise/eu_index.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <array>
 #include <string>

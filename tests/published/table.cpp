@@ -3,7 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <utility>
 
 namespace matchmark::published {

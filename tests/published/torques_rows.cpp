@@ -4,7 +4,7 @@
 #include "published/subjects.hpp"
 
 #include <array>
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::published {
 

@@ -3,7 +3,7 @@
 #include "published/subjects.hpp"
 
 #include <array>
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::published {
 

@@ -3,7 +3,7 @@
 
 #include "diagnostics/severity.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <array>

@@ -5,7 +5,7 @@
 #include "model/sources.hpp"
 
 #include <algorithm>
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::random_model {
 

@@ -1,7 +1,7 @@
 // A cover shut for good over something that is not back yet.
 #include "check/troubles.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::check::rules {
 

@@ -1,7 +1,7 @@
 // A step in which nothing is done and nothing is said.
 #include "check/troubles.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::check::rules {
 

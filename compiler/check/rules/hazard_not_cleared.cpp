@@ -1,7 +1,7 @@
 // A danger met before it was made safe: a charge not discharged, the mains not unplugged.
 #include "check/troubles.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::check::rules {
 

@@ -3,7 +3,7 @@
 #include "check/troubles.hpp"
 
 #include <algorithm>
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::check::rules {
 

@@ -5,7 +5,7 @@
 #include "check/sentences.hpp"
 #include "check/troubles.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::check::rules {
 

@@ -6,7 +6,7 @@
 #include "model/look_alikes.hpp"
 
 #include <cmath>
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::check::rules {
 

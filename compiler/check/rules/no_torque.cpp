@@ -1,7 +1,7 @@
 // A threaded fastener tightened with no torque where its kind asks for one.
 #include "check/troubles.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::check::rules {
 

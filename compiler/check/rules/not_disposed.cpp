@@ -1,7 +1,7 @@
 // An old part whose kind says how it is disposed of, and a guide that does not.
 #include "check/troubles.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::check::rules {
 

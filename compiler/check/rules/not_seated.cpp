@@ -1,7 +1,7 @@
 // A tie fastened while a part that it ties is not in its place.
 #include "check/troubles.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::check::rules {
 

@@ -1,7 +1,7 @@
 // Work on what is still covered, or buried under another fastener.
 #include "check/troubles.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::check::rules {
 

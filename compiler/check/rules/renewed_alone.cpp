@@ -1,7 +1,7 @@
 // A part renewed by itself that is sold only with its assembly.
 #include "check/troubles.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::check::rules {
 

@@ -5,7 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <map>
 
 namespace matchmark::check::rules {

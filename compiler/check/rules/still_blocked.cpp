@@ -1,7 +1,7 @@
 // A part that another one, not moved aside yet, keeps from passing.
 #include "check/troubles.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::check::rules {
 

@@ -1,7 +1,7 @@
 // A part taken out, put in or opened while something still ties it to what stays.
 #include "check/troubles.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::check::rules {
 

@@ -1,7 +1,7 @@
 // A part renewed while the old one is still in its place.
 #include "check/troubles.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::check::rules {
 

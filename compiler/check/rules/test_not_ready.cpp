@@ -1,7 +1,7 @@
 // A test that is to be done when the device is not in the state that it asks for.
 #include "check/troubles.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::check::rules {
 

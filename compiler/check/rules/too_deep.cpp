@@ -4,7 +4,7 @@
 
 #include "model/look_alikes.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::check::rules {
 

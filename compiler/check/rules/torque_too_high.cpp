@@ -4,7 +4,7 @@
 
 #include "model/bolting.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <vector>
 
 namespace matchmark::check::rules {

@@ -3,7 +3,7 @@
 #include "check/troubles.hpp"
 
 #include <cctype>
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <string_view>
 #include <unordered_set>
 

@@ -2,7 +2,7 @@
 #include "check/discharge.hpp"
 #include "check/troubles.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::check::rules {
 

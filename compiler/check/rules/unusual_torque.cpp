@@ -7,7 +7,7 @@
 
 #include "model/bolting.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::check::rules {
 

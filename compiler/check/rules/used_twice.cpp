@@ -3,7 +3,7 @@
 
 #include "model/fitting.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::check::rules {
 

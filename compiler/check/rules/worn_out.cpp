@@ -1,7 +1,7 @@
 // Something parted and made again more often than it is good for.
 #include "check/troubles.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <map>
 
 namespace matchmark::check::rules {

@@ -1,7 +1,7 @@
 // Marks on a photo or positions on a face that do not add up to the count declared.
 #include "check/troubles.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::check::rules {
 

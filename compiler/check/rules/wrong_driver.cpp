@@ -4,7 +4,7 @@
 #include "model/fitting.hpp"
 
 #include <algorithm>
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::check::rules {
 

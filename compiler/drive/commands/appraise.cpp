@@ -11,7 +11,7 @@
 #include "plan/what_if.hpp"
 #include "publish/appraisal_page.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <ostream>

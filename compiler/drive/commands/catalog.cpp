@@ -6,7 +6,7 @@
 #include "language/loading.hpp"
 #include "language/texts.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <ostream>

@@ -9,7 +9,7 @@
 #include "drive/report.hpp"
 #include "drive/touched.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <array>

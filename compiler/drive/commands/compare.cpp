@@ -8,7 +8,7 @@
 #include "drive/report.hpp"
 #include "plan/reader/guide.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <map>

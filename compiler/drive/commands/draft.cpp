@@ -8,7 +8,7 @@
 #include "drive/report.hpp"
 #include "model/describe.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <ostream>

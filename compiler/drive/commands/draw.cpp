@@ -7,7 +7,7 @@
 #include "model/describe.hpp"
 
 #include <fmt/chrono.h>
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <charconv>

@@ -7,7 +7,7 @@
 #include "plan/written_out.hpp"
 #include "syntax/reader.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <map>
 #include <ostream>

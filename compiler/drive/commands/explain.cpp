@@ -6,7 +6,7 @@
 #include "drive/reading_findings.hpp"
 #include "source/embedded.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <nlohmann/json.hpp>
 
 #include <algorithm>

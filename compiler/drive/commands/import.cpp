@@ -9,7 +9,7 @@
 #include "drive/new_text.hpp"
 #include "drive/report.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <nlohmann/json.hpp>
 
 #include <optional>

@@ -5,7 +5,7 @@
 #include "drive/kinds/pages.hpp"
 #include "drive/library.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <nlohmann/json.hpp>
 
 #include <ostream>

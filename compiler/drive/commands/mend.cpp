@@ -6,7 +6,7 @@
 #include "drive/overlay.hpp"
 #include "drive/report.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <nlohmann/json.hpp>
 
 #include <map>

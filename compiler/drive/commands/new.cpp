@@ -7,7 +7,7 @@
 #include "drive/overlay.hpp"
 #include "drive/report.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <optional>
 #include <ostream>

@@ -9,7 +9,7 @@
 #include "model/describe.hpp"
 #include "plan/way_in/way_in.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <nlohmann/json.hpp>
 
 #include <algorithm>

@@ -12,7 +12,7 @@
 #include "publish/html.hpp"
 #include "publish/index_page.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <charconv>

@@ -8,7 +8,7 @@
 #include "plan/quotation.hpp"
 #include "plan/work_time.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <nlohmann/json.hpp>
 
 #include <algorithm>

@@ -6,7 +6,7 @@
 #include "drive/report.hpp"
 #include "parse/parse.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <nlohmann/json.hpp>
 
 #include <ostream>

@@ -9,7 +9,7 @@
 #include "model/role_words.hpp"
 #include "parse/parse.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <array>

@@ -6,7 +6,7 @@
 #include "drive/importing/words.hpp"
 #include "publish/markup_tree.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <array>

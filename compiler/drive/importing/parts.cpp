@@ -4,7 +4,7 @@
 #include "diagnostics/nearest.hpp"
 #include "model/quantity.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <array>

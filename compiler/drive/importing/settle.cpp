@@ -6,7 +6,7 @@
 #include "drive/new_text.hpp"
 #include "drive/overlay.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <map>
 #include <sstream>

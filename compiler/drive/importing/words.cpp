@@ -7,7 +7,7 @@
 #include "model/describe.hpp"
 #include "model/role_words.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <array>

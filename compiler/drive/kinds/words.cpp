@@ -5,7 +5,7 @@
 #include "language/texts.hpp"
 #include "model/role_words.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::drive {
 

@@ -5,7 +5,7 @@
 #include "drive/reckoning.hpp"
 #include "model/describe.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 

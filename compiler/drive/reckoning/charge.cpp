@@ -4,7 +4,7 @@
 #include "model/describe.hpp"
 #include "model/stored_energy.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::drive {
 

@@ -5,7 +5,7 @@
 #include "model/describe.hpp"
 #include "model/tightening_order.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <charconv>
 

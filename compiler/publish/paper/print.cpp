@@ -7,7 +7,7 @@
 
 #include <algorithm>
 #include <cairo-pdf.h>
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <map>
 #include <set>
 

@@ -2,7 +2,7 @@
 #include "publish/paper/setting.hpp"
 
 #include <algorithm>
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <iterator>
 #include <pango/pangocairo.h>
 

@@ -3,7 +3,7 @@
 #include "publish/paper/words.hpp"
 
 #include <charconv>
-#include <fmt/format.h>
+#include <fmt/core.h>
 #include <glib.h>
 #include <memory>
 #include <optional>

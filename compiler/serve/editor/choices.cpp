@@ -7,7 +7,7 @@
 #include "model/spelling.hpp"
 #include "syntax/reader.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <array>

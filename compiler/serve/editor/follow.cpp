@@ -4,7 +4,7 @@
 #include "diagnostics/mend.hpp"
 #include "parse/parse.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <array>

@@ -8,7 +8,7 @@
 #include "serve/editor/moment.hpp"
 #include "source/embedded.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 

@@ -1,7 +1,7 @@
 // Counts code units of UTF-16, as the protocol does unless editor and server agree on bytes.
 #include "serve/editor/places.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 

@@ -6,7 +6,7 @@
 #include "serve/editor/hover.hpp"
 #include "serve/editor/outline.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <array>

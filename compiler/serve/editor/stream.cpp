@@ -2,7 +2,7 @@
 // LSP 3.17).
 #include "serve/editor/stream.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <charconv>

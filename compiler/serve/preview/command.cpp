@@ -5,7 +5,7 @@
 #include "serve/preview/preview.hpp"
 #include "serve/preview/watch.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <array>
 #include <chrono>

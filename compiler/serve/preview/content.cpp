@@ -12,7 +12,7 @@
 #include "serve/preview/faces.hpp"
 #include "source/markup.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <utility>

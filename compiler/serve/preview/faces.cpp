@@ -8,7 +8,7 @@
 #include "publish/page/text.hpp"
 #include "source/markup.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 namespace matchmark::serve {
 

@@ -7,7 +7,7 @@
 #include "source/markup.hpp"
 #include "syntax/reader.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 

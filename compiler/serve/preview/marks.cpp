@@ -8,7 +8,7 @@
 #include "syntax/items.hpp"
 #include "syntax/reader.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <cmath>

@@ -8,7 +8,7 @@
 #include "source/markup.hpp"
 #include "syntax/reader.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <array>
 #include <string_view>

@@ -13,7 +13,7 @@
 #include "source/embedded.hpp"
 #include "source/markup.hpp"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <charconv>

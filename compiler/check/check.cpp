@@ -73,9 +73,8 @@ void merge(std::vector<Diagnostic>& all, std::vector<Diagnostic> found,
 
 } // namespace
 
-void check(const SourceMap& sources, const std::vector<syntax::File>& files,
-           const model::Model& model, const std::vector<model::Procedure>& procedures,
-           std::vector<Diagnostic>& findings) {
+void check(const SourceMap& sources, const syntax::Files& files, const model::Model& model,
+           const std::vector<model::Procedure>& procedures, std::vector<Diagnostic>& findings) {
     std::vector<Diagnostic> all;
     for (const model::Procedure& procedure : procedures) {
         const model::VariantMask mask = model.guide(procedure.guide).variants;
@@ -95,8 +94,8 @@ void check(const SourceMap& sources, const std::vector<syntax::File>& files,
             all.push_back(std::move(finding));
         }
     }
-    find_assumed(model, files.back().id, all);
-    apply_allowances(sources, files.back(), all);
+    find_assumed(model, files.back()->id, all);
+    apply_allowances(sources, *files.back(), all);
     findings.insert(findings.end(), std::make_move_iterator(all.begin()),
                     std::make_move_iterator(all.end()));
 }

@@ -37,13 +37,14 @@ void add_words(LostWords& lost, std::string_view line) {
     }
 }
 
-LostWords lost_words(const SourceMap& sources, const std::vector<syntax::File>& files) {
+LostWords lost_words(const SourceMap& sources, const syntax::Files& files) {
     LostWords lost;
-    for (const syntax::File& file : files) {
-        for (std::size_t i = 0; i < file.lines.size(); ++i) {
-            if (file.lines[i].shape == syntax::LineShape::broken && file.lines[i].depth == 0) {
-                add_words(lost, sources.line(file.id, static_cast<std::uint32_t>(i + 1)));
-                lost.device = lost.device || file.lines[i].keyword == syntax::Keyword::device;
+    for (const syntax::FilePointer& file : files) {
+        for (std::size_t i = 0; i < file->lines.size(); ++i) {
+            const syntax::Line& line = file->lines[i];
+            if (line.shape == syntax::LineShape::broken && line.depth == 0) {
+                add_words(lost, sources.line(file->id, static_cast<std::uint32_t>(i + 1)));
+                lost.device = lost.device || line.keyword == syntax::Keyword::device;
             }
         }
     }
@@ -77,14 +78,14 @@ resolve::BasePointer used_base(const Compilation& done, Memory& memory) {
     const std::size_t last = done.files.size() - 1;
     bool same = memory.used.size() == last - first;
     for (std::size_t i = first; i < last && same; ++i) {
-        const SourceFile& file = done.sources.file(done.files[i].id);
+        const SourceFile& file = done.sources.file(done.files[i]->id);
         same =
             memory.used[i - first].first == file.path && memory.used[i - first].second == file.text;
     }
     if (!same) {
         memory.used.clear();
         for (std::size_t i = first; i < last; ++i) {
-            const SourceFile& file = done.sources.file(done.files[i].id);
+            const SourceFile& file = done.sources.file(done.files[i]->id);
             memory.used.emplace_back(file.path, file.text);
         }
         memory.base = nullptr;

@@ -6,7 +6,7 @@
 #include "drive/memory.hpp"
 #include "model/model.hpp"
 #include "source/disk.hpp"
-#include "syntax/tree.hpp"
+#include "syntax/files.hpp"
 
 #include <string>
 #include <vector>
@@ -15,8 +15,7 @@ namespace matchmark::drive {
 
 struct Compilation {
     SourceMap sources;
-    std::vector<syntax::File>
-        files; // parts library, used files in dependency order, the file asked about last
+    syntax::Files files; // parts library, used files in dependency order, the one asked about last
     FileId root = Span::no_file;
     model::Model model;
     std::vector<model::Procedure> procedures; // of the guides that the root file declares

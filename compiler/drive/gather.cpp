@@ -17,11 +17,11 @@ namespace {
 
 struct ParsedLibrary {
     SourceMap sources;
-    std::vector<syntax::File> files; // with the ids that they have in every compilation: 0, 1, ...
+    syntax::Files files; // with the ids that they have in every compilation: 0, 1, ...
     std::vector<Diagnostic> findings;
 };
 
-// Parsed once for the whole run of the program; every compilation takes a copy.
+// Parsed once for the whole run of the program.
 const ParsedLibrary& library() {
     static const ParsedLibrary parsed = [] {
         ParsedLibrary result;
@@ -29,7 +29,8 @@ const ParsedLibrary& library() {
             result.sources.add(std::string(part.name), std::string(part.text), true);
         }
         for (FileId id = 0; id < result.sources.size(); ++id) {
-            result.files.push_back(syntax::parse(result.sources, id, result.findings));
+            result.files.push_back(std::make_shared<const syntax::File>(
+                syntax::parse(result.sources, id, result.findings)));
         }
         return result;
     }();
@@ -80,7 +81,7 @@ public:
             auto read = disk_.read(path);
             if (const auto* problem = std::get_if<DiskProblem>(&read)) {
                 into_.root = into_.sources.add(path, "");
-                into_.files.push_back({into_.root, {}, {}});
+                add_empty(into_.root);
                 report_unreadable({into_.root, 0, 0}, path, *problem);
                 return;
             }
@@ -96,12 +97,12 @@ private:
         ids_.emplace(beside("", path), id);
         if (!add_source(into_.sources, path, std::move(text), into_.findings)) {
             into_.unreadable = true;
-            into_.files.push_back({id, {}, {}});
+            add_empty(id);
             return id;
         }
-        syntax::File file = parsed(path, id);
+        syntax::FilePointer file = parsed(path, id);
         chain_.push_back({id, {}});
-        for (const Use& use : uses_of(into_.sources, file)) {
+        for (const Use& use : uses_of(into_.sources, *file)) {
             chain_.back().via = use.span;
             follow(use);
         }
@@ -110,15 +111,22 @@ private:
         return id;
     }
 
-    syntax::File parsed(const std::string& path, FileId id) {
+    void add_empty(FileId id) {
+        into_.files.push_back(std::make_shared<const syntax::File>(syntax::File{id, {}, {}}));
+    }
+
+    syntax::FilePointer parsed(const std::string& path, FileId id) {
+        const auto parse = [&](std::vector<Diagnostic>& findings) {
+            return std::make_shared<const syntax::File>(syntax::parse(into_.sources, id, findings));
+        };
         if (memory_ == nullptr)
-            return syntax::parse(into_.sources, id, into_.findings);
+            return parse(into_.findings);
         const std::string& text = into_.sources.file(id).text;
         Parsed& kept = memory_->parsed[path];
-        if (kept.file.id != id || kept.text != text || kept.file.lines.empty()) {
+        if (kept.file == nullptr || kept.file->id != id || kept.text != text) {
             kept.text = text;
             kept.findings.clear();
-            kept.file = syntax::parse(into_.sources, id, kept.findings);
+            kept.file = parse(kept.findings);
         }
         into_.findings.insert(into_.findings.end(), kept.findings.begin(), kept.findings.end());
         return kept.file;

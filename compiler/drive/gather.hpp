@@ -6,7 +6,7 @@
 #include "drive/limits.hpp"
 #include "drive/memory.hpp"
 #include "source/disk.hpp"
-#include "syntax/tree.hpp"
+#include "syntax/files.hpp"
 
 #include <string>
 #include <vector>
@@ -15,7 +15,7 @@ namespace matchmark::drive {
 
 struct Gathered {
     SourceMap sources;
-    std::vector<syntax::File> files; // parts library, used files before their users, the root last
+    syntax::Files files; // parts library, used files before their users, the root last
     FileId root = Span::no_file;
     std::vector<Diagnostic> findings; // of parsing too
     bool unreadable = false;          // some file is missing, not text, or cannot be read

@@ -4,7 +4,7 @@
 
 #include "diagnostics/diagnostic.hpp"
 #include "resolve/resolve.hpp"
-#include "syntax/tree.hpp"
+#include "syntax/files.hpp"
 
 #include <map>
 #include <string>
@@ -16,7 +16,7 @@ namespace matchmark::drive {
 // A file as it was parsed; it holds for the same text under the same id.
 struct Parsed {
     std::string text;
-    syntax::File file;
+    syntax::FilePointer file; // null before the first time
     std::vector<Diagnostic> findings;
 };
 

@@ -42,11 +42,11 @@ void resolve_all(Context& context, const std::vector<Declaration>& all) {
     resolve_guides(context, all);
 }
 
-std::vector<Declaration> gathered(const std::vector<syntax::File>& files, std::size_t first,
+std::vector<Declaration> gathered(const syntax::Files& files, std::size_t first,
                                   std::size_t count) {
     std::vector<Declaration> all;
     for (std::size_t i = first; i < count; ++i)
-        gather(files[i], all);
+        gather(*files[i], all);
     return all;
 }
 
@@ -123,7 +123,7 @@ NameSpaces above(const NameSpaces& below) {
 
 } // namespace
 
-model::Model resolve(const SourceMap& sources, const std::vector<syntax::File>& files,
+model::Model resolve(const SourceMap& sources, const syntax::Files& files,
                      std::vector<Diagnostic>& findings) {
     model::Model model;
     Context context{sources, model, findings, {}};
@@ -131,8 +131,8 @@ model::Model resolve(const SourceMap& sources, const std::vector<syntax::File>& 
     return model;
 }
 
-BasePointer resolve_base(const SourceMap& sources, const std::vector<syntax::File>& files,
-                         std::size_t count, const BasePointer& below) {
+BasePointer resolve_base(const SourceMap& sources, const syntax::Files& files, std::size_t count,
+                         const BasePointer& below) {
     std::vector<Diagnostic> findings;
     auto base = std::make_shared<Base>();
     base->count = count;
@@ -148,7 +148,7 @@ BasePointer resolve_base(const SourceMap& sources, const std::vector<syntax::Fil
     return base;
 }
 
-bool may_follow(const Base& base, const std::vector<syntax::File>& files) {
+bool may_follow(const Base& base, const syntax::Files& files) {
     if (!base.has_device())
         return true;
     const auto all = gathered(files, base.count, files.size());
@@ -157,7 +157,7 @@ bool may_follow(const Base& base, const std::vector<syntax::File>& files) {
     });
 }
 
-model::Model resolve(const SourceMap& sources, const std::vector<syntax::File>& files,
+model::Model resolve(const SourceMap& sources, const syntax::Files& files,
                      std::vector<Diagnostic>& findings, const Base& base) {
     model::Model model = model_of(base);
     Context context{sources, model, findings, above(base.names)};

@@ -45,10 +45,10 @@ drive::Compilation compile_text(Disk& disk, const std::string& path, const std::
 
 std::string expanded(const drive::Compilation& whole, std::size_t index) {
     std::vector<std::string> uses;
-    for (const syntax::Line& line : whole.files.back().lines) {
+    for (const syntax::Line& line : whole.files.back()->lines) {
         if (line.keyword != syntax::Keyword::use)
             continue;
-        const auto& term = whole.files.back().terms[line.first_term];
+        const auto& term = whole.files.back()->terms[line.first_term];
         uses.push_back(std::string(whole.sources.slice(term.span)));
         uses.back() = uses.back().substr(1, uses.back().size() - 2);
     }

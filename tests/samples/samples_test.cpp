@@ -146,10 +146,10 @@ TEST_CASE("written out in full, a guide checks clean and needs no more writing o
             continue;
         CAPTURE(path);
         std::vector<std::string> uses;
-        for (const syntax::Line& line : compiled.files.back().lines) {
+        for (const syntax::Line& line : compiled.files.back()->lines) {
             if (line.keyword != syntax::Keyword::use)
                 continue;
-            const Span span = compiled.files.back().terms[line.first_term].span;
+            const Span span = compiled.files.back()->terms[line.first_term].span;
             const std::string quoted(compiled.sources.slice(span));
             uses.push_back(quoted.substr(1, quoted.size() - 2));
         }

@@ -19,7 +19,7 @@ namespace {
 using syntax::Keyword;
 using syntax::LineShape;
 
-const syntax::File& root_file(const Compilation& done) { return done.files.back(); }
+const syntax::File& root_file(const Compilation& done) { return *done.files.back(); }
 
 // The paths of the root's `use` lines, for a file that is to stand at `output`.
 std::vector<std::string> uses(const Compilation& done, const std::string& output) {

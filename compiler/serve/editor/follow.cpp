@@ -59,11 +59,11 @@ std::set<std::string> declaring_files(Workspace& workspace, const std::string& p
                                       const Followed& name) {
     std::set<std::string> files;
     const Analysis& analysis = workspace.analysis(path);
-    for (const syntax::File& file : analysis.done.files) {
-        if (analysis.done.sources.file(file.id).built_in)
+    for (const syntax::FilePointer& file : analysis.done.files) {
+        if (analysis.done.sources.file(file->id).built_in)
             continue;
         std::vector<Place> places;
-        collect(analysis, file, name, places);
+        collect(analysis, *file, name, places);
         for (const Place& place : places) {
             if (place.use.declares)
                 files.insert(place.path);
@@ -155,14 +155,14 @@ texts_with(Workspace& workspace, const std::vector<Place>& places, const std::st
 // Names of the sort that are known already where the name is used.
 bool is_taken(const Analysis& analysis, const Followed& name, const std::string& new_name) {
     const SourceMap& sources = analysis.done.sources;
-    for (const syntax::File& file : analysis.done.files) {
-        for (const NameUse& use : names_of(sources, file, analysis.done.model)) {
+    for (const syntax::FilePointer& file : analysis.done.files) {
+        for (const NameUse& use : names_of(sources, *file, analysis.done.model)) {
             const bool same_space =
                 use.sort == name.use.sort ||
                 (use.sort == NameSort::resource && name.use.sort == NameSort::item) ||
                 (use.sort == NameSort::item && name.use.sort == NameSort::resource);
             const bool near = !is_local(name.use.sort) || use.sort != name.use.sort ||
-                              (use.home == name.use.home && file.id == analysis.done.root);
+                              (use.home == name.use.home && file->id == analysis.done.root);
             if (same_space && near && use.declares && sources.slice(use.span) == new_name)
                 return true;
         }

@@ -165,13 +165,13 @@ const StepPlace* place_of(const FindingOnPage& finding, const std::vector<StepPl
 
 } // namespace
 
-std::optional<SourceStep> step_at(const SourceMap& sources, const std::vector<syntax::File>& files,
-                                  Span span) {
-    const auto file = std::find_if(files.begin(), files.end(),
-                                   [&](const syntax::File& one) { return one.id == span.file; });
-    if (file == files.end() || !span.known()) {
+std::optional<SourceStep> step_at(const SourceMap& sources, const syntax::Files& files, Span span) {
+    const auto found = std::find_if(files.begin(), files.end(),
+                                    [&](const auto& one) { return one->id == span.file; });
+    if (found == files.end() || !span.known()) {
         return std::nullopt;
     }
+    const syntax::FilePointer& file = *found;
     const std::size_t number = sources.place(span.file, span.begin).line;
     std::optional<SourceStep> step;
     SourceStep around;

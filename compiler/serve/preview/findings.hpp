@@ -23,8 +23,7 @@ struct SourceStep {
     model::Section section = model::Section::take_apart;
     std::string name;
 };
-std::optional<SourceStep> step_at(const SourceMap& sources, const std::vector<syntax::File>& files,
-                                  Span span);
+std::optional<SourceStep> step_at(const SourceMap& sources, const syntax::Files& files, Span span);
 
 struct FindingOnPage {
     Severity severity = Severity::error;

@@ -11,8 +11,8 @@ namespace {
 
 std::vector<std::string> own_paths(const drive::Gathered& gathered) {
     std::vector<std::string> paths;
-    for (const syntax::File& file : gathered.files) {
-        const SourceFile& source = gathered.sources.file(file.id);
+    for (const syntax::FilePointer& file : gathered.files) {
+        const SourceFile& source = gathered.sources.file(file->id);
         if (!source.built_in) {
             paths.push_back(source.path);
         }

@@ -14,8 +14,8 @@ TEST_CASE("findings find their step") {
     matchmark::SourceMap sources;
     const auto id = sources.add("a.mmk", text);
     std::vector<matchmark::Diagnostic> findings;
-    const std::vector<matchmark::syntax::File> files{
-        matchmark::syntax::parse(sources, id, findings)};
+    const matchmark::syntax::Files files{std::make_shared<const matchmark::syntax::File>(
+        matchmark::syntax::parse(sources, id, findings))};
     const auto at = [&](const char* words) {
         const auto begin = static_cast<std::uint32_t>(text.find(words));
         return step_at(sources, files, {id, begin, begin + 1});

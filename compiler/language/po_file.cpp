@@ -266,6 +266,17 @@ void take_messages(po_file_t file, std::string_view text, Catalogue& catalogue) 
     po_message_iterator_free(iterator);
 }
 
+// Without a charset in the header the library loses every letter that is not of ASCII.
+std::string with_charset(std::string header) {
+    if (header.find("charset=") != std::string::npos) {
+        return header;
+    }
+    if (!header.empty() && !header.ends_with('\n')) {
+        header += '\n';
+    }
+    return header + "Content-Type: text/plain; charset=UTF-8\n";
+}
+
 void insert(po_message_iterator_t iterator, const Message& message) {
     po_message_t to = po_message_create();
     if (!message.context.empty()) {
@@ -336,7 +347,7 @@ std::string write_po(const Catalogue& catalogue) {
     po_file_t file = po_file_create();
     po_message_iterator_t iterator = po_message_iterator(file, nullptr);
     Message header;
-    header.forms = {catalogue.header};
+    header.forms = {with_charset(catalogue.header)};
     header.fuzzy = catalogue.language.empty();
     insert(iterator, header);
     for (const Message& message : catalogue.messages) {

@@ -95,12 +95,17 @@ constexpr std::array<std::string_view, 28> drawn{
     "pattern",  "mask",    "clipPath",       "marker",         "textPath",
     "style",    "a",       "filter"};
 
+// A prefix that the drawing does not declare is left in the name. In a page it may mean something:
+// `xlink:href` is a link there, declared or not.
+bool has_lost_prefix(const std::string& name) { return name.find(':') != std::string::npos; }
+
 bool is_drawn(const xmlNode* node, const xmlNs* space) {
     const std::string name = as_string(node->name);
     const bool same_space =
         node->ns == nullptr ? space == nullptr : as_string(node->ns->href) == svg_space;
-    return same_space && (std::find(drawn.begin(), drawn.end(), name) != drawn.end() ||
-                          (name.starts_with("fe") && name != "feImage"));
+    return same_space && !has_lost_prefix(name) &&
+           (std::find(drawn.begin(), drawn.end(), name) != drawn.end() ||
+            (name.starts_with("fe") && name != "feImage"));
 }
 
 std::string without_spaces(std::string_view text) {
@@ -147,6 +152,9 @@ bool is_harmless(const xmlAttr* attribute) {
     const std::string value = as_string(content.get());
     const std::string name = without_spaces(as_string(attribute->name));
     const std::string space = attribute->ns == nullptr ? "" : as_string(attribute->ns->href);
+    if (has_lost_prefix(name)) {
+        return false;
+    }
     if (name == "href") {
         return (space.empty() || space == link_space) && is_harmless_link(value);
     }

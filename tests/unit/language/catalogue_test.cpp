@@ -76,6 +76,17 @@ TEST_CASE("a catalogue is read as it was written") {
     }
 }
 
+TEST_CASE("a catalogue whose header names no charset is written as UTF-8") {
+    Catalogue written;
+    written.header = "Language: de";
+    written.messages = {message("", "größer", "größer als 5 µm")};
+    const Read read(write_po(written));
+    CHECK(read.findings.empty());
+    REQUIRE(read.catalogue.messages.size() == 1);
+    CHECK(read.catalogue.messages[0].one == "größer");
+    CHECK(read.catalogue.messages[0].forms.front() == "größer als 5 µm");
+}
+
 TEST_CASE("broken catalogues give findings with a line, and nothing half read") {
     const Read cut(head + "msgid \"a\"\nmsgstr \"b\nmsgid \"c\"\nmsgstr \"d\"\n");
     REQUIRE(!cut.findings.empty());

@@ -30,7 +30,7 @@ std::string point_text(const model::Point& point) {
 class DeviceWriter {
 public:
     DeviceWriter(const PartsTable& table, const model::Model& library)
-        : table_(table), library_(library), names_(table) {}
+        : table_(table), library_(library), kind_words_(library), names_(table) {}
 
     std::string faces() {
         std::map<std::string, model::Point> far;
@@ -68,7 +68,7 @@ public:
 private:
     // What the item is, before anything is written of it.
     void begin(const PartRow& part) {
-        guess_ = guess_kind(library_, part);
+        guess_ = kind_words_.guess(part);
         role_ = guess_.kind == nullptr ? model::Role::part : guess_.kind->role;
         above_.clear();
         for (const std::string& open : part.to_decide) {
@@ -221,6 +221,7 @@ private:
 
     const PartsTable& table_;
     const model::Model& library_;
+    KindWords kind_words_;
     TableNames names_;
     KindGuess guess_;
     model::Role role_ = model::Role::part;

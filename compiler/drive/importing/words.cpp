@@ -22,51 +22,36 @@ std::string with_spaces(std::string words) {
     return words;
 }
 
+template <class Visit> void each_word(std::string_view text, Visit visit) {
+    constexpr std::string_view between = " \t\r\n\v\f";
+    for (std::size_t at = text.find_first_not_of(between); at != std::string_view::npos;) {
+        const std::size_t end = std::min(text.find_first_of(between, at), text.size());
+        visit(text.substr(at, end - at));
+        at = text.find_first_not_of(between, end);
+    }
+}
+
 // Each word without a plural's s, so that "lid screws" has the word "screw".
 std::string singular_words(const std::string& text) {
-    std::istringstream in(with_spaces(in_small_letters(text)));
+    const std::string small = with_spaces(in_small_letters(text));
     std::string result;
-    for (std::string word; in >> word;) {
+    each_word(small, [&](std::string_view word) {
         while (!word.empty() && std::string_view(".,;:()").find(word.back()) != std::string::npos) {
-            word.pop_back();
+            word.remove_suffix(1);
         }
         if (word.size() > 3 && word.ends_with('s') && !word.ends_with("ss")) {
-            word.pop_back();
+            word.remove_suffix(1);
         }
-        result += word + " ";
-    }
+        result += word;
+        result += ' ';
+    });
     return result;
 }
 
-std::size_t count_words(const std::string& text) {
-    std::istringstream in(text);
+std::size_t count_words(std::string_view text) {
     std::size_t count = 0;
-    for (std::string word; in >> word;) {
-        ++count;
-    }
+    each_word(text, [&](std::string_view) { ++count; });
     return count;
-}
-
-bool names_kind(const model::Kind& kind, const std::string& cell) {
-    const std::string small = singular_words(cell);
-    return !cell.empty() &&
-           (small == singular_words(kind.name) || small == singular_words(kind.title));
-}
-
-const model::Kind* kind_by_words(const model::Model& library, const std::string& words) {
-    const model::Kind* best = nullptr;
-    std::size_t most = 0;
-    for (const model::Kind& kind : library.kinds) {
-        for (const std::string& phrase : {kind.title, with_spaces(kind.name)}) {
-            const std::string asked = singular_words(phrase);
-            const std::size_t count = count_words(asked);
-            if (count > most && model::has_words(words, asked)) {
-                best = &kind;
-                most = count;
-            }
-        }
-    }
-    return best;
 }
 
 const model::Kind* first_for_a_driver(const model::Model& library) {
@@ -108,25 +93,50 @@ bool is_role_word(const std::string& cell) {
     });
 }
 
-KindGuess guess_kind(const model::Model& library, const PartRow& part) {
+KindWords::KindWords(const model::Model& library) : library_(library) {
     for (const model::Kind& kind : library.kinds) {
-        if (names_kind(kind, part.kind)) {
-            return {&kind, true};
+        for (const std::string& called : {kind.title, kind.name}) {
+            const std::string words = singular_words(called);
+            phrases_.push_back({&kind, words, count_words(words)});
         }
     }
+}
+
+const model::Kind* KindWords::named(const std::string& words) const {
+    const auto found = std::find_if(phrases_.begin(), phrases_.end(),
+                                    [&](const Phrase& phrase) { return phrase.words == words; });
+    return found == phrases_.end() ? nullptr : found->kind;
+}
+
+const model::Kind* KindWords::in(const std::string& words) const {
+    const model::Kind* best = nullptr;
+    std::size_t most = 0;
+    for (const Phrase& phrase : phrases_) {
+        if (phrase.count > most && model::has_words(words, phrase.words)) {
+            best = phrase.kind;
+            most = phrase.count;
+        }
+    }
+    return best;
+}
+
+KindGuess KindWords::guess(const PartRow& part) const {
+    const std::string cell = singular_words(part.kind);
+    if (const model::Kind* kind = part.kind.empty() ? nullptr : named(cell)) {
+        return {kind, true};
+    }
     // What the kind's own cell says counts more than the rest of the row.
-    const model::Kind* kind = kind_by_words(library, singular_words(part.kind));
+    const model::Kind* kind = in(cell);
     if (kind == nullptr) {
-        kind = kind_by_words(
-            library, singular_words(part.kind + " " + part.title + " " + with_spaces(part.name)));
+        kind = in(singular_words(part.kind + " " + part.title + " " + part.name));
     }
     const bool tightened = !part.torque.empty() || !part.drive.empty() || !part.holds.empty();
     if (kind == nullptr && tightened) {
-        kind = first_for_a_driver(library);
+        kind = first_for_a_driver(library_);
     }
     // "part" says that it is none of the others.
-    if (kind != nullptr && kind->role != model::Role::part && is_role_word(part.kind) &&
-        singular_words(part.kind) == std::string(model::role_word(model::Role::part)) + " ") {
+    if (kind != nullptr && kind->role != model::Role::part &&
+        cell == std::string(model::role_word(model::Role::part)) + " ") {
         kind = nullptr;
     }
     return {kind, false};
@@ -175,14 +185,20 @@ std::string drive_phrase(const model::Model& library, const std::string& cell) {
     std::vector<std::string> found;
     std::string without_size;
     for (const model::Drive& drive : library.drives) {
-        const bool named =
-            model::has_words(cell, with_spaces(drive.name)) || model::has_words(cell, drive.title);
+        const bool named = model::has_words(cell, with_spaces(drive.name)) ||
+                           model::has_words(cell, drive.title) ||
+                           std::any_of(drive.driven_by.begin(), drive.driven_by.end(),
+                                       [&](const std::string& tool) {
+                                           return model::has_words(cell, with_spaces(tool));
+                                       });
         for (const model::DriveSize& size : drive.sizes) {
             const bool has_size =
                 std::find(words.begin(), words.end(), in_small_letters(size.size)) != words.end();
             // "PH2" says which drive; a bare number does not.
-            if (has_size && (named || !is_digit(size.size[0]))) {
-                found.push_back(drive.name + " " + size.size);
+            const std::string phrase = drive.name + " " + size.size;
+            const bool known = std::find(found.begin(), found.end(), phrase) != found.end();
+            if (has_size && !known && (named || !is_digit(size.size[0]))) {
+                found.push_back(phrase);
             }
         }
         without_size = named && without_size.size() < drive.name.size() ? drive.name : without_size;

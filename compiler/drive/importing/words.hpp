@@ -4,8 +4,10 @@
 #include "drive/importing/parts.hpp"
 #include "model/model.hpp"
 
+#include <cstddef>
 #include <map>
 #include <string>
+#include <vector>
 
 namespace matchmark::drive {
 
@@ -14,9 +16,30 @@ struct KindGuess {
     bool sure = false;                 // the table names it, or its title
 };
 
-// By the cell of its kind, or else by the kind whose title or name has most words in what the row
-// says. What is tightened, and no more is known, is the library's first fastener for a driver.
-KindGuess guess_kind(const model::Model& library, const PartRow& part);
+// What the library calls its kinds, ready to be looked for in one row after another.
+class KindWords {
+public:
+    // The library has to outlive this.
+    explicit KindWords(const model::Model& library);
+
+    // By the cell of its kind, or else by the kind whose title or name has most words in what the
+    // row says. What is tightened, and no more is known, is the library's first fastener for a
+    // driver.
+    [[nodiscard]] KindGuess guess(const PartRow& part) const;
+
+private:
+    struct Phrase {
+        const model::Kind* kind;
+        std::string words; // in small letters and the singular
+        std::size_t count;
+    };
+
+    [[nodiscard]] const model::Kind* named(const std::string& words) const;
+    [[nodiscard]] const model::Kind* in(const std::string& words) const;
+
+    const model::Model& library_;
+    std::vector<Phrase> phrases_; // in the order of the library
+};
 
 // "part", "Fastener", "connectors": what an item is, not of what kind.
 bool is_role_word(const std::string& cell);

@@ -3,6 +3,7 @@
 // The numbered conditions are those of docs/semantics.md, "A verb may be applied".
 #include "bench/bench.hpp"
 #include "bench/isolation.hpp"
+#include "bench/recharge.hpp"
 
 #include <algorithm>
 
@@ -340,6 +341,7 @@ void perform(const Bench& bench, State& state, const Act& act) {
     const Kind& kind = model.kind(item.kind);
     const Verb& verb = kind.verbs[act.verb];
     const unsigned set = kind.set_of[verb.to];
+    const std::vector<ItemId> were_dead = dead_sources_of(bench, state, act.item);
     for (const auto member : changing(bench, state, act)) {
         std::uint8_t& flags = state.flags[item.first_member + member];
         StateId& stands = state.slots[slot(model, act.item, member, set)];
@@ -351,6 +353,7 @@ void perform(const Bench& bench, State& state, const Act& act) {
             flags = static_cast<std::uint8_t>(flags & ~spent);
         stands = verb.to;
     }
+    charge_again(bench, state, were_dead);
 }
 
 std::optional<Refusal> apply(const Bench& bench, State& state, const Act& act) {

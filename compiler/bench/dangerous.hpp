@@ -18,6 +18,11 @@ struct Dangers {
 // Those of the device as it is assembled.
 Dangers dangers(const Bench& bench);
 
+// The item's first hazard on reach that is not made safe, if the item, or what it feeds, can be
+// reached in this state and could not at the start.
+std::optional<Exposure> laid_bare(const Bench& bench, const State& start, const State& state,
+                                  ItemId item);
+
 // As `exposure`, with these at hand.
 std::optional<Exposure> exposure(const Bench& bench, const State& before, const State& after,
                                  const Act& act, const Dangers& dangers);

@@ -29,6 +29,11 @@ bool made_safe(const Bench& bench, const State& state, ItemId id, StateSet safe)
     return true;
 }
 
+bool met_on_reach(const Kind& kind) {
+    return std::any_of(kind.hazards.begin(), kind.hazards.end(),
+                       [](const HazardUse& use) { return use.on_reach; });
+}
+
 // The verbs of the set in which safety lies are how it is made safe: they are always free.
 bool makes_safe(const Kind& kind, const HazardUse& use, const Act& act) {
     const unsigned set = kind.set_of[kind.verbs[act.verb].to];
@@ -85,6 +90,20 @@ bool is_dangerous(const Bench& bench, const State& state, ItemId id) {
            });
 }
 
+std::optional<Exposure> laid_bare(const Bench& bench, const State& start, const State& state,
+                                  ItemId id) {
+    const auto& hazards = bench.model->kind_of(id).hazards;
+    for (std::size_t use = 0; use < hazards.size(); ++use) {
+        if (!hazards[use].on_reach || made_safe(bench, state, id, hazards[use].safe) ||
+            !could_be_made_safe(bench, state, id))
+            continue;
+        const ItemId open = laid_open(bench, start, state, state, id, false);
+        if (open.known())
+            return Exposure{id, use, open};
+    }
+    return std::nullopt;
+}
+
 Dangers dangers(const Bench& bench) {
     Dangers found;
     found.start = assembled(bench);
@@ -101,6 +120,9 @@ std::optional<Exposure> exposure(const Bench& bench, const State& before, const 
     const bool from_outside = model.kind_of(act.item).verbs[act.verb].from_outside;
     for (const ItemId id : dangers.items) {
         const Kind& kind = model.kind_of(id);
+        const bool far = !touches(bench, act, id) && !touches(bench, act, model.item(id).carrier);
+        if (far && !met_on_reach(kind))
+            continue;
         for (std::size_t use = 0; use < kind.hazards.size(); ++use) {
             const HazardUse& hazard = kind.hazards[use];
             if (act.item == id && makes_safe(kind, hazard, act))

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <set>
 
 namespace matchmark::bench {
 
@@ -32,22 +33,6 @@ bool proves_item(const Model& model, const model::Step& test, ItemId item) {
     });
 }
 
-bool proves_function(const Model& model, const model::Step& test, model::FunctionId function) {
-    if (test.proves.empty())
-        return false;
-    const auto& path = path_of(model, function);
-    const bool by_name =
-        std::any_of(test.proves.begin(), test.proves.end(),
-                    [&](const model::Proof& proof) { return proof.function == function; });
-    // Every item of the path proved by itself proves the path.
-    const auto proved = [&](ItemId item) {
-        return std::any_of(test.proves.begin(), test.proves.end(), [&](const model::Proof& proof) {
-            return !proof.function.known() && proof.item == item;
-        });
-    };
-    return by_name || (!path.empty() && std::all_of(path.begin(), path.end(), proved));
-}
-
 std::vector<ItemId> upholding(const Bench& bench, model::FunctionId function) {
     const Model& model = *bench.model;
     std::vector<ItemId> items;
@@ -74,8 +59,9 @@ std::vector<ItemId> upholding(const Bench& bench, model::FunctionId function) {
 
 std::vector<ItemId> proven_items(const Bench& bench, const model::Step& test) {
     std::vector<ItemId> items;
+    std::set<ItemId> known;
     const auto add = [&](ItemId item) {
-        if (bench.exists(item) && !among(items, item))
+        if (bench.exists(item) && known.insert(item).second)
             items.push_back(item);
     };
     for (const model::Proof& proof : test.proves) {
@@ -104,16 +90,17 @@ bool conditions_hold(const Bench& bench, const State& state, const model::Step& 
     });
 }
 
+bool is_back(const Bench& bench, const State& state, ItemId item) {
+    if (any_flag(*bench.model, state, item, given_up))
+        return true;
+    // An open cover is in its place as far as its function goes; a tie must bind again as it did.
+    return bench.model->item(item).role == model::Role::part ? present(bench, state, item)
+                                                             : in_first_state(bench, state, item);
+}
+
 bool all_back(const Bench& bench, const State& state, const std::vector<ItemId>& items) {
-    return std::all_of(items.begin(), items.end(), [&](ItemId item) {
-        const auto role = bench.model->item(item).role;
-        if (any_flag(*bench.model, state, item, given_up))
-            return true;
-        // An open cover is in its place as far as its function goes; a tie must bind again as it
-        // did.
-        return role == model::Role::part ? present(bench, state, item)
-                                         : in_first_state(bench, state, item);
-    });
+    return std::all_of(items.begin(), items.end(),
+                       [&](ItemId item) { return is_back(bench, state, item); });
 }
 
 std::vector<ItemId> hidden_in_whole(const Bench& bench, const State& whole,

@@ -8,7 +8,6 @@ namespace matchmark::bench {
 // Does the test prove this item: by name, through a function on whose path it lies, or (a test that
 // names nothing) as one of the guide's renewed parts?
 bool proves_item(const Model& model, const model::Step& test, ItemId item);
-bool proves_function(const Model& model, const model::Step& test, model::FunctionId function);
 
 // The items on the function's path; for a rating also the fasteners that press its seals together:
 // those that hold the same parts to each other as a seal joins.
@@ -22,7 +21,10 @@ std::vector<ItemId> proven_items(const Bench& bench, const model::Step& test);
 std::vector<ItemId> plugs_of(const Bench& bench, ItemId part);
 
 bool conditions_hold(const Bench& bench, const State& state, const model::Step& test);
-// All of these stand as assembled (every set of states that may not end otherwise).
+// Stands as assembled, or was given up on purpose: a part that is present, a tie that binds as it
+// did.
+bool is_back(const Bench& bench, const State& state, ItemId item);
+// All of these are.
 bool all_back(const Bench& bench, const State& state, const std::vector<ItemId>& items);
 // Those of the items that are hidden when the device is whole, as it is in `whole`.
 std::vector<ItemId> hidden_in_whole(const Bench& bench, const State& whole,

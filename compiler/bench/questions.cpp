@@ -1,5 +1,6 @@
 // What a state of the bench says: what is on, what binds, what is in the way.
 #include "bench/bench.hpp"
+#include "bench/tally.hpp"
 
 #include <algorithm>
 
@@ -175,6 +176,28 @@ bool reachable(const Bench& bench, const State& state, ItemId item) {
     const bool is_part = bench.model->item(item).role == Role::part;
     const ItemId at = is_part ? place(bench, state, item) : seat(bench, state, item);
     return in_the_way(bench, state, item, at).empty();
+}
+
+// What `reachable` asks: the ways, and the places of all that it sets beside each other.
+std::vector<ItemId> reach_depends_on(const Model& model, ItemId id) {
+    std::vector<ItemId> items;
+    const auto add_with_carriers = [&](ItemId item) {
+        for (; item.known(); item = model.item(item).carrier)
+            items.push_back(item);
+    };
+    const Item& item = model.item(id);
+    add_with_carriers(id);
+    if (item.role != Role::part && !item.carrier.known()) {
+        for (const ItemId part : item.touches)
+            add_with_carriers(part);
+    }
+    for (const model::ReachClause& clause : item.reach) {
+        for (const auto& way : clause.ways) {
+            for (const ItemRef& ref : way)
+                add_with_carriers(ref.item);
+        }
+    }
+    return items;
 }
 
 std::vector<ItemId> moved_with(const Bench& bench, const State& state, ItemId part) {

@@ -70,6 +70,19 @@ constexpr auto everyday_verbs = std::to_array<Everyday>({
     {"isolate", energy},
 });
 
+// Those that do not end in "ed".
+constexpr auto irregular_pasts = std::to_array<std::pair<std::string_view, std::string_view>>({
+    {"took", "take"},
+    {"taken", "take"},
+    {"undid", "undo"},
+    {"undone", "undo"},
+    {"slid", "slide"},
+    {"swung", "swing"},
+    {"unstuck", "unstick"},
+    {"drove", "drive"},
+    {"bent", "bend"},
+});
+
 bool among(const std::vector<std::string>& words, const std::string& word) {
     return std::find(words.begin(), words.end(), word) != words.end();
 }
@@ -252,10 +265,27 @@ RoleSet everyday_roles(const std::string& verb) {
     return roles;
 }
 
-} // namespace
+// "pulled" -> "pull", "unplugged" -> "unplug", "took" -> "take": notes are often written
+// afterwards. The word itself stands first.
+std::vector<std::string> plain_forms(const std::string& word) {
+    std::vector<std::string> forms{word};
+    for (const auto& [past, plain] : irregular_pasts) {
+        if (word == past)
+            forms.emplace_back(plain);
+    }
+    const std::size_t size = word.size();
+    if (size < 5 || !word.ends_with("ed"))
+        return forms;
+    forms.push_back(word.substr(0, size - 2));
+    forms.push_back(word.substr(0, size - 1));
+    if (word[size - 3] == word[size - 4])
+        forms.push_back(word.substr(0, size - 3));
+    return forms;
+}
 
-std::optional<VerbFound> verb_by_words(const model::Model& model,
-                                       const std::vector<std::string>& words) {
+// A verb that the words begin with, or that stands around what it is said of.
+std::optional<VerbFound> known_verb(const model::Model& model,
+                                    const std::vector<std::string>& words) {
     for (std::size_t length = std::min<std::size_t>(3, words.size()); length > 0; --length) {
         std::string joined = words.front();
         for (std::size_t i = 1; i < length; ++i)
@@ -270,8 +300,23 @@ std::optional<VerbFound> verb_by_words(const model::Model& model,
         if (const RoleSet roles = everyday_roles(apart); roles != 0)
             return VerbFound{apart, roles, 1, false};
     }
+    return std::nullopt;
+}
+
+} // namespace
+
+std::optional<VerbFound> verb_by_words(const model::Model& model,
+                                       const std::vector<std::string>& words) {
+    if (words.empty())
+        return std::nullopt;
+    for (const std::string& form : plain_forms(words.front())) {
+        std::vector<std::string> plain = words;
+        plain.front() = form;
+        if (auto found = known_verb(model, plain))
+            return found;
+    }
     constexpr std::size_t short_word = 5; // of which one slip makes another
-    if (words.empty() || words.front().size() < short_word)
+    if (words.front().size() < short_word)
         return std::nullopt;
     std::vector<std::string> known;
     for (const Everyday& one : everyday_verbs)

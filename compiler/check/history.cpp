@@ -26,19 +26,19 @@ void History::record(std::size_t event, const model::Model& model, const State& 
         const std::size_t sets = model.kind(item.kind).set_count();
         const auto last_slot = static_cast<std::uint32_t>(item.first_slot + item.count * sets);
         for (std::uint32_t slot = item.first_slot; slot < last_slot; ++slot)
-            add(slot, cursor_.state.slots[slot], state.slots[slot]);
+            add(id, slot, cursor_.state.slots[slot], state.slots[slot]);
         for (std::uint32_t i = item.first_member; i < item.first_member + item.count; ++i)
-            add(model.slot_count + i, cursor_.state.flags[i], state.flags[i]);
+            add(id, model.slot_count + i, cursor_.state.flags[i], state.flags[i]);
     }
     ends_.resize(event + 1);
     ends_.back() = changes_.size();
     cursor_.event = event;
 }
 
-void History::add(std::uint32_t place, std::uint8_t& was, std::uint8_t is) {
+void History::add(model::ItemId item, std::uint32_t place, std::uint8_t& was, std::uint8_t is) {
     if (was == is)
         return;
-    changes_.push_back({place, was, is});
+    changes_.push_back({item, place, was, is});
     was = is;
 }
 
@@ -62,6 +62,13 @@ void History::go_to(std::size_t event) const {
         set(changes_[at].place, changes_[at].was);
     }
     cursor_.event = event;
+}
+
+std::vector<model::ItemId> History::changed_before(std::size_t event) const {
+    std::vector<model::ItemId> items;
+    for (std::size_t i = event == 0 ? 0 : ends_[event - 1]; i < ends_[event]; ++i)
+        items.push_back(changes_[i].item);
+    return items;
 }
 
 const State& History::before(std::size_t event) const {

@@ -25,8 +25,12 @@ public:
     // the event next to it, or the same, costs next to nothing.
     [[nodiscard]] const bench::State& before(std::size_t event) const;
 
+    // The items that stand otherwise before this event than before the last one; some twice.
+    [[nodiscard]] std::vector<model::ItemId> changed_before(std::size_t event) const;
+
 private:
     struct Change {
+        model::ItemId item;
         std::uint32_t place = 0; // a slot, or past the slots a member's flags
         std::uint8_t was = 0;
         std::uint8_t is = 0;
@@ -37,7 +41,7 @@ private:
     };
 
     void go_to(std::size_t event) const;
-    void add(std::uint32_t place, std::uint8_t& was, std::uint8_t is);
+    void add(model::ItemId item, std::uint32_t place, std::uint8_t& was, std::uint8_t is);
     void set(std::uint32_t place, std::uint8_t value) const;
 
     std::vector<Change> changes_;

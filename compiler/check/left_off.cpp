@@ -2,6 +2,7 @@
 #include "check/left_off.hpp"
 
 #include "bench/proof.hpp"
+#include "check/trials.hpp"
 
 #include <algorithm>
 
@@ -100,20 +101,69 @@ std::optional<std::size_t> last_test_of(const Walk& walk, ItemId item) {
         if (walk.events[i].action)
             continue;
         const auto proven = bench::proven_items(walk.bench, walk.step(walk.events[i]));
-        if (std::find(proven.begin(), proven.end(), item) != proven.end())
+        if (std::find(proven.begin(), proven.end(), item) != proven.end() ||
+            done_under(walk, i, item))
             return i;
     }
     return std::nullopt;
+}
+
+// For each item the last event at which something is done to it, by the guide or by the walk.
+std::vector<std::size_t> last_touches(const Walk& walk) {
+    std::vector<std::size_t> last(walk.model.items.size());
+    const auto note = [&](ItemId item, std::size_t at) {
+        last[item.value] = std::max(last[item.value], at);
+    };
+    for (std::size_t i = 0; i < walk.events.size(); ++i) {
+        if (walk.events[i].act)
+            note(walk.events[i].act->item, i);
+        if (const model::Action* action = walk.action(walk.events[i])) {
+            for (const model::Target& target : action->targets)
+                note(target.ref.item, i);
+        }
+    }
+    const auto note_all = [&](const std::vector<Act>& acts, std::size_t at) {
+        for (const Act& act : acts)
+            note(act.item, at);
+    };
+    for (const Trouble& trouble : walk.troubles)
+        note_all(trouble.missing, std::max(trouble.mend_at, trouble.event));
+    for (const LeftOff& found : walk.left_off)
+        note_all(found.acts, found.at);
+    return last;
+}
+
+// Do the acts, done here, open something that nothing after them closes, and that is home at the
+// end? Then they do not belong here, which is sooner known than by doing all the rest again.
+bool leaves_open(const Walk& walk, const Place& place, const std::vector<Pending>& pending,
+                 const std::vector<std::size_t>& last_touch) {
+    std::vector<Pending> at_stake;
+    for (const Act& act : place.acts) {
+        const Pending opened{act.item, 0, home_of(walk.model.kind_of(act.item), 0), 0};
+        const bool known = std::any_of(pending.begin(), pending.end(), [&](const Pending& entry) {
+            return entry.item == act.item;
+        });
+        if (last_touch[act.item.value] < place.at && !known && !away(walk, walk.end, opened))
+            at_stake.push_back(opened);
+    }
+    if (at_stake.empty())
+        return false;
+    State state = walk.state_at(place.at);
+    for (const Act& act : place.acts)
+        bench::perform(walk.bench, state, act);
+    return std::any_of(at_stake.begin(), at_stake.end(),
+                       [&](const Pending& opened) { return away(walk, state, opened); });
 }
 
 std::optional<Place> last_place_up_to(const Walk& walk, const Pending& wanted,
                                       const std::vector<Pending>& pending, std::size_t last) {
     const bench::Wish no_wish = [](std::uint32_t) -> model::StateSet { return 0; };
     const std::size_t before = count_away(walk, walk.end, pending);
+    const auto last_touch = last_touches(walk);
     for (std::size_t at = last + 1; at-- > wanted.left;) {
         const auto acts =
             bench::bring_to(walk.bench, walk.state_at(at), wanted.item, wanted.home, no_wish);
-        if (!acts || acts->empty())
+        if (!acts || acts->empty() || leaves_open(walk, {at, *acts}, pending, last_touch))
             continue;
         const auto end = replay(walk, at, *acts, walk.events.size());
         if (!end || away(walk, *end, wanted) || count_away(walk, *end, pending) >= before)

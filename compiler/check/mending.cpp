@@ -265,8 +265,37 @@ std::vector<Edit> insert_test(const Walk& walk, std::size_t at, const std::strin
     return {insertion(line.file, line_begin(sources, line), rest)};
 }
 
+std::vector<Edit> move_test(const Walk& walk, std::size_t test, std::size_t at) {
+    const SourceMap& sources = walk.sources;
+    const Span body = walk.step(walk.events[test]).body;
+    const std::uint32_t begin = line_begin(sources, body);
+    const std::uint32_t end = line_end(sources, {body.file, body.end, body.end});
+    const std::string& bytes = sources.file(body.file).text;
+    std::string text = bytes.substr(begin, end - begin);
+    if (text.empty() || text.back() != '\n')
+        text += '\n';
+    std::vector<Edit> edits{remove_declaration(sources, body)};
+    for (Edit& edit : insert_test(walk, at, text))
+        edits.push_back(std::move(edit));
+    return edits;
+}
+
+std::vector<Edit> add_condition(const Walk& walk, std::size_t test, const std::string& condition) {
+    const Span head = walk.step(walk.events[test]).declaration;
+    return {insertion_on_new_line(walk.sources, head.file, line_end(walk.sources, head),
+                                  "  when       " + condition + "\n")};
+}
+
 Edit remove_line(const SourceMap& sources, Span line) {
     return {{line.file, line_begin(sources, line), line_end(sources, line)}, ""};
+}
+
+Edit remove_declaration(const SourceMap& sources, Span body) {
+    const std::string& bytes = sources.file(body.file).text;
+    std::uint32_t from = line_begin(sources, body);
+    while (from > 1 && bytes[from - 1] == '\n' && bytes[from - 2] == '\n')
+        --from;
+    return {{body.file, from, line_end(sources, {body.file, body.end, body.end})}, ""};
 }
 
 Edit add_to_head(const Walk& walk, const std::string& line) {

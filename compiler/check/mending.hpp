@@ -27,6 +27,12 @@ std::vector<Edit> insert_at(const Walk& walk, std::size_t at,
 // Inserts a whole test so that it comes just before event `at`, splitting a step where it must.
 std::vector<Edit> insert_test(const Walk& walk, std::size_t at, const std::string& text);
 
+// Moves a whole test so that it comes just before event `at`, its text as the author wrote it.
+std::vector<Edit> move_test(const Walk& walk, std::size_t test, std::size_t at);
+
+// Adds a line `when ...` to the test.
+std::vector<Edit> add_condition(const Walk& walk, std::size_t test, const std::string& condition);
+
 // The resources, by index, that some step or test uses, or a goal names.
 std::set<std::uint32_t> used_resources(const Walk& walk);
 // " with meter, clamp": the listed tools that nothing uses, for a line that has to be written
@@ -37,6 +43,9 @@ std::vector<std::string> unused_for(const Walk& walk, model::ItemId item);
 
 // Removes the whole line.
 Edit remove_line(const SourceMap& sources, Span line);
+
+// Removes a step or test, from its head line to the end of its last, with the empty lines above it.
+Edit remove_declaration(const SourceMap& sources, Span body);
 
 // Adds a detail line to the guide's head.
 Edit add_to_head(const Walk& walk, const std::string& line);

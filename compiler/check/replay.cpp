@@ -1,6 +1,8 @@
 // Runs a stretch of a walk again with something added.
 #include "check/walk.hpp"
 
+#include "bench/recharge.hpp"
+
 #include <algorithm>
 #include <utility>
 
@@ -23,6 +25,8 @@ public:
     void perform(const Act& act) {
         bench::perform(walk_.bench, state_, act);
         changed_.push_back(act.item);
+        for (const model::ItemId charged : bench::charged_by(walk_.bench, act.item))
+            changed_.push_back(charged);
     }
 
     // What the walk itself added before the event: mends of refusals, and what was left off.
@@ -82,7 +86,7 @@ std::optional<State> replay(const Walk& walk, std::size_t at, const std::vector<
         const State before = state;
         if (bench::apply(walk.bench, state, act))
             return std::nullopt;
-        if (bench::exposure(walk.bench, before, state, act))
+        if (bench::exposure(walk.bench, before, state, act, walk.dangers))
             return std::nullopt;
     }
     Again again(walk, std::move(state));

@@ -1,6 +1,7 @@
 // Matches what the work obliges one to prove with the tests that prove it.
 #include "check/trials.hpp"
 
+#include "check/claims.hpp"
 #include "model/describe.hpp"
 
 #include <algorithm>
@@ -77,70 +78,120 @@ std::vector<Obligation> obligations(const Walk& walk) {
     return all;
 }
 
-bool claims(const Walk& walk, const model::Step& test, const Obligation& obligation) {
-    return obligation.function.known()
-               ? bench::proves_function(walk.model, test, obligation.function)
-               : bench::proves_item(walk.model, test, obligation.item);
-}
-
 bool all_back_at(const Walk& walk, std::size_t at, const Obligation& obligation) {
     return bench::all_back(walk.bench, walk.state_at(at), obligation.must_be_back);
 }
 
-bool hidden_at(const Walk& walk, std::size_t at, const Obligation& obligation) {
-    return bench::any_hidden(walk.bench, walk.state_at(at), obligation.may_be_hidden);
+// What a test proves that names nothing.
+std::vector<ItemId> renewed_items(const Walk& walk) {
+    std::vector<ItemId> items;
+    for (const Event& event : walk.events) {
+        const model::Action* action = walk.action(event);
+        if (action == nullptr || action->sort != model::ActionSort::replace)
+            continue;
+        for (const auto& target : action->targets)
+            items.push_back(target.ref.item);
+    }
+    return items;
+}
+
+// What a test asks of the state in which it is done.
+struct Demands {
+    const model::Step& test;
+    std::vector<ItemId> proven;
+    std::vector<ItemId> sources;
+};
+
+Demands demands_of(const Walk& walk, const model::Step& test, std::vector<ItemId> sources) {
+    return {test, bench::proven_items(walk.bench, test), std::move(sources)};
+}
+
+// Could it be done here: ready, what it proves back, its sources on, no danger open?
+bool safe_at(const Walk& walk, std::size_t at, const Demands& demands) {
+    const bench::State& state = walk.state_at(at);
+    return bench::conditions_hold(walk.bench, state, demands.test) &&
+           bench::all_back(walk.bench, state, demands.proven) &&
+           bench::all_restored(walk.bench, state, demands.sources) &&
+           !bench::within_reach(walk.bench, state, demands.test, walk.dangers);
 }
 
 } // namespace
 
 std::vector<Proven> proofs(const Walk& walk) {
-    std::vector<std::size_t> tests;
-    for (std::size_t i = 0; i < walk.events.size(); ++i) {
-        if (!walk.events[i].action)
-            tests.push_back(i);
-    }
     std::vector<Proven> all;
-    for (const Obligation& obligation : obligations(walk)) {
-        Proven proven{obligation, {}, {}};
-        for (const std::size_t i : tests) {
-            if (!claims(walk, walk.step(walk.events[i]), obligation))
-                continue;
-            if (i > obligation.cause && all_back_at(walk, i, obligation)) {
+    for (Obligation& obligation : obligations(walk))
+        all.push_back({std::move(obligation), {}, {}});
+    const Claims claims(walk.model, all);
+    for (std::size_t i = 0; i < walk.events.size(); ++i) {
+        if (walk.events[i].action)
+            continue;
+        for (const std::size_t claimed : claims.of(walk.step(walk.events[i]))) {
+            Proven& proven = all[claimed];
+            if (i > proven.obligation.cause && all_back_at(walk, i, proven.obligation)) {
                 proven.by = i;
             } else {
                 proven.early = i;
             }
         }
-        all.push_back(std::move(proven));
     }
     return all;
 }
 
-std::vector<std::size_t> chances_for(const Walk& walk, const Obligation& obligation) {
-    std::vector<std::size_t> open;
-    std::vector<std::size_t> hidden;
-    for (std::size_t at = obligation.cause + 1; at <= walk.events.size(); ++at) {
-        if (!all_back_at(walk, at, obligation))
-            continue;
-        (hidden_at(walk, at, obligation) ? hidden : open).push_back(at);
-    }
-    return open.empty() ? hidden : open;
+bool could_be_done(const Walk& walk, std::size_t test, const Obligation& obligation,
+                   std::size_t at) {
+    // What closes it in may itself be needed for the test; and what is tried under power is tried
+    // closed.
+    const model::Step& step = walk.step(walk.events[test]);
+    return all_back_at(walk, at, obligation) &&
+           bench::conditions_hold(walk.bench, walk.state_at(at), step) &&
+           safe_at(walk, at, demands_of(walk, step, sources_of_test(walk, test)));
 }
 
-std::optional<std::size_t> hidden_since(const Walk& walk, std::size_t test,
-                                        const Obligation& obligation) {
-    if (!hidden_at(walk, test, obligation))
-        return std::nullopt;
+std::optional<std::size_t> place_for(const Walk& walk, const std::vector<Obligation>& group,
+                                     const Chances& chances) {
+    model::Step test; // that says nothing of when
+    std::size_t last_cause = 0;
+    for (const Obligation& one : group) {
+        model::Proof proof;
+        proof.item = one.item;
+        proof.function = one.function;
+        test.proves.push_back(proof);
+        last_cause = std::max(last_cause, one.cause);
+    }
+    const Demands demands = demands_of(walk, test, bench::test_sources(walk.bench, test, {}));
+    for (auto stretch = chances.rbegin(); stretch != chances.rend(); ++stretch) {
+        for (std::size_t at = stretch->to; at-- > stretch->from;) {
+            if (safe_at(walk, at, demands))
+                return at;
+        }
+    }
+    for (std::size_t at = walk.events.size(); !demands.sources.empty() && at > last_cause; --at) {
+        if (safe_at(walk, at, demands))
+            return at;
+    }
+    return chances.empty() ? std::nullopt : std::optional(chances.back().to - 1);
+}
+
+std::vector<ItemId> sources_of_test(const Walk& walk, std::size_t test) {
     const model::Step& step = walk.step(walk.events[test]);
-    for (std::size_t at = test; at-- > obligation.cause + 1;) {
-        if (hidden_at(walk, at, obligation))
-            continue;
-        // What closes it in may itself be needed for the test.
-        const auto proven = bench::proven_items(walk.bench, step);
-        const bool could = all_back_at(walk, at, obligation) &&
-                           bench::all_back(walk.bench, walk.state_at(at), proven) &&
-                           bench::conditions_hold(walk.bench, walk.state_at(at), step);
-        return could ? std::optional(at) : std::nullopt;
+    const auto renewed = step.proves.empty() ? renewed_items(walk) : std::vector<ItemId>{};
+    return bench::test_sources(walk.bench, step, renewed);
+}
+
+bool done_under(const Walk& walk, std::size_t test, ItemId item) {
+    const auto sources = sources_of_test(walk, test);
+    return std::any_of(sources.begin(), sources.end(), [&](ItemId source) {
+        const auto& through = walk.model.item(source).through;
+        return source == item || std::find(through.begin(), through.end(), item) != through.end();
+    });
+}
+
+std::optional<std::size_t> better_point(const Walk& walk, std::size_t test) {
+    const Demands demands =
+        demands_of(walk, walk.step(walk.events[test]), sources_of_test(walk, test));
+    for (std::size_t at = test + 1; at <= walk.events.size(); ++at) {
+        if (safe_at(walk, at, demands))
+            return at;
     }
     return std::nullopt;
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "bench/proof.hpp"
+#include "bench/trial_power.hpp"
 #include "check/walk.hpp"
 
 #include <optional>
@@ -27,15 +28,33 @@ struct Proven {
 
 std::vector<Proven> proofs(const Walk& walk);
 
-// The points (events; the count: the end) where a test could prove it, in order: all is back, and
-// nothing hides it if that can be had.
-std::vector<std::size_t> chances_for(const Walk& walk, const Obligation& obligation);
+// Points of a walk (events; the count: the end), `to` not among them.
+struct Stretch {
+    std::size_t from = 0;
+    std::size_t to = 0;
+};
+using Chances = std::vector<Stretch>; // in order
 
-// The event that hid what the test proves although the test could have been done before it; nothing
-// when it is in time.
-std::optional<std::size_t> hidden_since(const Walk& walk, std::size_t test,
-                                        const Obligation& obligation);
+// Where one test for all of these belongs: at the last of `chances` or, when these are fed by a
+// source, at the last point where it is on and no danger lies within reach. `chances`: where all of
+// them can be proved, supply or not.
+std::optional<std::size_t> place_for(const Walk& walk, const std::vector<Obligation>& group,
+                                     const Chances& chances);
+
+// Could the test (an event) have been done at this point, where nothing hides what it proves?
+bool could_be_done(const Walk& walk, std::size_t test, const Obligation& obligation,
+                   std::size_t at);
 
 std::string name_of(const Walk& walk, const Obligation& obligation);
+
+// The sources that have to be back when the test (an event) is done.
+std::vector<model::ItemId> sources_of_test(const Walk& walk, std::size_t test);
+
+// Is the item one of these, or a connector on the way of one?
+bool done_under(const Walk& walk, std::size_t test, model::ItemId item);
+
+// The first point after the test at which it could be done with its sources back and no danger
+// within reach; nothing when there is none.
+std::optional<std::size_t> better_point(const Walk& walk, std::size_t test);
 
 } // namespace matchmark::check

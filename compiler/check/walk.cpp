@@ -1,7 +1,7 @@
 // Runs a procedure over the bench, once for each variant.
 #include "check/walk.hpp"
 
-#include "bench/dangerous.hpp"
+#include "bench/recharge.hpp"
 #include "check/left_off.hpp"
 
 #include <algorithm>
@@ -64,7 +64,7 @@ bool done_by_mend(Walk& walk, const Act& act, Span line) {
 
 class Runner {
 public:
-    explicit Runner(Walk& walk) : walk_(walk), dangers_(bench::dangers(walk.bench)) {
+    explicit Runner(Walk& walk) : walk_(walk), dangers_(walk.dangers) {
         walk_.history.start(dangers_.start);
         go_on_from(dangers_.start);
     }
@@ -93,6 +93,8 @@ private:
     void perform(const Act& act) {
         bench::perform(walk_.bench, state_, act);
         note_change(act.item);
+        for (const model::ItemId charged : bench::charged_by(walk_.bench, act.item))
+            note_change(charged);
     }
 
     void note_change(model::ItemId id) {
@@ -113,7 +115,7 @@ private:
     void go_on_from(const State& state) {
         state_ = next_ = state;
         changed_.clear();
-        dangers_.items = bench::dangers(walk_.bench).items;
+        dangers_.items = walk_.dangers.items;
         std::erase_if(dangers_.items, [&](model::ItemId id) {
             return !bench::is_dangerous(walk_.bench, state_, id);
         });
@@ -150,6 +152,8 @@ private:
         bench::perform(walk_.bench, next_, act);
         const auto met = bench::exposure(walk_.bench, state_, next_, act, dangers_);
         bench::copy_item(walk_.model, act.item, state_, next_);
+        for (const model::ItemId charged : bench::charged_by(walk_.bench, act.item))
+            bench::copy_item(walk_.model, charged, state_, next_);
         if (!met)
             return std::nullopt;
         const auto& use = walk_.model.kind_of(met->item).hazards[met->use];
@@ -390,7 +394,8 @@ private:
 
 Walk walk(const SourceMap& sources, const model::Model& model, const model::Procedure& procedure,
           unsigned variant) {
-    Walk record{sources, model, procedure, {&model, variant}, {}, {}, {}, {}, {}};
+    Walk record{sources, model, procedure, {&model, variant}, {}, {}, {}, {}, {}, {}};
+    record.dangers = bench::dangers(record.bench);
     list_events(record);
     Runner(record).run();
     find_left_off(record);

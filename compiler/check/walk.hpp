@@ -4,7 +4,7 @@
 // just before.
 #pragma once
 
-#include "bench/exposure.hpp"
+#include "bench/dangerous.hpp"
 #include "bench/missing.hpp"
 #include "bench/work.hpp"
 #include "check/history.hpp"
@@ -58,6 +58,7 @@ struct Walk {
     std::vector<Trouble> troubles;
     std::vector<LeftOff> left_off; // by place; put back by the walk, as if they had been mended
     bench::State end;
+    bench::Dangers dangers; // of the device as assembled
 
     [[nodiscard]] const model::Guide& guide() const { return model.guide(procedure.guide); }
     [[nodiscard]] const model::Step& step(const Event& event) const {

@@ -24,7 +24,7 @@ h3{font-size:1.1rem;margin:1.6rem 0 .5rem;padding:.3rem .7rem;background:#000;co
 print-color-adjust:exact;-webkit-print-color-adjust:exact;break-after:avoid}
 h3.quiet{background:#fff;color:#000;border:2px solid #000}
 p{margin:0 0 .5rem}
-.files{font-family:"Liberation Mono",monospace;font-size:1rem}
+code,.files{font-family:"Liberation Mono",monospace;font-size:1rem}
 ol,ul{margin:0;padding:0;list-style:none}
 .change{border-bottom:1px solid #6b6b6b;padding:.7rem 0 .6rem;break-inside:avoid}
 .head{font-weight:700;margin:0}
@@ -43,6 +43,22 @@ ins{background:#d9ecd9;font-weight:700}
 @media print{main{max-width:none;padding:0}body{font-size:10.5pt}@page{margin:16mm}}
 )css";
 
+// Names as the source has them stand between backticks: on the page, in type of their own.
+std::string with_code(const std::string& words) {
+    const std::string text = markup_escaped(words);
+    std::string html;
+    std::size_t at = 0;
+    for (;;) {
+        const auto open = text.find('`', at);
+        const auto close = open == std::string::npos ? open : text.find('`', open + 1);
+        if (close == std::string::npos)
+            return html + text.substr(at);
+        html += text.substr(at, open - at) + "<code>" + text.substr(open + 1, close - open - 1) +
+                "</code>";
+        at = close + 1;
+    }
+}
+
 std::string place_words(const StepPlace& place) {
     std::string words = place.in_old ? "old step" : "step";
     words += place.number == 0 ? "" : fmt::format(" {}", place.number);
@@ -57,38 +73,37 @@ void append_change(std::string& html, const Change& change) {
     html += "<li class=\"change\">\n<p class=\"head\">";
     html += change.safety ? "<span class=\"mark\">Safety</span>" : "";
     if (says_heading(change)) {
-        html += markup_escaped(std::string(heading_of(change.sort).substr(0, 1)) +
-                               change.what.substr(1)) +
-                "</p>\n";
+        html +=
+            with_code(std::string(heading_of(change.sort).substr(0, 1)) + change.what.substr(1)) +
+            "</p>\n";
     } else {
         html += fmt::format("{}</p>\n<p class=\"what\">{}</p>\n", heading_of(change.sort),
-                            markup_escaped(change.what));
+                            with_code(change.what));
     }
     html += "<dl>\n";
     if (!change.before.empty() || !change.after.empty()) {
         const Excerpt cut = excerpt(change.before, change.after);
         append_row(html, "was",
-                   cut.before.empty() ? "nothing"
-                                      : "<del>" + markup_escaped(cut.before) + "</del>");
+                   cut.before.empty() ? "nothing" : "<del>" + with_code(cut.before) + "</del>");
         append_row(html, "is",
-                   cut.after.empty() ? "nothing" : "<ins>" + markup_escaped(cut.after) + "</ins>");
+                   cut.after.empty() ? "nothing" : "<ins>" + with_code(cut.after) + "</ins>");
     }
     if (!change.steps.empty()) {
         std::string places;
         for (const StepPlace& place : change.steps) {
             places += places.empty() ? "" : "<br>";
-            places += markup_escaped(place_words(place));
+            places += with_code(place_words(place));
         }
         append_row(html, "where", places);
     }
     if (!change.why.empty()) {
-        append_row(html, "why", markup_escaped(change.why));
+        append_row(html, "why", with_code(change.why));
     }
     html += "</dl>\n";
     if (!change.with_it.empty()) {
         html += "<ul class=\"with\">\n";
         for (const std::string& line : change.with_it) {
-            html += "<li>with it: " + markup_escaped(line) + "</li>\n";
+            html += "<li>with it: " + with_code(line) + "</li>\n";
         }
         html += "</ul>\n";
     }
@@ -110,9 +125,8 @@ void append_group(std::string& html, const char* title, bool quiet,
 }
 
 void append_difference(std::string& html, const Difference& difference) {
-    html +=
-        fmt::format("<section>\n<h2>{}</h2>\n",
-                    markup_escaped(difference.title.empty() ? difference.name : difference.title));
+    html += fmt::format("<section>\n<h2>{}</h2>\n",
+                        with_code(difference.title.empty() ? difference.name : difference.title));
     html += fmt::format("<p{}>{}</p>\n", difference.changes.empty() ? " class=\"same\"" : "",
                         tally(difference));
     append_group(html, "Safety", false, difference.changes,
@@ -139,7 +153,7 @@ std::string to_html(const Report& report) {
     html += fmt::format("<p class=\"files\">{} → {}</p>\n", markup_escaped(report.before),
                         markup_escaped(report.after));
     for (const std::string& remark : report.remarks) {
-        html += fmt::format("<p>Note: {}</p>\n", markup_escaped(remark));
+        html += fmt::format("<p>Note: {}</p>\n", with_code(remark));
     }
     for (const Difference& difference : report.differences) {
         append_difference(html, difference);

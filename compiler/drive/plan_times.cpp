@@ -1,13 +1,13 @@
 // Writes the times of a way in: act by act in columns, and the sums.
 #include "drive/plan_times.hpp"
 
+#include "language/spoken.hpp"
 #include "model/describe.hpp"
 
 #include <fmt/core.h>
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
-#include <cmath>
 #include <ostream>
 
 namespace matchmark::drive {
@@ -43,13 +43,7 @@ bool any_face(const WayIn& way) {
 } // namespace
 
 std::string duration(double seconds) {
-    const auto whole = static_cast<long long>(std::llround(seconds));
-    if (whole < 60)
-        return fmt::format("{} s", whole);
-    if (whole < 3600)
-        return whole % 60 == 0 ? fmt::format("{} min", whole / 60)
-                               : fmt::format("{} min {} s", whole / 60, whole % 60);
-    return fmt::format("{} h {} min", whole / 3600, whole % 3600 / 60);
+    return language::said_time(language::english(), seconds);
 }
 
 std::string act_words(const model::Model& model, const bench::Act& act) {

@@ -1,11 +1,10 @@
 // The numbers of an appraisal as words.
 #include "guide/appraisal.hpp"
 
+#include "language/spoken.hpp"
 #include "model/describe.hpp"
 
 #include <fmt/core.h>
-
-#include <cmath>
 
 namespace matchmark::guide {
 
@@ -25,13 +24,7 @@ std::string range_words(const ScoreRange& range) {
 }
 
 std::string time_words(double seconds) {
-    const auto whole = static_cast<long long>(std::llround(seconds));
-    if (whole < 60)
-        return fmt::format("{} s", whole);
-    if (whole < 3600)
-        return whole % 60 == 0 ? fmt::format("{} min", whole / 60)
-                               : fmt::format("{} min {} s", whole / 60, whole % 60);
-    return fmt::format("{} h {} min", whole / 3600, whole % 3600 / 60);
+    return language::said_time(language::english(), seconds);
 }
 
 std::string counted_words(const std::vector<Counted>& counted) {

@@ -130,7 +130,7 @@ std::string hundredths(int value);
 std::string ten_thousandths(int value);
 // "3.00", "1.00 to 5.00"
 std::string range_words(const ScoreRange& range);
-// "8 s", "2 min 5 s", "1 h 10 min"
+// "2 min 5 s": language::said_time in English, for an appraisal is in English alone.
 std::string time_words(double seconds);
 // "4 screws M2 x 6, hexalobular 6; 2 latches"; empty when there are none
 std::string counted_words(const std::vector<Counted>& counted);

@@ -6,6 +6,8 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
+#include <fmt/core.h>
 
 namespace matchmark::language {
 
@@ -189,6 +191,22 @@ std::string said_number(const Language& language, double value) {
     std::string number = model::number_text(value);
     replace_all(number, ".", traits_of(language).decimal);
     return number;
+}
+
+std::string said_time(const Language& language, double seconds) {
+    const std::string_view space = traits_of(language).unit_space;
+    const auto pair = [&](std::int64_t large, const char* of_large, std::int64_t small,
+                          const char* of_small) {
+        std::string words = fmt::format("{}{}{}", large, space, of_large);
+        return small == 0 ? words : words + fmt::format(" {}{}{}", small, space, of_small);
+    };
+    const std::int64_t whole = std::llround(seconds);
+    if (whole < 60)
+        return fmt::format("{}{}s", whole, space);
+    if (whole < 3600)
+        return pair(whole / 60, "min", whole % 60, "s");
+    const std::int64_t minutes = std::llround(seconds / 60);
+    return pair(minutes / 60, "h", minutes % 60, "min");
 }
 
 // In Spanish "y" becomes "e" before the sound i, "o" becomes "u" before the sound o and before 8

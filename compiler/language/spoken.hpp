@@ -40,6 +40,9 @@ std::string said(const Language& language, const model::Quantity& quantity);
 // "at least 5 mm", "0.05 to 0.15 mm"
 std::string said(const Language& language, const model::Limit& limit);
 std::string said_number(const Language& language, double value);
+// A length of time, wherever one is shown: "52 s", "1 min 11 s", "2 h 5 min". To the second,
+// from an hour on to the minute.
+std::string said_time(const Language& language, double seconds);
 // "A, B and C", "A or B"
 std::string said_list(const Language& language, const std::vector<std::string>& words,
                       std::string_view joiner = "and");

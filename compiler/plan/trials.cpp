@@ -1,9 +1,15 @@
 // Finds the place of each test in the put-back.
 #include "plan/trials.hpp"
 
-#include "bench/proof.hpp"
+#include "plan/trial_fits.hpp"
 
 #include <algorithm>
+#include <iterator>
+#include <list>
+#include <map>
+#include <optional>
+#include <set>
+#include <string_view>
 
 namespace matchmark::plan {
 
@@ -11,125 +17,183 @@ using model::Step;
 
 namespace {
 
+using Place = std::list<Step>::iterator;
+
 struct Gap {
-    std::size_t step = 0;
+    Place step;
     std::size_t action = 0; // before this one; its step's action count: after the last
 };
 
-// What a gap is good for: the test can be done there, with or without something hiding what it
-// proves; hidden, with the plugs of what was renewed in or not.
-enum class Fit : unsigned char { no, hidden, plugged, open };
-
-// The parts that the steps renew: what a test proves that does not say.
-std::vector<model::ItemId> renewed_in(const std::vector<Step>& steps) {
-    std::vector<model::ItemId> items;
-    for (const Step& step : steps) {
-        for (const auto& action : step.actions) {
-            if (action.sort != model::ActionSort::replace)
-                continue;
-            for (const auto& target : action.targets)
-                items.push_back(target.ref.item);
+// The steps while tests are put between their actions. A test does nothing, so that a point, a
+// number of actions done, stays the same wherever tests are put.
+class Order {
+public:
+    explicit Order(std::vector<Step>& steps)
+        : steps_(std::make_move_iterator(steps.begin()), std::make_move_iterator(steps.end())) {
+        for (Place step = steps_.begin(); step != steps_.end(); ++step) {
+            if (!step->actions.empty())
+                doing_.emplace(actions_, step);
+            actions_ += step->actions.size();
+            if (is_back(*step))
+                names_.insert(step->name);
         }
     }
-    return items;
-}
 
-// Each gap of the procedure, in order, with how well the test fits there in one variant.
-std::vector<std::pair<Gap, Fit>> gaps_in(const bench::Bench& bench,
-                                         const std::vector<model::Resource>& resources,
-                                         const std::vector<Step>& steps, const Step& test) {
-    auto proven = bench::proven_items(bench, test);
-    const auto renewed = renewed_in(steps);
-    if (test.proves.empty())
-        proven = renewed;
-    std::vector<model::ItemId> plugs;
-    for (const model::ItemId item : renewed) {
-        for (const model::ItemId plug : bench::plugs_of(bench, item))
-            plugs.push_back(plug);
+    std::vector<Step> taken_back() {
+        return {std::make_move_iterator(steps_.begin()), std::make_move_iterator(steps_.end())};
     }
-    std::vector<std::pair<Gap, Fit>> gaps;
-    bench::State state = bench::assembled(bench);
-    const auto may_be_hidden = bench::hidden_in_whole(bench, state, proven);
-    const auto consider = [&](Gap gap, model::Section section) {
-        const bool can = section == model::Section::put_back &&
-                         bench::conditions_hold(bench, state, test) &&
-                         bench::all_back(bench, state, proven);
-        if (!can) {
-            gaps.emplace_back(gap, Fit::no);
-        } else if (!bench::any_hidden(bench, state, may_be_hidden)) {
-            gaps.emplace_back(gap, Fit::open);
+
+    [[nodiscard]] std::size_t end() const { return actions_; }
+
+    // Of the put-back's gaps at this point, the last.
+    std::optional<Gap> last_gap(std::size_t point) {
+        Gap gap{steps_.end()};
+        if (point < actions_)
+            gap = before_action(point);
+        else if (!steps_.empty())
+            gap = {std::prev(steps_.end()), steps_.back().actions.size()};
+        return in_put_back(gap);
+    }
+
+    std::optional<Gap> first_gap(std::size_t point) {
+        Gap gap{steps_.begin()};
+        if (point > 0) {
+            gap = before_action(point - 1);
+            ++gap.action;
+        }
+        while (gap.step != steps_.end() && !is_back(*gap.step))
+            gap = {std::next(gap.step)};
+        return in_put_back(gap);
+    }
+
+    void insert(const Gap& gap, std::size_t point, const Step& test) {
+        if (gap.action == 0) {
+            steps_.insert(gap.step, test);
+        } else if (gap.action == gap.step->actions.size()) {
+            // After the tests that already stand there, so that tests keep the order written.
+            Place after = std::next(gap.step);
+            while (after != steps_.end() && after->is_test)
+                ++after;
+            steps_.insert(after, test);
         } else {
-            gaps.emplace_back(gap,
-                              bench::all_back(bench, state, plugs) ? Fit::plugged : Fit::hidden);
+            const Place rest = split(gap);
+            steps_.insert(rest, test);
+            doing_.emplace(point, rest);
         }
-    };
-    for (std::size_t s = 0; s < steps.size(); ++s) {
-        for (std::size_t a = 0; a < steps[s].actions.size(); ++a) {
-            consider({s, a}, steps[s].section);
-            bench::carry_out(bench, state, resources, steps[s].actions[a]);
-        }
-        consider({s, steps[s].actions.size()}, steps[s].section);
+        names_.insert(test.name);
     }
-    return gaps;
+
+    void append(const Step& test) {
+        steps_.push_back(test);
+        names_.insert(test.name);
+    }
+
+private:
+    static bool is_back(const Step& step) { return step.section == model::Section::put_back; }
+
+    std::optional<Gap> in_put_back(const Gap& gap) {
+        if (gap.step == steps_.end() || !is_back(*gap.step))
+            return std::nullopt;
+        return gap;
+    }
+
+    Gap before_action(std::size_t action) {
+        const auto step = std::prev(doing_.upper_bound(action));
+        return {step->second, action - step->first};
+    }
+
+    // Makes a step of its own of what stands after the gap.
+    Place split(const Gap& gap) {
+        Step& step = *gap.step;
+        const auto middle = step.actions.begin() + static_cast<std::ptrdiff_t>(gap.action);
+        std::vector<model::Action> later(std::make_move_iterator(middle),
+                                         std::make_move_iterator(step.actions.end()));
+        step.actions.resize(gap.action);
+        std::vector<model::Action> earlier = std::move(step.actions);
+        Step rest = step;
+        step.actions = std::move(earlier);
+        rest.actions = std::move(later);
+        while (names_.count(rest.name) != 0)
+            rest.name += "-then";
+        rest.prose.clear();
+        rest.photos.clear();
+        const Place placed = steps_.insert(std::next(gap.step), std::move(rest));
+        names_.insert(placed->name);
+        return placed;
+    }
+
+    std::list<Step> steps_;
+    std::map<std::size_t, Place> doing_; // the steps that do something, by the actions before them
+    std::set<std::string> names_;        // of the put-back's steps
+    std::size_t actions_ = 0;
+};
+
+// The worse of the two at each point.
+Fits worse(const Fits& some, const Fits& others) {
+    Fits result;
+    auto a = some.begin();
+    auto b = others.begin();
+    while (a != some.end() || b != others.end()) {
+        const bool from_a = b == others.end() || (a != some.end() && a->point <= b->point);
+        const bool from_b = a == some.end() || (b != others.end() && b->point <= a->point);
+        const std::size_t point = from_a ? a->point : b->point;
+        a += from_a ? 1 : 0;
+        b += from_b ? 1 : 0;
+        const Fit fit = std::min(std::prev(a)->fit, std::prev(b)->fit);
+        if (result.empty() || result.back().fit != fit)
+            result.push_back({point, fit});
+    }
+    return result;
 }
 
-// The last gap where the test can be done in every variant with nothing hiding what it proves;
+// A point, and which of the gaps there: the last, or the first.
+struct Point {
+    std::size_t at = 0;
+    bool first_gap = false;
+};
+
+// The last point where the test can be done in every variant with nothing hiding what it proves;
 // failing that, the first where it can be done, best with all plugs in.
-std::optional<Gap> place_of(const model::Model& model,
-                            const std::vector<model::Resource>& resources,
-                            model::VariantMask variants, const std::vector<Step>& steps,
-                            const Step& test) {
-    std::vector<std::pair<Gap, Fit>> gaps;
-    for (unsigned v = 0; v < model::variant_count(model); ++v) {
-        if (((variants >> v) & 1U) == 0)
-            continue;
-        const auto here = gaps_in({&model, v}, resources, steps, test);
-        if (gaps.empty())
-            gaps = here;
-        for (std::size_t i = 0; i < gaps.size(); ++i)
-            gaps[i].second = std::min(gaps[i].second, here[i].second);
+std::optional<Point> point_of(const Fits& fits, std::size_t end) {
+    for (std::size_t i = fits.size(); i-- > 0;) {
+        if (fits[i].fit == Fit::open)
+            return Point{i + 1 < fits.size() ? fits[i + 1].point - 1 : end, false};
     }
-    const auto is = [](Fit wanted) {
-        return [wanted](const auto& gap) { return gap.second == wanted; };
-    };
-    const auto open = std::find_if(gaps.rbegin(), gaps.rend(), is(Fit::open));
-    if (open != gaps.rend())
-        return open->first;
     for (const Fit next_best : {Fit::plugged, Fit::hidden}) {
-        const auto first = std::find_if(gaps.begin(), gaps.end(), is(next_best));
-        if (first != gaps.end())
-            return first->first;
+        const auto first = std::find_if(
+            fits.begin(), fits.end(), [&](const FitFrom& entry) { return entry.fit == next_best; });
+        if (first != fits.end())
+            return Point{first->point, true};
     }
     return std::nullopt;
 }
 
-void insert_at(std::vector<Step>& steps, const Gap& gap, const Step& test) {
-    const auto at = [&](std::size_t index) {
-        return steps.begin() + static_cast<std::ptrdiff_t>(index);
-    };
-    const std::size_t count = steps[gap.step].actions.size();
-    if (gap.action == 0) {
-        steps.insert(at(gap.step), test);
-    } else if (gap.action == count) {
-        // After the tests that already stand there, so that tests keep the order written.
-        std::size_t after = gap.step + 1;
-        while (after < steps.size() && steps[after].is_test)
-            ++after;
-        steps.insert(at(after), test);
-    } else {
-        Step rest = steps[gap.step];
-        const auto middle = static_cast<std::ptrdiff_t>(gap.action);
-        rest.actions.erase(rest.actions.begin(), rest.actions.begin() + middle);
-        steps[gap.step].actions.resize(gap.action);
-        const auto taken = [&](const Step& step) {
-            return step.section == rest.section && step.name == rest.name;
-        };
-        while (std::any_of(steps.begin(), steps.end(), taken))
-            rest.name += "-then";
-        rest.prose.clear();
-        rest.photos.clear();
-        steps.insert(at(gap.step + 1), {test, rest});
+// Of each test, in all variants that it is for; nothing where there are none.
+std::vector<TrialFits> fits_of(const model::Model& model, const bench::Resources& resources,
+                               model::VariantMask variants, const std::vector<Step>& steps,
+                               const std::vector<Step>& tests) {
+    std::vector<TrialFits> all(tests.size());
+    for (unsigned v = 0; v < model::variant_count(model); ++v) {
+        std::vector<std::size_t> numbers;
+        std::vector<const Step*> here;
+        for (std::size_t i = 0; i < tests.size(); ++i) {
+            if ((((variants & tests[i].variants) >> v) & 1U) == 0)
+                continue;
+            numbers.push_back(i);
+            here.push_back(&tests[i]);
+        }
+        if (here.empty())
+            continue;
+        auto fits = trial_fits({&model, v}, resources, steps, here);
+        for (std::size_t i = 0; i < here.size(); ++i) {
+            TrialFits& known = all[numbers[i]];
+            const bool first = known.anyhow.empty();
+            known.anyhow = first ? std::move(fits[i].anyhow) : worse(known.anyhow, fits[i].anyhow);
+            known.powered =
+                first ? std::move(fits[i].powered) : worse(known.powered, fits[i].powered);
+        }
     }
+    return all;
 }
 
 } // namespace
@@ -137,13 +201,21 @@ void insert_at(std::vector<Step>& steps, const Gap& gap, const Step& test) {
 void place_trials(const model::Model& model, const std::vector<model::Resource>& resources,
                   model::VariantMask variants, std::vector<Step>& steps,
                   const std::vector<Step>& tests) {
-    for (const Step& test : tests) {
-        if (const auto gap = place_of(model, resources, variants & test.variants, steps, test)) {
-            insert_at(steps, *gap, test);
-        } else {
-            steps.push_back(test); // nowhere right: the checker says why
-        }
+    const auto fits = fits_of(model, resources, variants, steps, tests);
+    Order order(steps);
+    for (std::size_t i = 0; i < tests.size(); ++i) {
+        auto point = point_of(fits[i].powered, order.end());
+        if (!point) // its conditions stand against the supply: the checker says so
+            point = point_of(fits[i].anyhow, order.end());
+        std::optional<Gap> gap;
+        if (point)
+            gap = point->first_gap ? order.first_gap(point->at) : order.last_gap(point->at);
+        if (gap)
+            order.insert(*gap, point->at, tests[i]);
+        else
+            order.append(tests[i]); // nowhere right: the checker says why
     }
+    steps = order.taken_back();
 }
 
 } // namespace matchmark::plan

@@ -165,7 +165,7 @@ std::string prerequisites(const Document& document) {
             list(say(in, "Spares"), document.spares) + list(say(in, "Supplies"), document.supplies);
     text += document.cost.empty()
                 ? ""
-                : element("p", markup_escaped(say(in, "Together") + language::colon(in) +
+                : element("p", markup_escaped(sum_words(document) + language::colon(in) +
                                               language::said_list(in, document.cost)));
     std::vector<std::string> fasteners;
     for (const guide::FastenerRow& row : document.fasteners) {

@@ -1,9 +1,10 @@
 // Short facts about a guide and a step, in the same words in every form.
 #include "publish/facts.hpp"
 
+#include "language/spoken.hpp"
 #include "publish/fixed_words.hpp"
 
-#include <cmath>
+#include <algorithm>
 
 namespace matchmark::publish {
 
@@ -36,24 +37,19 @@ std::vector<Fact> facts(const guide::Step& step, const Language& in) {
     std::vector<Fact> all;
     add(all, in, "Tools", language::capital(in, language::said_list(in, step.tools)));
     add(all, in, "Handling",
-        step.seconds > 0 ? say_with(in, "about {time}", "time", time_words(step.seconds, in)) : "");
-    add(all, in, "Waiting", step.waiting_seconds > 0 ? time_words(step.waiting_seconds, in) : "");
+        step.seconds > 0
+            ? say_with(in, "about {time}", "time", language::said_time(in, step.seconds))
+            : "");
+    add(all, in, "Waiting",
+        step.waiting_seconds > 0 ? language::said_time(in, step.waiting_seconds) : "");
     return all;
 }
 
-std::string time_words(double seconds, const Language& in) {
-    const std::string space(language::traits_of(in).unit_space);
-    if (seconds < 90) {
-        return std::to_string(std::lround(seconds)) + space + "s";
-    }
-    const long minutes = std::lround(seconds / 60);
-    const long hours = minutes / 60;
-    const long rest = minutes % 60;
-    if (hours == 0) {
-        return std::to_string(minutes) + space + "min";
-    }
-    return std::to_string(hours) + space + "h" +
-           (rest == 0 ? "" : " " + std::to_string(rest) + space + "min");
+std::string sum_words(const guide::Document& document) {
+    const auto unpriced = [](const guide::Provision& one) { return one.price.empty(); };
+    const bool lacks = std::any_of(document.spares.begin(), document.spares.end(), unpriced) ||
+                       std::any_of(document.supplies.begin(), document.supplies.end(), unpriced);
+    return say(document.language, lacks ? "Together, without what has no price" : "Together");
 }
 
 std::string one_line(const guide::Provision& provision) {

@@ -17,8 +17,8 @@ std::vector<Fact> facts(const guide::Document& document);
 std::vector<Fact> facts(const guide::Step& step,
                         const language::Language& in = language::english());
 
-// "40 s", "3 min", "1 h 20 min": rounded to what a person at a bench asks for.
-std::string time_words(double seconds, const language::Language& in = language::english());
+// "Together", before the sum of the prices; with a word about what has none and is not in it.
+std::string sum_words(const guide::Document& document);
 
 // "driver 6, 2, 14.50 EUR, for the lid"
 std::string one_line(const guide::Provision& provision);

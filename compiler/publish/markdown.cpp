@@ -188,7 +188,7 @@ std::string needs(const Document& document) {
         provisions(in, "To wear", document.protection) + provisions(in, "Tools", document.tools) +
         provisions(in, "Spares", document.spares) + provisions(in, "Supplies", document.supplies);
     if (!document.cost.empty()) {
-        text += say(in, "Together") + language::colon(in) +
+        text += sum_words(document) + language::colon(in) +
                 markdown_text(language::said_list(in, document.cost)) + "\n\n";
     }
     text += fasteners(document);

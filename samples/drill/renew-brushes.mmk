@@ -61,7 +61,7 @@ put-back
 step brushes-out "Put the brushes in"
   text: Slide each brush in with its hollow face on the commutator. Lower each spring slowly onto its brush.
 test contact "The meter shows a steady 1 ohm or less while the armature is turned by hand"
-  when       drive-unit out, brush-springs loaded
+  when       pack out, drive-unit out, brush-springs loaded
   proves     brushes, commutation
   with       meter
 

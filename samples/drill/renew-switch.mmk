@@ -51,7 +51,7 @@ put-back
 step switch-out "Lay the switch in"
   text: Lay the switch on its two pegs. Set the reverse lever in its middle position.
 test passes "The meter shows less than 0.5 ohm with the trigger pulled, and no reading with it free"
-  when       supply-spades connected, motor-spades connected, right-shell out
+  when       pack out, supply-spades connected, motor-spades connected, right-shell out
   proves     switch
   with       meter
 

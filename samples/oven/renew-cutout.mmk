@@ -62,14 +62,14 @@ put-back
 step cutout
   text: Push each terminal on until it stops. Pull each wire lightly.
 test cutout "The meter reads below 1 ohm across the cut-out leads"
-  when       cutout-leads connected, duct out
+  when       mains unplugged, cutout-leads connected, duct out
   proves     cutout, cutout-circuit
   with       meter
 
 step filament
   text: A loose filament lead burns its tab. Squeeze a slack terminal before you push it on.
 test filament "Each filament lead holds a pull of 20 N"
-  when       filament-leads connected, case out
+  when       mains unplugged, filament-leads connected, case out
   proves     filament-circuit
 
 step case

@@ -63,7 +63,8 @@ step bracket
 step leads
   text: Follow the numbers on the leads.
 test interlock "Door open: upper and lower switch read open, and the monitor switch reads closed"
-  when       upper-leads connected, lower-leads connected, monitor-leads connected, case out
+  when       mains unplugged, case out
+  when       upper-leads connected, lower-leads connected, monitor-leads connected
   proves     lower-switch, interlock
   with       meter
 test earth "Below 0.1 ohm from the earth pin to the bare edge of the case"

@@ -47,7 +47,7 @@ put-back
 step motor
   text: Turn the screw backwards until it drops into its old thread. Tighten it lightly.
 test winding "The meter reads 8 to 14 kohm across the motor leads"
-  when       motor-spades connected, motor-screw tight, base-cover out
+  when       mains unplugged, motor-spades connected, motor-screw tight, base-cover out
   proves     turntable-motor, turntable
   with       meter
 

@@ -288,6 +288,7 @@ step left
   text: Push the earth terminal on until it stops. Tuck its lead behind the rail.
 test earth "Less than 0.1 ohm from the earth pin to the left panel and to the supply module"
   when       left-earth connected, supply-earth connected, rear-cover out, top-cover out
+  when       mains unplugged
   proves     protective-earth
   with       meter
 test labels "Ten labels come out straight"

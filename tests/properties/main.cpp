@@ -5,6 +5,7 @@
 
 int main() {
     const bool bench = matchmark::properties::comes_back_together();
+    const bool tallies = matchmark::properties::tallies_agree();
     const bool guides = matchmark::properties::guides_hold();
-    return bench && guides ? EXIT_SUCCESS : EXIT_FAILURE;
+    return bench && tallies && guides ? EXIT_SUCCESS : EXIT_FAILURE;
 }

@@ -5,6 +5,8 @@ namespace matchmark::properties {
 
 // On the bench alone: what comes apart goes back together.
 bool comes_back_together();
+// Questions counted while acts are done answer as questions asked anew.
+bool tallies_agree();
 // Devices as text: what is planned can be done, what is drafted checks clean, what is written out
 // is the same work, another layout is the same text.
 bool guides_hold();

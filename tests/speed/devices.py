@@ -115,5 +115,9 @@ def many_devices(folder, lines):
 
 def bytes_and_lines(folder):
     files = sorted(folder.rglob("*.mmk"))
-    texts = [file.read_bytes() for file in files]
-    return sum(map(len, texts)), sum(text.count(b"\n") for text in texts), files
+    size = lines = 0
+    for file in files:
+        text = file.read_bytes()
+        size += len(text)
+        lines += text.count(b"\n")
+    return size, lines, files

@@ -50,6 +50,17 @@ bool proves_goal(const Walk& walk, const model::Step& test) {
     });
 }
 
+// Does it prove something that a missing line would move? Once that stands there, it is asked for.
+bool waits_for_mend(const Walk& walk, const model::Step& test) {
+    const auto items = bench::proven_items(walk.bench, test);
+    return std::any_of(walk.troubles.begin(), walk.troubles.end(), [&](const Trouble& trouble) {
+        return std::any_of(
+            trouble.missing.begin(), trouble.missing.end(), [&](const bench::Act& act) {
+                return std::find(items.begin(), items.end(), act.item) != items.end();
+            });
+    });
+}
+
 void find(const Walk& walk, std::vector<Diagnostic>& findings) {
     const auto proven = proofs(walk);
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
@@ -69,7 +80,8 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
             return entry.by == at || entry.early == at;
         });
         const model::Step& test = walk.step(walk.events[at]);
-        if (needed || test.section != model::Section::put_back || proves_goal(walk, test))
+        if (needed || test.section != model::Section::put_back || proves_goal(walk, test) ||
+            waits_for_mend(walk, test))
             continue;
         report(
             walk, at,

@@ -20,6 +20,8 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
         finding.label = "nothing is done here";
         finding.why = "the reader sees a number and a title, and looks for what to do";
         finding.help = "write what is done in it, or take the step away";
+        finding.edits = {remove_declaration(walk.sources, step.body)};
+        finding.safe = false; // its author may have been about to write it
         findings.push_back(std::move(finding));
     }
 }

@@ -1,5 +1,5 @@
 // A test that stands after the cover that hides what it proves, and could have stood before it.
-#include "check/trials.hpp"
+#include "check/chances.hpp"
 #include "check/troubles.hpp"
 
 #include <algorithm>
@@ -11,11 +11,14 @@ namespace {
 
 void find(const Walk& walk, std::vector<Diagnostic>& findings) {
     std::vector<std::size_t> seen;
-    for (const Proven& proven : proofs(walk)) {
-        if (!proven.by || displaced(walk, walk.step(walk.events[*proven.by])))
-            continue;
-        const auto since = hidden_since(walk, *proven.by, proven.obligation);
-        if (!since || std::find(seen.begin(), seen.end(), *proven.by) != seen.end())
+    const auto all = proofs(walk);
+    const auto open_at = last_open_before_test(walk, all);
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        const Proven& proven = all[i];
+        const auto since = open_at[i]; // the event there hid it
+        if (!since || std::find(seen.begin(), seen.end(), *proven.by) != seen.end() ||
+            displaced(walk, walk.step(walk.events[*proven.by])) ||
+            !could_be_done(walk, *proven.by, proven.obligation, *since))
             continue;
         seen.push_back(*proven.by);
         const model::Step& test = walk.step(walk.events[*proven.by]);

@@ -1,10 +1,9 @@
 // A part renewed, or a function disturbed, that no test proves after it is back.
-#include "check/trials.hpp"
+#include "check/chances.hpp"
 #include "check/troubles.hpp"
 
 #include <algorithm>
 #include <fmt/core.h>
-#include <iterator>
 
 namespace matchmark::check::rules {
 
@@ -70,26 +69,23 @@ void report(const Walk& walk, const std::vector<Obligation>& group,
 void report_in_groups(const Walk& walk, const std::vector<Obligation>& unproven,
                       std::vector<Diagnostic>& findings) {
     std::vector<bool> taken(unproven.size());
+    const std::vector<Chances> chances_of = chances_for(walk, unproven);
     for (std::size_t i = 0; i < unproven.size(); ++i) {
         if (taken[i])
             continue;
         std::vector<Obligation> group{unproven[i]};
-        auto chances = chances_for(walk, unproven[i]);
+        Chances chances = chances_of[i];
         for (std::size_t j = i + 1; j < unproven.size(); ++j) {
             if (taken[j])
                 continue;
-            const auto others = chances_for(walk, unproven[j]);
-            std::vector<std::size_t> common;
-            std::set_intersection(chances.begin(), chances.end(), others.begin(), others.end(),
-                                  std::back_inserter(common));
-            if (common.empty())
+            Chances shared = common(chances, chances_of[j]);
+            if (shared.empty())
                 continue;
-            chances = std::move(common);
+            chances = std::move(shared);
             group.push_back(unproven[j]);
             taken[j] = true;
         }
-        report(walk, group, chances.empty() ? std::nullopt : std::optional(chances.back()),
-               findings);
+        report(walk, group, place_for(walk, group, chances), findings);
     }
 }
 

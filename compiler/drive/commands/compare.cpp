@@ -208,9 +208,32 @@ std::string shown_name(const Input& input) {
     return input.path == "-" ? "standard input" : input.path;
 }
 
+// A file of one folder alone, by the titles of the guides in it; by its name when it has none.
+void tell_of_file(const Input& input, const std::string& name, bool added, compare::Report& report,
+                  Terminal& terminal) {
+    const State state = state_of(name, compile(terminal.disk, input.path, input.given()));
+    for (std::size_t i = 0; i < state.documents.size(); ++i) {
+        compare::Difference difference = one_sided(state, i, !added);
+        difference.changes.front().what += fmt::format(", file `{}`", name);
+        report.differences.push_back(std::move(difference));
+    }
+    if (!state.documents.empty())
+        return;
+    compare::Difference difference;
+    difference.name = name;
+    compare::Change change;
+    change.sort = added ? compare::Sort::guide_added : compare::Sort::guide_dropped;
+    change.safety = !added;
+    change.subject = name;
+    change.what = fmt::format("file `{}` is {}", name, added ? "new" : "there no more");
+    difference.changes.push_back(std::move(change));
+    report.differences.push_back(std::move(difference));
+}
+
 // Of two folders, the files of the same name; the others are told of.
 std::vector<Pair> folder_pairs(const CompareOptions& options, const std::vector<Input>& olds,
-                               const std::vector<Input>& news, compare::Report& report) {
+                               const std::vector<Input>& news, compare::Report& report,
+                               Terminal& terminal) {
     const auto below = [](const Input& input, const std::string& folder) {
         return input.path.substr(std::min(input.path.size(), folder.size()));
     };
@@ -233,15 +256,7 @@ std::vector<Pair> folder_pairs(const CompareOptions& options, const std::vector<
             continue;
         }
         const bool added = inputs_of.first == nullptr;
-        compare::Difference difference;
-        difference.name = name;
-        compare::Change change;
-        change.sort = added ? compare::Sort::guide_added : compare::Sort::guide_dropped;
-        change.safety = !added;
-        change.subject = name;
-        change.what = fmt::format("file `{}` is {}", name, added ? "new" : "there no more");
-        difference.changes.push_back(std::move(change));
-        report.differences.push_back(std::move(difference));
+        tell_of_file(added ? *inputs_of.second : *inputs_of.first, name, added, report, terminal);
     }
     return pairs;
 }
@@ -307,7 +322,7 @@ int compare_states(const CompareOptions& options, Terminal& terminal) {
         return exit_failed;
     }
     compare::Report report{options.paths[0], options.paths[1], {}, {}};
-    const std::vector<Pair> pairs = folders ? folder_pairs(options, *olds, *news, report)
+    const std::vector<Pair> pairs = folders ? folder_pairs(options, *olds, *news, report, terminal)
                                             : std::vector<Pair>{{olds->front(), news->front()}};
     for (const Pair& pair : pairs) {
         if (const int wrong = add_pair(pair, folders, report, terminal)) {

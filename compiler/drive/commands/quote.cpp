@@ -4,6 +4,7 @@
 #include "drive/reckoning.hpp"
 #include "drive/report.hpp"
 #include "drive/timing_choice.hpp"
+#include "language/spoken.hpp"
 #include "model/describe.hpp"
 #include "plan/quotation.hpp"
 #include "plan/work_time.hpp"
@@ -79,8 +80,7 @@ std::string exact_time(double seconds) {
 }
 
 std::string waiting_text(double seconds) {
-    const auto minutes = static_cast<std::int64_t>(std::ceil(seconds / 60));
-    return minutes % 60 == 0 ? fmt::format("{} h", minutes / 60) : fmt::format("{} min", minutes);
+    return language::said_time(language::english(), 60 * std::ceil(seconds / 60));
 }
 
 std::string rate_text(const Offer& offer) { return plan::to_text(offer.terms.rate) + "/h"; }

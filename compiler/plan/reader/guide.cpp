@@ -81,12 +81,11 @@ double longest(const std::vector<double>& seconds) {
     return seconds.empty() ? 0 : *std::max_element(seconds.begin(), seconds.end());
 }
 
-// Minutes up to an hour and a half, then hours and quarters of them.
+// Whole minutes up to an hour and a half, then whole quarters of an hour.
 std::string rough_time(const Language& language, double seconds, double least_minutes) {
     const double minutes = std::max(least_minutes, std::ceil(seconds / 60));
-    const auto time = minutes < 90 ? model::make_quantity(minutes, "min")
-                                   : model::make_quantity(std::ceil(minutes / 15) / 4, "h");
-    return said(language, *time);
+    return language::said_time(language,
+                               60 * (minutes < 90 ? minutes : std::ceil(minutes / 15) * 15));
 }
 
 std::string waiting_text(const Language& language, const ReaderWalk& walk) {

@@ -69,6 +69,11 @@ bool ReaderMessages::works_on(ItemId item) const { return among(worked_, item); 
 void ReaderMessages::begin(const ReaderWalk& walk, const model::Step& step, unsigned number) {
     step_ = &step;
     number_ = number;
+    if (hidden_when_whole_.empty()) {
+        const ReaderWalk whole = start_walk(model_, variants_);
+        for (std::uint32_t i = 0; i < model_.items.size(); ++i)
+            hidden_when_whole_.push_back(!any_reaches(whole, ItemId{i}));
+    }
     worked_.clear();
     for (const model::Action& action : step.actions) {
         for (const model::Target& target : action.targets) {
@@ -187,6 +192,14 @@ bool ReaderMessages::meets(const ReaderWalk& walk, ItemId id, const model::Hazar
     if (!use.on_reach) {
         return false;
     }
+    // A test done open, under power: whoever does it has the danger under the hand.
+    const auto within_reach = [&](ItemId part) {
+        return step_->is_test && hidden_when_whole_[part.value] && any_reaches(walk, part);
+    };
+    if (item.feeds.empty() ? within_reach(id)
+                           : std::any_of(item.feeds.begin(), item.feeds.end(), within_reach)) {
+        return true;
+    }
     const auto laid_open = [&](ItemId part) {
         return any_reaches(walk, part) && (works_on(part) || !reached_before_[part.value]);
     };
@@ -221,8 +234,8 @@ void ReaderMessages::tell_hazards(const ReaderWalk& walk, guide::Step& told) {
         const std::string subject = own(language_, context, hazard.title) +
                                     language::colon(language_) + said_list(language_, names);
         for (std::size_t i = 0; i < hazard.messages.size(); ++i) {
-            tell(told, {'h', index, i}, hazard.messages[i], context, subject, variants, worked_on,
-                 hazard.sign);
+            tell(told, {'h', index, i}, hazard.messages[i], context, subject, variants,
+                 worked_on || step_->is_test, hazard.sign);
         }
     }
 }

@@ -72,6 +72,8 @@ private:
     std::vector<bool> held_;          // or at any time in it
     std::vector<bool> unsafe_before_; // by item: some hazard of it was not made safe
     std::vector<bool> reached_before_;
+
+    std::vector<bool> hidden_when_whole_; // by item: out of reach on the assembled device
 };
 
 // The signal of a prose kind; nothing for text, notes and reasons.

@@ -226,11 +226,13 @@ Words said_given_up(const ReaderWords& in, const Action& action) {
                 item_places(in, action));
 }
 
-// "the old cell": without a count, since the new ones are as many.
+// "the old cell", "the used coolant": without a count, since the new ones are as many.
 Words said_dispose(const ReaderWords& in, const Action& action) {
     std::vector<std::string> names;
     for (const Target& target : action.targets) {
-        names.push_back(fill_text(text(in.language, "the old {item}"),
+        const bool flows = in.model.item(target.ref.item).role == model::Role::fluid;
+        names.push_back(fill_text(flows ? text(in.language, "the used {item}")
+                                        : text(in.language, "the old {item}"),
                                   {{"item", said_bare(in.language, in.model, target.ref.item)}}));
     }
     return fill(

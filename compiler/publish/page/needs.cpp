@@ -2,6 +2,7 @@
 #include "publish/page/needs.hpp"
 
 #include "language/punctuation.hpp"
+#include "publish/facts.hpp"
 #include "publish/fixed_words.hpp"
 #include "publish/page/safety.hpp"
 #include "publish/page/sign.hpp"
@@ -42,7 +43,7 @@ std::string provision_table(const Document& document) {
         "</th></tr></thead>\n<tbody>\n" + rows + "</tbody>\n";
     if (!document.cost.empty()) {
         text += "<tfoot><tr><th scope=\"row\" colspan=\"2\">" +
-                markup_escaped(say(in, "Together")) + "</th><td class=\"amount\">" +
+                markup_escaped(sum_words(document)) + "</th><td class=\"amount\">" +
                 markup_escaped(language::said_list(in, document.cost)) + "</td></tr></tfoot>\n";
     }
     return text + "</table>\n";

@@ -113,7 +113,7 @@ void add_provisions(Flow& flow, const guide::Document& document) {
     }
     if (!table.rows.empty() && !document.cost.empty()) {
         table.rows.push_back(
-            {rich_of(say(in, "Together")), {}, rich_of(language::said_list(in, document.cost))});
+            {rich_of(sum_words(document)), {}, rich_of(language::said_list(in, document.cost))});
         table.sum_below = true;
     }
     leave(flow, 10);

@@ -205,7 +205,7 @@ put-back
 
 step close "Close it"
   plug       mains
-  # error 3-5 [hazard-not-cleared] lays open what it feeds
+  # error 3-5 [hazard-not-cleared] works near it
   fit        case
 
 --- heat-cooled

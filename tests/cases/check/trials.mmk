@@ -321,3 +321,27 @@ put-back
 # advice 6-11 [asked-by-nothing] nothing that the work renews or disturbs asks for test `rattle`; declare the `function` that it proves
 test rattle "Nothing rattles"
   proves     body
+
+--- one-line-missing-is-one-finding
+use "logger.mmk"
+guide one-line-missing-is-one-finding "Look under the board"
+  for        competent
+  supply     seal-new "lid seal tape 2 mm", 40 cm for lid-seal
+  tool       pick "opening pick"
+
+take-apart
+
+step open "Take the lid off"
+  separate   lid-seal with pick
+  remove     lid
+
+step board-out "Take the board out"
+  # error 3-8 [still-held] would tear what holds it
+  remove     board
+
+put-back
+  derived
+test shows "It starts and shows the time"
+  proves     display
+test tight "It holds 5 kPa for 30 s"
+  proves     IP67

@@ -49,6 +49,20 @@ TEST_CASE("capture: bullets, numbers, capitals and number words say the same") {
                     "remove the board\n") == plain);
 }
 
+TEST_CASE("capture: notes written afterwards say the same") {
+    const std::string plain = device_of(lid_job);
+    CHECK(device_of("device: radio\nundid 4 screw M2x6 hexalobular 6, lid\nremoved lid\n"
+                    "disconnected friction plug, board to case\nremoved board\n") == plain);
+    for (const char* verb : {"took off the lid", "pulled off the lid", "lifted the lid off",
+                             "slid out the lid", "pulled lid"}) {
+        CAPTURE(verb);
+        const std::string device = device_of("device: radio\n" + std::string(verb) +
+                                             "\nremove board\n");
+        CHECK(has(device, "part lid"));
+        CHECK(has(device, "under      lid assumed"));
+    }
+}
+
 TEST_CASE("capture: a line that is not understood is kept and told, with its place") {
     Desk desk;
     desk.disk.files["n.txt"] = std::string(lid_job) + "  mumble mumble\n";

@@ -86,3 +86,10 @@ TEST_CASE("what touches safety stands first, an order that does not matter last"
     CHECK(text.find("! Torque") < text.find("- Tool"));
     CHECK(text.find("- Tool") < text.find("either order works"));
 }
+
+TEST_CASE("a page sets names of the source in code, also where one is cut off") {
+    Report report = hostile();
+    report.differences[0].changes[0].what = "item `lid-<b>` is new, `half";
+    const std::string page = to_html(report);
+    CHECK(page.find("item <code>lid-&lt;b&gt;</code> is new, `half") != std::string::npos);
+}

@@ -148,7 +148,7 @@ TEST_CASE("compare: two folders") {
                        {"new/open.mmk", test::good_guide},
                        {"new/shut.mmk", test::bad_guide}};
     CHECK(desk.run({"compare", "old", "new"}) == 1);
-    CHECK(desk.told("file `shut.mmk` is new"));
+    CHECK(desk.told("a new guide “Shut the lamp”, file `shut.mmk`"));
     CHECK(desk.told("open-lamp “Open the lamp”: no change in the procedure"));
     desk.disk.files.erase("new/shut.mmk");
     CHECK(desk.run({"compare", "old", "new/"}) == 0);

@@ -1,6 +1,7 @@
 // Tables as spreadsheets and people write them, and as nobody should.
 #include "drive/importing/parts.hpp"
 #include "drive/importing/table.hpp"
+#include "unit/drive/bench_files.hpp"
 
 #include <doctest/doctest.h>
 
@@ -106,4 +107,16 @@ TEST_CASE("a table of nothing we know is refused") {
     CHECK_FALSE(read_parts(read_table("supplier,price\nx,1\n")).problem.empty());
     CHECK_FALSE(read_parts(read_table("name\n")).problem.empty());
     CHECK(read_parts(read_table("name,price\nlid,1\n")).left_out == Cells{"price"});
+}
+
+TEST_CASE("a drive is read by its title, its name or its tool, with its size") {
+    matchmark::test::Desk desk;
+    desk.disk.files["p.csv"] = "name,kind,count,size,drive,torque\n"
+                               "a,screw,4,M5x12,hexagon socket 4,5 Nm\n"
+                               "b,screw,4,M5x16,hexagon key 4 mm,5 Nm\n"
+                               "c,screw,4,M5x20,some socket 4,5 Nm\n";
+    desk.run({"import", "p.csv"});
+    CHECK(desk.out.find("4 x screw M5 x 12, hexagon 4\n") != std::string::npos);
+    CHECK(desk.out.find("4 x screw M5 x 16, hexagon 4\n") != std::string::npos);
+    CHECK(desk.out.find("its drive: the table says \"some socket 4\"") != std::string::npos);
 }

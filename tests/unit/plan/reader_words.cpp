@@ -57,6 +57,9 @@ TEST_CASE("what the compiler does itself has words of its own") {
     action.sort = ActionSort::dispose;
     action.aspect = "old-cells";
     CHECK(said(device, action) == "Dispose of the old cell as old cells.");
+    device.model.items[device.cell.value].role = Role::fluid; // it has no old and new
+    CHECK(said(device, action) == "Dispose of the used cell as old cells.");
+    device.model.items[device.cell.value].role = Role::part;
     action.sort = ActionSort::scrap;
     CHECK(said(device, action) == "Scrap the cell: it does not go back.");
     action.sort = ActionSort::measure;

@@ -122,7 +122,7 @@ TEST_CASE("fields of a step reach the page") {
     document.energies = {{{RunKind::words, "The cell holds "}, {RunKind::value, "11.6 W·h"}}};
     const std::string page = publish::html(document, {});
     CHECK(has(page, "Tools: <strong>Driver and pick</strong>"));
-    CHECK(has(page, "Handling: <strong>about 3 min</strong>"));
+    CHECK(has(page, "Handling: <strong>about 3 min 20 s</strong>"));
     CHECK(has(page, "Waiting: <strong>1 h 30 min</strong>"));
     CHECK(has(page, "<span class=\"asked\">length, at least 5 mm</span>"));
     CHECK(has(page, "The cell holds <strong class=\"value\">11.6 W·h</strong>"));
@@ -235,4 +235,12 @@ TEST_CASE("signal words stand in words; a notice has no alert symbol (ANSI Z535.
     page = publish::html(document, {});
     CHECK(has(page, "<p class=\"word\">NOTICE</p>"));
     CHECK_FALSE(has(page, "<svg"));
+}
+
+TEST_CASE("a sum says when it lacks what has no price") {
+    Document document = document_of("x");
+    CHECK(has(publish::html(document, {}), ">Together</th>"));
+    document.spares.push_back(document.spares.front());
+    document.spares.back().price.clear();
+    CHECK(has(publish::html(document, {}), ">Together, without what has no price</th>"));
 }

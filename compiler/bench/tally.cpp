@@ -1,0 +1,99 @@
+// Keeps the answers to many questions while acts change the state.
+#include "bench/tally.hpp"
+
+#include "bench/dangerous.hpp"
+#include "bench/proof.hpp"
+#include "bench/trial_power.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace matchmark::bench {
+
+Question asks_condition(const Bench& bench, const model::Condition& condition) {
+    return {[&bench, &condition](const State& state) { return holds(bench, state, condition); },
+            {condition.item.item}};
+}
+
+Question asks_back(const Bench& bench, ItemId item) {
+    return {[&bench, item](const State& state) { return is_back(bench, state, item); }, {item}};
+}
+
+Question asks_reachable(const Bench& bench, ItemId item) {
+    return {[&bench, item](const State& state) { return reachable(bench, state, item); },
+            reach_depends_on(*bench.model, item)};
+}
+
+Question asks_restored(const Bench& bench, ItemId source) {
+    std::vector<ItemId> way = bench.model->item(source).through;
+    way.push_back(source);
+    return {[&bench, source](const State& state) { return is_restored(bench, state, source); },
+            std::move(way)};
+}
+
+Question asks_kept_off(const Bench& bench, const State& start, ItemId danger) {
+    std::vector<ItemId> items = reach_depends_on(*bench.model, danger);
+    for (const ItemId fed : bench.model->item(danger).feeds) {
+        const auto more = reach_depends_on(*bench.model, fed);
+        items.insert(items.end(), more.begin(), more.end());
+    }
+    return {[&bench, &start, danger](const State& state) {
+                return !is_dangerous(bench, state, danger) ||
+                       !laid_bare(bench, start, state, danger);
+            },
+            std::move(items)};
+}
+
+std::size_t Tally::add_list() {
+    not_so_.push_back(0);
+    return not_so_.size() - 1;
+}
+
+void Tally::add(std::size_t list, Question question) {
+    auto& items = question.decided_by;
+    std::sort(items.begin(), items.end());
+    items.erase(std::unique(items.begin(), items.end()), items.end());
+    for (const ItemId item : items)
+        asked_of_[item.value].push_back(questions_.size());
+    questions_.push_back({std::move(question.so), list});
+}
+
+void Tally::start(const State& state) {
+    std::fill(not_so_.begin(), not_so_.end(), 0);
+    for (Asked& question : questions_) {
+        question.answer = question.so(state);
+        if (!question.answer)
+            ++not_so_[question.list];
+    }
+}
+
+std::vector<std::size_t> Tally::changed(const State& state, const std::vector<ItemId>& items) {
+    std::vector<std::pair<std::size_t, bool>> before; // each list that is asked of, as it was
+    for (const ItemId item : items) {
+        for (const std::size_t index : asked_of_[item.value]) {
+            Asked& question = questions_[index];
+            const bool answer = question.so(state);
+            if (answer == question.answer)
+                continue;
+            before.emplace_back(question.list, all_so(question.list));
+            question.answer = answer;
+            if (answer)
+                --not_so_[question.list];
+            else
+                ++not_so_[question.list];
+        }
+    }
+    // The first note of a list says how it was before all of this.
+    std::stable_sort(before.begin(), before.end(),
+                     [](const auto& a, const auto& b) { return a.first < b.first; });
+    const auto last = std::unique(before.begin(), before.end(),
+                                  [](const auto& a, const auto& b) { return a.first == b.first; });
+    std::vector<std::size_t> turned;
+    for (auto note = before.begin(); note != last; ++note) {
+        if (all_so(note->first) != note->second)
+            turned.push_back(note->first);
+    }
+    return turned;
+}
+
+} // namespace matchmark::bench

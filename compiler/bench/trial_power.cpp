@@ -1,0 +1,154 @@
+// Trials seen from the supply: what has to be on, and what must not lie open while it is.
+#include "bench/trial_power.hpp"
+
+#include "bench/proof.hpp"
+#include "bench/recharge.hpp"
+
+#include <algorithm>
+
+namespace matchmark::bench {
+
+using model::contains;
+using model::Kind;
+using model::Role;
+
+namespace {
+
+bool among(const std::vector<ItemId>& items, ItemId item) {
+    return std::find(items.begin(), items.end(), item) != items.end();
+}
+
+bool live_when_whole(const Bench& bench, ItemId source) {
+    const Kind& kind = bench.model->kind_of(source);
+    return bench.exists(source) &&
+           std::any_of(kind.set_first.begin(), kind.set_first.end(),
+                       [&](StateId first) { return contains(kind.live, first); });
+}
+
+bool says_where(const model::Step& test, ItemId item) {
+    return std::any_of(test.when.begin(), test.when.end(), [&](const model::Condition& condition) {
+        return condition.item.item == item;
+    });
+}
+
+// Does the test want the source off, or say itself where it stands?
+bool says_of_source(const Bench& bench, const model::Step& test, ItemId source) {
+    const auto& through = bench.model->item(source).through;
+    return says_where(test, source) ||
+           std::any_of(test.when.begin(), test.when.end(), [&](const auto& condition) {
+               const ItemId item = condition.item.item;
+               return among(through, item) &&
+                      !contains(bench.model->kind_of(item).binds, condition.state);
+           });
+}
+
+// What is fed when the item is at work.
+std::vector<ItemId> fed_parts(const Bench& bench, ItemId item) {
+    const model::Item& at_work = bench.model->item(item);
+    std::vector<ItemId> parts;
+    if (at_work.role == Role::part)
+        parts = {item};
+    if (at_work.role == Role::connector)
+        parts = at_work.touches;
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        const ItemId carrier = bench.model->item(parts[i]).carrier;
+        if (carrier.known() && !among(parts, carrier))
+            parts.push_back(carrier);
+    }
+    return parts;
+}
+
+// Does the test say where the item stands, or where what charges it does?
+bool says_of_danger(const Bench& bench, const model::Step& test, ItemId id) {
+    return std::any_of(test.when.begin(), test.when.end(), [&](const auto& condition) {
+        const ItemId said = condition.item.item;
+        return said == id || among(charged_by(bench, said), id);
+    });
+}
+
+// Is something beside this item to be other than as assembled?
+bool says_what_is_open(const Bench& bench, const model::Step& test, ItemId source) {
+    return std::any_of(test.when.begin(), test.when.end(), [&](const auto& condition) {
+        const auto& first = bench.model->kind_of(condition.item.item).set_first;
+        return condition.item.item != source &&
+               std::find(first.begin(), first.end(), condition.state) == first.end();
+    });
+}
+
+bool may_stay(const Bench& bench, const State& state, ItemId source) {
+    const Kind& kind = bench.model->kind_of(source);
+    return contains(kind.may_end, state_of(bench, state, source, 0, 0));
+}
+
+} // namespace
+
+std::vector<ItemId> sources_feeding(const Bench& bench, const std::vector<ItemId>& items) {
+    std::vector<ItemId> sources;
+    for (const ItemId item : items) {
+        for (const ItemId part : fed_parts(bench, item)) {
+            for (const ItemId source : bench.model->item(part).fed_by) {
+                if (source != item && live_when_whole(bench, source))
+                    sources.push_back(source);
+            }
+        }
+    }
+    std::sort(sources.begin(), sources.end());
+    sources.erase(std::unique(sources.begin(), sources.end()), sources.end());
+    return sources;
+}
+
+std::vector<ItemId> test_sources(const Bench& bench, const model::Step& test,
+                                 const std::vector<ItemId>& renewed) {
+    std::vector<ItemId> items;
+    if (test.proves.empty())
+        items = renewed;
+    for (const model::Proof& proof : test.proves) {
+        if (proof.item.known())
+            items.push_back(proof.item);
+        if (!proof.function.known())
+            continue;
+        const model::Function& function = bench.model->functions[proof.function.value];
+        if (!function.is_rating)
+            items.insert(items.end(), function.through.begin(), function.through.end());
+    }
+    std::erase_if(items, [&](ItemId item) { return !bench.exists(item); });
+    std::vector<ItemId> sources = sources_feeding(bench, items);
+    std::erase_if(sources, [&](ItemId source) { return says_of_source(bench, test, source); });
+    return sources;
+}
+
+bool is_restored(const Bench& bench, const State& state, ItemId source) {
+    if (!bench.exists(source) || may_stay(bench, state, source))
+        return true;
+    std::vector<ItemId> way;
+    for (const ItemId connector : bench.model->item(source).through) {
+        if (bench.exists(connector))
+            way.push_back(connector);
+    }
+    way.push_back(source);
+    return all_back(bench, state, way);
+}
+
+bool all_restored(const Bench& bench, const State& state, const std::vector<ItemId>& sources) {
+    return std::all_of(sources.begin(), sources.end(),
+                       [&](ItemId source) { return is_restored(bench, state, source); });
+}
+
+bool is_meant(const Bench& bench, const model::Step& test, ItemId danger) {
+    return says_of_danger(bench, test, danger) && says_what_is_open(bench, test, danger);
+}
+
+std::optional<Exposure> within_reach(const Bench& bench, const State& state,
+                                     const model::Step& test, const Dangers& dangers) {
+    for (const ItemId id : dangers.items) {
+        if (!is_dangerous(bench, state, id))
+            continue;
+        const bool meant = is_meant(bench, test, id);
+        const auto open = meant ? std::nullopt : laid_bare(bench, dangers.start, state, id);
+        if (open)
+            return open;
+    }
+    return std::nullopt;
+}
+
+} // namespace matchmark::bench

@@ -1,0 +1,187 @@
+// Goes through a procedure once for all its tests, and notes where each begins and ceases to fit.
+#include "plan/trial_fits.hpp"
+
+#include "bench/proof.hpp"
+#include "bench/recharge.hpp"
+#include "bench/tally.hpp"
+#include "bench/trial_power.hpp"
+
+#include <algorithm>
+
+namespace matchmark::plan {
+
+using model::ItemId;
+using model::Step;
+
+namespace {
+
+// The parts that the steps renew: what a test proves that does not say.
+std::vector<ItemId> renewed_in(const std::vector<Step>& steps) {
+    std::vector<ItemId> items;
+    for (const Step& step : steps) {
+        for (const auto& action : step.actions) {
+            if (action.sort != model::ActionSort::replace)
+                continue;
+            for (const auto& target : action.targets)
+                items.push_back(target.ref.item);
+        }
+    }
+    return items;
+}
+
+// The lists of the tally that tell how a test fits.
+struct Trial {
+    std::size_t can = 0;     // its conditions hold, and what it proves is back
+    std::size_t open = 0;    // nothing is hidden that may be
+    std::size_t sources = 0; // all are back
+    std::size_t dangers = 0; // none within reach
+};
+
+class Rehearsal {
+public:
+    Rehearsal(const bench::Bench& bench, const bench::Resources& resources,
+              const std::vector<Step>& steps, const std::vector<const Step*>& tests)
+        : bench_(bench), resources_(resources), steps_(steps), dangers_(bench::dangers(bench)),
+          state_(dangers_.start), tally_(*bench.model) {
+        const auto renewed = renewed_in(steps);
+        plugs_ = tally_.add_list();
+        for (const ItemId item : renewed) {
+            for (const ItemId plug : bench::plugs_of(bench, item))
+                tally_.add(plugs_, bench::asks_back(bench, plug));
+        }
+        all_dangers_ = tally_.add_list();
+        for (const ItemId danger : dangers_.items)
+            tally_.add(all_dangers_, bench::asks_kept_off(bench_, dangers_.start, danger));
+        first_of_trials_ = tally_.list_count();
+        for (const Step* test : tests)
+            trials_.push_back(listed(*test, renewed));
+        fits_.resize(tests.size());
+    }
+
+    std::vector<TrialFits> run() {
+        const std::size_t first = actions_before_put_back(steps_);
+        std::size_t point = 0;
+        if (first == 0)
+            begin(0);
+        for (const Step& step : steps_) {
+            for (const model::Action& action : step.actions) {
+                bench::carry_out(bench_, state_, resources_, action);
+                ++point;
+                if (point == first)
+                    begin(point);
+                else if (point > first)
+                    go_on(point, action);
+            }
+        }
+        return std::move(fits_);
+    }
+
+private:
+    Trial listed(const Step& test, const std::vector<ItemId>& renewed) {
+        Trial trial{tally_.add_list(), tally_.add_list(), tally_.add_list(), all_dangers_};
+        trial_of_list_.insert(trial_of_list_.end(), 3, trials_.size());
+        const auto proven = test.proves.empty() ? renewed : bench::proven_items(bench_, test);
+        for (const model::Condition& condition : test.when)
+            tally_.add(trial.can, bench::asks_condition(bench_, condition));
+        for (const ItemId item : proven)
+            tally_.add(trial.can, bench::asks_back(bench_, item));
+        for (const ItemId item : bench::hidden_in_whole(bench_, dangers_.start, proven))
+            tally_.add(trial.open, bench::asks_reachable(bench_, item));
+        for (const ItemId source : bench::test_sources(bench_, test, renewed))
+            tally_.add(trial.sources, bench::asks_restored(bench_, source));
+        const auto meant = [&](ItemId item) { return bench::is_meant(bench_, test, item); };
+        if (std::none_of(test.when.begin(), test.when.end(), [&](const auto& condition) {
+                const auto& all = dangers_.items;
+                return std::binary_search(all.begin(), all.end(), condition.item.item) &&
+                       meant(condition.item.item);
+            }))
+            return trial;
+        trial.dangers = tally_.add_list();
+        trial_of_list_.push_back(trials_.size());
+        for (const ItemId danger : dangers_.items) {
+            if (!meant(danger))
+                tally_.add(trial.dangers, bench::asks_kept_off(bench_, dangers_.start, danger));
+        }
+        return trial;
+    }
+
+    void begin(std::size_t point) {
+        tally_.start(state_);
+        note_all(point);
+    }
+
+    void go_on(std::size_t point, const model::Action& action) {
+        std::vector<ItemId> items;
+        for (const model::Target& target : action.targets) {
+            items.push_back(target.ref.item);
+            for (const ItemId charged : bench::charged_by(bench_, target.ref.item))
+                items.push_back(charged);
+        }
+        const auto turned = tally_.changed(state_, items);
+        if (turned.empty())
+            return;
+        if (turned.front() < first_of_trials_) {
+            note_all(point);
+            return;
+        }
+        for (const std::size_t list : turned)
+            note(point, trial_of_list_[list - first_of_trials_]);
+    }
+
+    void note_all(std::size_t point) {
+        for (std::size_t trial = 0; trial < trials_.size(); ++trial)
+            note(point, trial);
+    }
+
+    void note(std::size_t point, std::size_t trial) {
+        const Trial& lists = trials_[trial];
+        Fit fit = Fit::no;
+        if (tally_.all_so(lists.can) && tally_.all_so(lists.open))
+            fit = Fit::open;
+        else if (tally_.all_so(lists.can))
+            fit = tally_.all_so(plugs_) ? Fit::plugged : Fit::hidden;
+        const bool powered = tally_.all_so(lists.sources) && tally_.all_so(lists.dangers);
+        add(fits_[trial].anyhow, {point, fit});
+        add(fits_[trial].powered, {point, powered ? fit : Fit::no});
+    }
+
+    static void add(Fits& fits, FitFrom next) {
+        if (!fits.empty() && fits.back().point == next.point)
+            fits.pop_back();
+        if (fits.empty() || fits.back().fit != next.fit)
+            fits.push_back(next);
+    }
+
+    const bench::Bench& bench_;
+    const bench::Resources& resources_;
+    const std::vector<Step>& steps_;
+    bench::Dangers dangers_;
+    bench::State state_;
+    bench::Tally tally_;
+    std::size_t plugs_ = 0;       // a list: those of what is renewed are back
+    std::size_t all_dangers_ = 0; // a list: none within reach
+    std::size_t first_of_trials_ = 0;
+    std::vector<std::size_t> trial_of_list_; // from `first_of_trials_` on
+    std::vector<Trial> trials_;
+    std::vector<TrialFits> fits_;
+};
+
+} // namespace
+
+std::size_t actions_before_put_back(const std::vector<Step>& steps) {
+    std::size_t count = 0;
+    for (const Step& step : steps) {
+        if (step.section == model::Section::put_back)
+            break;
+        count += step.actions.size();
+    }
+    return count;
+}
+
+std::vector<TrialFits> trial_fits(const bench::Bench& bench, const bench::Resources& resources,
+                                  const std::vector<Step>& steps,
+                                  const std::vector<const Step*>& tests) {
+    return Rehearsal(bench, resources, steps, tests).run();
+}
+
+} // namespace matchmark::plan

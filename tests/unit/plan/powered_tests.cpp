@@ -1,0 +1,129 @@
+// A test of what a source feeds is done with its supply on: where it is put, what moves it there,
+// and what the page says before one that is done open.
+#include "unit/drive/bench_files.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace matchmark;
+using test::Desk;
+
+namespace {
+
+constexpr const char* winch = R"(device winch "Winch"
+
+energy mains "mains cord" kind mains-cord 230 V
+  feeds      motor
+part frame "frame"
+part cover "cover" kind panel
+  covers     motor, motor-plug
+part motor "motor"
+connector motor-plug "motor plug" kind locking-tab-plug
+  joins      motor to frame
+function haul "It hauls"
+  through    motor, motor-plug
+)";
+
+// A guide with its way back written out.
+std::string renewing(const std::string& back) {
+    return R"(use "winch.mmk"
+
+guide renew-motor "Renew the motor"
+  goal       replace motor with motor-new
+  for        competent
+  before     unplug mains
+  spare      motor-new "motor", 1, 80.00 EUR for motor
+
+take-apart
+
+step open "Take the motor out"
+  remove     cover
+  disconnect motor-plug
+  remove     motor
+
+work
+
+step renew "Take the new one"
+  replace    motor with motor-new
+
+put-back
+
+step motor-in "Put the motor in"
+  fit        motor
+  connect    motor-plug
+)" + back;
+}
+
+} // namespace
+
+TEST_CASE("a drafted test of a function waits for the supply, and for the cover") {
+    Desk desk;
+    desk.disk.files["winch.mmk"] = winch;
+    REQUIRE(desk.run({"draft", "winch.mmk", "--goal", "replace motor", "-o", "renew.mmk"}) == 0);
+    CHECK(desk.run({"check", "renew.mmk"}) == 0);
+    REQUIRE(desk.run({"expand", "renew.mmk"}) == 0);
+    const auto test = desk.out.find("test try-haul");
+    REQUIRE(test != std::string::npos);
+    CHECK(desk.out.find("  plug       mains") < test);
+    CHECK(desk.out.find("  fit        cover") < test);
+}
+
+TEST_CASE("a test in front of the plug is moved behind it") {
+    Desk desk;
+    desk.disk.files["winch.mmk"] = winch;
+    desk.disk.files["renew.mmk"] = renewing(R"(
+test haul "It hauls"
+  proves     haul
+
+step close "Close the winch"
+  fit        cover
+  plug       mains
+)");
+    CHECK(desk.run({"check", "renew.mmk"}) == 1);
+    REQUIRE(desk.run({"mend", "renew.mmk", "--all"}) == 0);
+    CHECK(desk.run({"check", "renew.mmk"}) == 0);
+    const std::string& text = desk.disk.files["renew.mmk"];
+    CHECK(text.find("test haul") > text.find("  plug       mains"));
+    CHECK(text.find("test haul", text.find("test haul") + 1) == std::string::npos);
+}
+
+TEST_CASE("a test over the open device says that it is dead, or is told to") {
+    Desk desk;
+    desk.disk.files["winch.mmk"] = winch;
+    std::string derived = renewing("");
+    derived.erase(derived.find("\nstep motor-in"));
+    desk.disk.files["renew.mmk"] = derived + R"(  derived
+test coil "The meter reads 20 to 30 ohm"
+  when       cover out
+  proves     haul
+)";
+    CHECK(desk.run({"check", "renew.mmk"}) == 1);
+    REQUIRE(desk.run({"mend", "renew.mmk", "--all"}) == 0);
+    CHECK(desk.disk.files["renew.mmk"].find("  when       mains unplugged\n") !=
+          std::string::npos);
+    CHECK(desk.run({"check", "renew.mmk"}) == 0);
+}
+
+TEST_CASE("a trial that is meant to be done open has the hazard's message before it") {
+    Desk desk;
+    desk.disk.files["winch.mmk"] = winch;
+    desk.disk.files["renew.mmk"] = renewing(R"(  plug       mains
+
+test haul "It hauls"
+  when       mains plugged, cover out
+  proves     haul
+
+step isolate "Isolate it again"
+  unplug     mains
+
+step close "Close the winch"
+  fit        cover
+  plug       mains
+)");
+    REQUIRE(desk.run({"publish", "renew.mmk", "--to", "markdown"}) == 0);
+    const std::string& page = desk.disk.files["renew-motor.md"];
+    const auto test = page.find("TEST: It hauls");
+    REQUIRE(test != std::string::npos);
+    const auto danger = page.find("Mains voltage kills.", test);
+    REQUIRE(danger != std::string::npos);
+    CHECK(danger < page.find("What it proves", test));
+}

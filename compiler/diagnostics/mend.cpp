@@ -2,6 +2,7 @@
 #include "diagnostics/mend.hpp"
 
 #include <algorithm>
+#include <tuple>
 
 namespace matchmark {
 
@@ -48,10 +49,22 @@ bool accept(const SourceMap& sources, const Diagnostic& finding,
     return true;
 }
 
+// How far whole lines that are put in are indented; -1 for what is put into a line.
+int indentation(const Edit& edit) {
+    if (!edit.span.empty() || !edit.text.ends_with('\n')) {
+        return -1;
+    }
+    const std::size_t first = std::min(edit.text.find_first_not_of('\n'), edit.text.size() - 1);
+    const std::size_t word = std::min(edit.text.find_first_not_of(' ', first), edit.text.size());
+    return static_cast<int>(word - first);
+}
+
 std::string apply(const std::string& text, std::vector<Edit> edits) {
-    // An insertion where a replacement begins goes before it.
+    // At one place, what goes on with the step above stands before what begins anew, what is put
+    // into a line next to it, and an insertion before what is replaced there.
     std::stable_sort(edits.begin(), edits.end(), [](const Edit& a, const Edit& b) {
-        return a.span.begin != b.span.begin ? a.span.begin < b.span.begin : a.span.end < b.span.end;
+        return std::make_tuple(a.span.begin, a.span.end, -indentation(a)) <
+               std::make_tuple(b.span.begin, b.span.end, -indentation(b));
     });
     std::string result;
     std::size_t copied = 0;

@@ -49,6 +49,20 @@ TEST_CASE(
     CHECK(mended.applied == 3);
 }
 
+TEST_CASE("lines for the step above stand before a section that begins at the same place") {
+    SourceMap sources;
+    const FileId a = sources.add("a.mmk", "step s\n  remove lid\nwork\n");
+    const Span end{a, 20, 20};
+    const Mended mended = mend(sources,
+                               {finding({a, 0, 4}, {{end, "\nput-back\n  derived\n"}}),
+                                finding({a, 9, 15}, {{end, "  measure lid\n"}}),
+                                finding({a, 10, 15}, {{end, "  test-"}}),
+                                finding({a, 11, 15}, {{end, "    mark lid\n"}})},
+                               false);
+    CHECK(mended.texts.at(a) == "step s\n  remove lid\n    mark lid\n  measure lid\n\n"
+                                "put-back\n  derived\n  test-work\n");
+}
+
 TEST_CASE("a finding whose edits overlap an earlier one's is left whole") {
     SourceMap sources;
     const FileId a = sources.add("a.mmk", "one two three");

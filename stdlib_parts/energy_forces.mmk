@@ -72,6 +72,7 @@ kind moving-mechanism "moving mechanism" is energy
   run-out    stopped -> still from outside waits 30 s
   release    still -> stopped by hand from outside takes 5 s
   start      stopped -> running by hand from outside takes 5 s
+  may end in running, stopped
   hazard     moving-parts until still on reach
 
 kind flywheel "flywheel" is energy
@@ -80,12 +81,14 @@ kind flywheel "flywheel" is energy
   block      still -> blocked by locking-pin takes 15 s
   unblock    blocked -> still by locking-pin takes 15 s
   spin-up    still -> turning by hand from outside takes 30 s
+  may end in turning, still
   hazard     turning-parts until blocked on reach
 
 kind fan-after-run "fan that runs on" is energy
   states     turning, still
   run-out    turning -> still from outside waits 120 s
   spin-up    still -> turning by hand from outside takes 5 s
+  may end in turning, still
   hazard     turning-parts until still on reach
 
 # Heat and cold

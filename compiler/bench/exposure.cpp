@@ -2,6 +2,7 @@
 #include "bench/exposure.hpp"
 
 #include "bench/dangerous.hpp"
+#include "bench/isolation.hpp"
 
 #include <algorithm>
 
@@ -42,6 +43,33 @@ bool makes_safe(const Kind& kind, const HazardUse& use, const Act& act) {
             return true;
     }
     return false;
+}
+
+// Can safety be reached only by hands that are where the danger is?
+bool made_safe_close_by(const Kind& kind, const HazardUse& use) {
+    return std::none_of(kind.verbs.begin(), kind.verbs.end(), [&](const model::Verb& verb) {
+        return verb.from_outside && contains(use.safe, verb.to);
+    });
+}
+
+// Does the act lead a dangerous item to safety? Where several lie open, somebody has to begin.
+bool begins_with_safety(const Bench& bench, const State& before, const Act& act) {
+    const Kind& kind = bench.model->kind_of(act.item);
+    return is_dangerous(bench, before, act.item) &&
+           std::any_of(kind.hazards.begin(), kind.hazards.end(),
+                       [&](const HazardUse& use) { return makes_safe(kind, use, act); });
+}
+
+// Does the act part the plug of a cell inside, by which the dangerous item is still fed? What is
+// fed is not made safe: this comes first.
+bool cuts_what_feeds(const Bench& bench, const State& before, const Act& act, ItemId id,
+                     const HazardUse& use) {
+    const Kind& kind = bench.model->kind_of(act.item);
+    if (kind.role != Role::connector || contains(kind.binds, kind.verbs[act.verb].to))
+        return false;
+    const ItemId source = inner_source(bench, act.item, id);
+    return source.known() && is_live(bench, before, source) &&
+           !safe_under_power(bench.model->kind_of(id), use.safe);
 }
 
 bool touches(const Bench& bench, const Act& act, ItemId part) {
@@ -127,9 +155,13 @@ std::optional<Exposure> exposure(const Bench& bench, const State& before, const 
             const HazardUse& hazard = kind.hazards[use];
             if (act.item == id && makes_safe(kind, hazard, act))
                 continue;
-            if (made_safe(bench, before, id, hazard.safe))
+            if (made_safe(bench, before, id, hazard.safe) ||
+                cuts_what_feeds(bench, before, act, id, hazard))
                 continue;
-            if (hazard.on_reach && could_be_made_safe(bench, before, id)) {
+            const bool one_of_several = act.item != id && kind.role == Role::part &&
+                                        made_safe_close_by(kind, hazard) &&
+                                        begins_with_safety(bench, before, act);
+            if (hazard.on_reach && !one_of_several && could_be_made_safe(bench, before, id)) {
                 const ItemId open =
                     laid_open(bench, dangers.start, before, after, id, from_outside);
                 if (open.known())

@@ -51,4 +51,29 @@ std::optional<StillLive> live_through(const Bench& bench, const State& state, It
     return std::nullopt;
 }
 
+ItemId inner_source(const Bench& bench, ItemId connector, ItemId item) {
+    const model::Model& model = *bench.model;
+    const auto feeds = [](const Item& source, ItemId part) {
+        return std::find(source.feeds.begin(), source.feeds.end(), part) != source.feeds.end();
+    };
+    for (const ItemId id : model.item(connector).carries_from) {
+        const Item& source = model.item(id);
+        const auto& through = source.through;
+        if (!bench.exists(id) || cut_from_outside(model.kind(source.kind)) ||
+            std::find(through.begin(), through.end(), connector) == through.end())
+            continue;
+        for (ItemId at = item; at.known(); at = model.item(at).carrier) {
+            if (feeds(source, at))
+                return id;
+        }
+    }
+    return {};
+}
+
+bool safe_under_power(const Kind& kind, model::StateSet states) {
+    return std::any_of(kind.verbs.begin(), kind.verbs.end(), [&](const model::Verb& verb) {
+        return verb.safe_when_live && contains(states, verb.to);
+    });
+}
+
 } // namespace matchmark::bench

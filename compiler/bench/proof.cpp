@@ -22,6 +22,20 @@ std::ptrdiff_t shared(const std::vector<ItemId>& some, const std::vector<ItemId>
                          [&](ItemId item) { return among(others, item); });
 }
 
+// In its sets but the first: a spring that its compressor still holds, and terminals that are still
+// joined, are not as they are in use.
+bool stands_as_it_may_stay(const Bench& bench, const State& state, ItemId id) {
+    const model::Kind& kind = bench.model->kind_of(id);
+    for (unsigned set = 1; set < kind.set_count(); ++set) {
+        for (std::uint16_t member = 0; member < bench.model->item(id).count; ++member) {
+            const model::StateId stands = state_of(bench, state, id, member, set);
+            if (stands != kind.set_first[set] && !model::contains(kind.may_end, stands))
+                return false;
+        }
+    }
+    return true;
+}
+
 } // namespace
 
 bool proves_item(const Model& model, const model::Step& test, ItemId item) {
@@ -94,8 +108,9 @@ bool is_back(const Bench& bench, const State& state, ItemId item) {
     if (any_flag(*bench.model, state, item, given_up))
         return true;
     // An open cover is in its place as far as its function goes; a tie must bind again as it did.
-    return bench.model->item(item).role == model::Role::part ? present(bench, state, item)
-                                                             : in_first_state(bench, state, item);
+    return bench.model->item(item).role == model::Role::part
+               ? present(bench, state, item) && stands_as_it_may_stay(bench, state, item)
+               : in_first_state(bench, state, item);
 }
 
 bool all_back(const Bench& bench, const State& state, const std::vector<ItemId>& items) {

@@ -212,6 +212,22 @@ std::vector<std::string> lines_for(const Walk& walk, const std::vector<Act>& act
     return lines;
 }
 
+namespace {
+
+// The lines as they stand beside this event's: those in the guide's head start with `before`.
+std::string lines_beside(const Walk& walk, std::size_t event,
+                         const std::vector<std::string>& lines) {
+    const Step& step = walk.step(walk.events[event]);
+    if (step.section != model::Section::before || !step.derived)
+        return indented(lines);
+    std::vector<std::string> in_head;
+    for (const std::string& line : lines)
+        in_head.push_back("before     " + line);
+    return indented(in_head);
+}
+
+} // namespace
+
 std::vector<Edit> insert_before(const Walk& walk, std::size_t at,
                                 const std::vector<std::string>& lines) {
     if (lines.empty() || is_derived(walk, at))
@@ -220,14 +236,14 @@ std::vector<Edit> insert_before(const Walk& walk, std::size_t at,
     const bool at_end = at >= walk.events.size();
     if (!at_end && walk.events[at].action) {
         const Span line = walk.action(walk.events[at])->line;
-        return {insertion(line.file, line_begin(sources, line), indented(lines))};
+        return {insertion(line.file, line_begin(sources, line), lines_beside(walk, at, lines))};
     }
     // Before a test or at the end: as the last line of the step before, if that is the author's
     // own.
     const Action* before = at > 0 ? walk.action(walk.events[at - 1]) : nullptr;
     if (before != nullptr && !before->derived) {
         return {insertion_on_new_line(sources, before->line.file, line_end(sources, before->line),
-                                      indented(lines))};
+                                      lines_beside(walk, at - 1, lines))};
     }
     if (at_end) {
         const Span end = walk.guide().end;
@@ -244,7 +260,8 @@ std::vector<Edit> insert_at(const Walk& walk, std::size_t at,
     if (!edits.empty() || before == nullptr || before->derived)
         return edits;
     return {insertion_on_new_line(walk.sources, before->line.file,
-                                  line_end(walk.sources, before->line), indented(lines))};
+                                  line_end(walk.sources, before->line),
+                                  lines_beside(walk, at - 1, lines))};
 }
 
 std::vector<Edit> insert_test(const Walk& walk, std::size_t at, const std::string& text) {

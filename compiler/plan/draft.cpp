@@ -1,10 +1,9 @@
 // Writes a way in out as a guide: what frees a thing and the thing itself make one step.
 #include "plan/draft.hpp"
 
-#include "bench/exposure.hpp"
-#include "bench/missing.hpp"
 #include "model/describe.hpp"
 #include "model/fitting.hpp"
+#include "plan/made_safe.hpp"
 #include "plan/way_in/tasks.hpp"
 
 #include <fmt/core.h>
@@ -347,39 +346,6 @@ std::string Writer::text(const std::string& use) {
         text += "\ntake-apart\n" + steps_;
     text += work_ + "\nput-back\n  derived\n" + tests_;
     return text;
-}
-
-// The last act may lay a danger open that the first act back would meet: it is made safe before.
-WayIn made_safe(const bench::Bench& on, WayIn way) {
-    if (way.acts.empty())
-        return way;
-    const Model& model = *on.model;
-    bench::State state = bench::assembled(on);
-    for (const PlannedAct& planned : way.acts)
-        bench::perform(on, state, planned.act);
-    const auto back = bench::reversed(model, way.acts.back().act, way.acts.back().from);
-    if (!back)
-        return way;
-    bench::State after = state;
-    bench::perform(on, after, *back);
-    const auto met = bench::exposure(on, state, after, *back);
-    if (!met)
-        return way;
-    const auto no_wish = [](std::uint32_t) { return model::StateSet{0}; };
-    const auto acts = bench::bring_to(on, state, met->item,
-                                      model.kind_of(met->item).hazards[met->use].safe, no_wish);
-    for (const bench::Act& act : acts.value_or(std::vector<bench::Act>{})) {
-        const Kind& kind = model.kind_of(act.item);
-        const model::Verb& verb = kind.verbs[act.verb];
-        const auto tools = tools_for(model, model.item(act.item), verb);
-        const std::uint16_t member = act.members.empty()
-                                         ? std::uint16_t{0}
-                                         : static_cast<std::uint16_t>(act.members[0] - 1U);
-        way.acts.push_back({act, bench::state_of(on, state, act.item, member, kind.set_of[verb.to]),
-                            0, 0, tools.empty() ? std::string() : tools.front()});
-        bench::perform(on, state, act);
-    }
-    return way;
 }
 
 } // namespace

@@ -6,6 +6,7 @@
 #include "plan/reader/guide.hpp"
 
 #include <algorithm>
+#include <utility>
 
 using namespace matchmark;
 
@@ -30,8 +31,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     const std::string_view bytes = fuzz::text_of(data + 1, size - 1);
     const std::size_t half = bytes.size() / 2;
     const std::size_t shared = std::min<std::size_t>(data[0], half);
-    const drive::Compilation before = compiled(bytes.substr(0, half));
-    const drive::Compilation after =
+    drive::Compilation before = compiled(bytes.substr(0, half));
+    drive::Compilation after =
         compiled(std::string(bytes.substr(0, shared)) + std::string(bytes.substr(half + shared)));
     if (before.model.kinds.empty() || after.model.kinds.empty())
         return 0;
@@ -47,5 +48,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
         fuzz::demand(compare::compare_guides(left, left).changes.empty(),
                      "a guide does not differ from itself");
     }
+    drive::give_back(std::move(before));
+    drive::give_back(std::move(after));
     return 0;
 }

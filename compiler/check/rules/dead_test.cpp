@@ -67,6 +67,8 @@ void report(const Walk& walk, std::size_t at, const std::vector<model::ItemId>& 
     } else {
         finding.edits = add_condition(walk, at, conditions);
         finding.help = "say that it is done without";
+        if (walk.guide().derives_put_back && !walk.step(walk.events[at]).when.empty())
+            finding.help += "; or leave out what keeps the device open, and it is tried closed";
         finding.safe = false; // or it was meant to be done under power
     }
     findings.push_back(std::move(finding));

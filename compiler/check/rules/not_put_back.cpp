@@ -1,4 +1,5 @@
 // What came off and is not back at the end.
+#include "check/too_early.hpp"
 #include "check/troubles.hpp"
 
 #include <algorithm>
@@ -50,7 +51,7 @@ Diagnostic finding_for(const Walk& walk, const LeftOff& left) {
 
 void find(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (const LeftOff& left : walk.left_off) {
-        if (left.closed_in)
+        if (left.closed_in || told_as_too_early(walk, left))
             continue;
         Diagnostic finding = finding_for(walk, left);
         if (!has_put_back(walk)) {

@@ -1,4 +1,5 @@
 // What an act waits for because of a danger: what it works on, and what it alone would lay open.
+#include "bench/isolation.hpp"
 #include "plan/way_in/condition_nodes.hpp"
 
 namespace matchmark::plan {
@@ -44,7 +45,11 @@ void Conditions::add_touched_hazards(const Task& task, std::vector<NodeIndex>& a
         const bool near_it = works_on(danger) || (item.reach.empty() && works_on(item.carrier));
         const bool met = id == danger || (item.role == Role::part && near_it);
         for (const model::HazardUse& use : model_.kind(item.kind).hazards) {
-            if (met && !makes_safe(task, danger, use.safe))
+            const bool cuts = model_.item(id).role == Role::connector &&
+                              !contains(model_.kind_of(id).binds, task.to) &&
+                              bench::inner_source(bench_, id, danger).known() &&
+                              !bench::safe_under_power(model_.kind(item.kind), use.safe);
+            if (met && !cuts && !makes_safe(task, danger, use.safe))
                 all.push_back(in_states({danger, {}, {}}, use.safe,
                                         {ReasonSort::hazard, {}, danger, id, 0, use.span}));
         }

@@ -190,8 +190,10 @@ std::vector<TaskIndex> by_reason(const TaskGraph& graph, const std::vector<TaskI
         const Unit& unit = graph.units[graph.tasks[task].unit];
         const model::Model& model = *graph.bench->model;
         const model::Kind& kind = model.kind_of(unit.item);
-        return kind.verbs[graph.tasks[task].verb].from_outside &&
-               (kind.role == model::Role::energy || unit.set != 0);
+        const model::Verb& verb = kind.verbs[graph.tasks[task].verb];
+        const bool cuts = !model.item(unit.item).feeds.empty() && (verb.from & kind.live) != 0 &&
+                          !model::contains(kind.live, verb.to);
+        return verb.from_outside && (kind.role == model::Role::energy || unit.set != 0 || cuts);
     });
     return result;
 }

@@ -55,6 +55,37 @@ step motor-in "Put the motor in"
 
 } // namespace
 
+TEST_CASE("a draft cuts the supply off before it waits for what runs out") {
+    Desk desk;
+    desk.disk.files["winch.mmk"] =
+        winch + std::string("part wheel \"wheel\"\n  behind     motor\n"
+                            "energy run \"running wheel\" kind fan-after-run\n"
+                            "  feeds      wheel, motor\n");
+    CHECK(desk.run({"draft", "winch.mmk", "--goal", "replace motor"}) == 0);
+    const std::string draft = desk.out;
+    const auto cut = draft.find("  before     unplug mains\n");
+    const auto waited = draft.find("  before     run-out run\n");
+    REQUIRE(cut != std::string::npos);
+    REQUIRE(waited != std::string::npos);
+    CHECK(cut < waited);
+}
+
+TEST_CASE("a plug put in before the cover is moved down, in one finding") {
+    Desk desk;
+    desk.disk.files["winch.mmk"] = winch;
+    desk.disk.files["a.mmk"] = renewing("\nstep power \"Power\"\n  plug       mains\n"
+                                        "\nstep close \"Close it\"\n  fit        cover\n"
+                                        "\ntest haul \"It hauls\"\n  proves     haul\n");
+    CHECK(desk.run({"check", "a.mmk"}) == 1);
+    CHECK(desk.out.find("live again from here") != std::string::npos);
+    CHECK(desk.out.find("not-put-back") == std::string::npos);
+    desk.run({"mend", "a.mmk"});
+    const std::string mended = desk.disk.files["a.mmk"];
+    CHECK(mended.find("unplug     mains") == mended.rfind("unplug     mains")); // the head's alone
+    CHECK(mended.find("fit        cover") < mended.find("  plug       mains"));
+    CHECK(mended.find("  plug       mains") < mended.find("test haul"));
+}
+
 TEST_CASE("a drafted test of a function waits for the supply, and for the cover") {
     Desk desk;
     desk.disk.files["winch.mmk"] = winch;
@@ -98,8 +129,7 @@ test coil "The meter reads 20 to 30 ohm"
 )";
     CHECK(desk.run({"check", "renew.mmk"}) == 1);
     REQUIRE(desk.run({"mend", "renew.mmk", "--all"}) == 0);
-    CHECK(desk.disk.files["renew.mmk"].find("  when       mains unplugged\n") !=
-          std::string::npos);
+    CHECK(desk.disk.files["renew.mmk"].find("  when       mains unplugged\n") != std::string::npos);
     CHECK(desk.run({"check", "renew.mmk"}) == 0);
 }
 

@@ -1,0 +1,54 @@
+// The walk makes safe what is met, and finds the place for the way back anew: both are one line
+// that stands too early.
+#include "check/too_early.hpp"
+
+#include <algorithm>
+
+namespace matchmark::check {
+
+namespace {
+
+bool is_safe(const Walk& walk, std::size_t at, const bench::Exposure& met) {
+    const model::HazardUse& use = walk.model.kind_of(met.item).hazards[met.use];
+    return model::contains(use.safe,
+                           bench::state_of(walk.bench, walk.state_at(at), met.item, 0, 0));
+}
+
+const LeftOff* left_off(const Walk& walk, model::ItemId item) {
+    const auto found =
+        std::find_if(walk.left_off.begin(), walk.left_off.end(), [&](const LeftOff& left) {
+            return !left.closed_in && left.items.size() == 1 && left.items.front() == item &&
+                   !left.acts.empty();
+        });
+    return found == walk.left_off.end() ? nullptr : &*found;
+}
+
+} // namespace
+
+std::optional<TooEarly> too_early(const Walk& walk, const Trouble& trouble,
+                                  const bench::Exposure& met) {
+    for (std::size_t at = trouble.event; at-- > 0;) {
+        const Event& event = walk.events[at];
+        const model::Action* action = walk.action(event);
+        if (walk.step(event).section != model::Section::put_back)
+            return std::nullopt;
+        if (!event.act || event.act->item != met.item)
+            continue;
+        const LeftOff* later = left_off(walk, met.item);
+        if (later == nullptr || !is_safe(walk, at, met) || action->targets.size() != 1 ||
+            action->derived || action->line.file != walk.guide().file)
+            return std::nullopt;
+        return TooEarly{action->line, later};
+    }
+    return std::nullopt;
+}
+
+bool told_as_too_early(const Walk& walk, const LeftOff& left) {
+    return std::any_of(walk.troubles.begin(), walk.troubles.end(), [&](const Trouble& trouble) {
+        const auto* met = std::get_if<bench::Exposure>(&trouble.objection);
+        const auto early = met == nullptr ? std::nullopt : too_early(walk, trouble, *met);
+        return early && early->later == &left;
+    });
+}
+
+} // namespace matchmark::check

@@ -1,0 +1,219 @@
+# Situations of several dangers at one place: what has to be made safe first, and what only then can be.
+
+--- supply
+device supply "Bench supply"
+
+energy mains "mains cord" kind mains-cord 230 V
+  feeds      first, second
+part frame "frame"
+part lid "lid"
+  covers     first, second, spring
+part first "first capacitor" kind capacitor
+part second "second capacitor" kind capacitor
+part spring "contact spring" kind compression-spring
+function steady "Its voltage is steady"
+  through    first, spring
+
+--- one-after-the-other
+use "supply.mmk"
+guide one-after-the-other "Renew the first capacitor"
+  goal       replace first with first-new
+  for        competent
+  before     unplug mains
+  spare      first-new "capacitor", 1 for first
+  tool       resistor "discharge resistor"
+  tool       meter "multimeter"
+
+take-apart
+
+step open "Take the capacitor out"
+  remove     lid
+  discharge  first with resistor
+  discharge  second with resistor
+  prove      first with meter
+  prove      second with meter
+  remove     first
+
+work
+
+step renew "Take the new one"
+  replace    first with first-new
+
+put-back
+  derived
+test steady "Its voltage is steady"
+  proves     steady
+
+--- one-forgotten
+use "supply.mmk"
+guide one-forgotten "Renew the first capacitor"
+  goal       replace first with first-new
+  for        competent
+  before     unplug mains
+  spare      first-new "capacitor", 1 for first
+  tool       resistor "discharge resistor"
+  tool       meter "multimeter"
+
+take-apart
+
+step open "Take the capacitor out"
+  remove     lid
+  discharge  first with resistor
+  prove      first with meter
+  # error 3-8 [hazard-not-cleared] works near it
+  remove     first
+
+work
+
+step renew "Take the new one"
+  replace    first with first-new
+
+put-back
+  derived
+test steady "Its voltage is steady"
+  proves     steady
+
+--- plugged-before-the-lid
+use "supply.mmk"
+guide plugged-before-the-lid "Look inside"
+  for        competent
+  before     unplug mains
+  tool       resistor "discharge resistor"
+  tool       meter "multimeter"
+
+take-apart
+
+step open "Open it"
+  remove     lid
+  discharge  first, second with resistor
+  prove      first, second with meter
+
+put-back
+
+step close "Close it"
+  plug       mains
+  # error 3-5 [hazard-not-cleared] what it feeds lies open here
+  # error 3-5 [hazard-not-cleared] works near it
+  # error 3-5 [hazard-not-cleared] works near it
+  fit        lid
+
+--- held-spring
+use "supply.mmk"
+guide held-spring "Renew the contact spring"
+  goal       replace spring with spring-new
+  for        competent
+  before     unplug mains
+  spare      spring-new "spring", 1 for spring
+  tool       compressor "spring compressor"
+  tool       resistor "discharge resistor"
+  tool       meter "multimeter"
+
+take-apart
+
+step open "Take the spring out"
+  remove     lid
+  discharge  first, second with resistor
+  prove      first, second with meter
+  compress   spring with compressor
+  remove     spring
+
+work
+
+step renew "Take the new one"
+  replace    spring with spring-new
+
+put-back
+
+step spring-in "Put the spring in"
+  fit        spring
+
+# error 6-11 [untested] proves nothing here
+test steady "Its voltage is steady"
+  when       mains unplugged
+  proves     steady
+
+step close "Close it"
+  ease       spring with compressor
+  fit        lid
+  plug       mains
+
+--- lantern
+device lantern "Lantern"
+
+part frame "frame"
+part cell "cell" kind lithium-pouch-cell 1000 mAh 3.7 V
+  feeds      board through cell-plug
+part lid "lid"
+  covers     board, cell, cell-plug, store
+part board "board" kind circuit-board
+part store "store capacitor" in board kind capacitor
+connector cell-plug "cell plug" kind friction-plug
+  joins      cell to board
+function light "It lights"
+  through    cell-plug, board
+
+--- cell-first
+use "lantern.mmk"
+guide cell-first "Renew the board"
+  goal       replace board with board-new
+  for        competent
+  before     discharge cell below 25 %
+  spare      board-new "board", 1 for board
+  tool       resistor "discharge resistor"
+  tool       meter "multimeter"
+
+take-apart
+
+step open "Take the board out"
+  remove     lid
+  disconnect cell-plug
+  discharge  store with resistor
+  prove      store with meter
+  remove     board
+
+work
+
+step renew "Take the new one"
+  replace    board with board-new
+  dispose    board as electronic-waste
+
+put-back
+  derived
+test light "It lights"
+  proves     light
+
+--- cell-alone
+use "lantern.mmk"
+guide cell-alone "Renew the board"
+  goal       replace board with board-new
+  for        competent
+  before     discharge cell below 25 %
+  spare      board-new "board", 1 for board
+  tool       resistor "discharge resistor"
+  tool       meter "multimeter"
+
+take-apart
+
+step open "Take the board out"
+  remove     lid
+  disconnect cell-plug
+  # error 3-8 [hazard-not-cleared] works near it
+  remove     board
+
+work
+
+step renew "Take the new one"
+  replace    board with board-new
+  dispose    board as electronic-waste
+
+put-back
+
+step board-in "Put the board in"
+  fit        board
+  connect    cell-plug
+
+test light "It lights"
+  proves     light
+
+step close "Close it"
+  fit        lid

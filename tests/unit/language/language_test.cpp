@@ -124,7 +124,8 @@ TEST_CASE("the program speaks German, French and Spanish in the same sentences")
         add_to(tables[i], built_in(tags[i]));
         REQUIRE(tables[i].size() > 400);
     }
-    for (const auto& [english, entries] : tables[0]) {
+    for (const auto& entry : tables[0]) {
+        const std::string& english = entry.first;
         CAPTURE(english);
         CHECK(tables[1].contains(english));
         CHECK(tables[2].contains(english));

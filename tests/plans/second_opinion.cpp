@@ -56,6 +56,8 @@ private:
     std::string loose(const Subject& it);
     std::string no_danger(const Subject& it);
     std::string meets(const Subject& it, ItemId danger, const model::HazardUse& use);
+    std::string begins_with_safety(const Subject& it, ItemId danger, const model::HazardUse& use);
+    std::string cuts_the_feed(const Subject& it, ItemId danger, const model::HazardUse& use);
 
     Formula& formula_;
     const model::Model& model_;
@@ -241,10 +243,56 @@ std::string Asking::meets(const Subject& it, ItemId danger, const model::HazardU
                 open.push_back(
                     all_of({formula_.present(part, when), formula_.reachable(part, when)}));
         }
-        ways.push_back(all_of(
-            {outside ? std::string("true") : formula_.reachable(danger, it.now), any_of(open)}));
+        ways.push_back(all_of({outside ? std::string("true") : formula_.reachable(danger, it.now),
+                               any_of(open), no(begins_with_safety(it, danger, use))}));
     }
     return any_of(ways);
+}
+
+// Of several parts that lie open and are made safe by hand beside them, one has to be the first.
+std::string Asking::begins_with_safety(const Subject& it, ItemId danger,
+                                       const model::HazardUse& use) {
+    const Kind& kind = model_.kind_of(danger);
+    const bool from_afar = std::any_of(kind.verbs.begin(), kind.verbs.end(), [&](const auto& verb) {
+        return verb.from_outside && contains(use.safe, verb.to);
+    });
+    const bool leads_to_safety =
+        std::any_of(it.kind.hazards.begin(), it.kind.hazards.end(),
+                    [&](const auto& own) { return makes_safe(it, own.safe); });
+    if (it.id == danger || kind.role != Role::part || from_afar || !leads_to_safety)
+        return "false";
+    std::vector<std::string> dangerous;
+    for (const model::HazardUse& own : it.kind.hazards)
+        dangerous.push_back(no(formula_.safe(it.id, own.safe, it.now)));
+    return any_of(dangerous);
+}
+
+// The plug of a cell inside is parted before what the cell charges is made safe, unless that can be
+// done under power.
+std::string Asking::cuts_the_feed(const Subject& it, ItemId danger, const model::HazardUse& use) {
+    const Kind& kind = model_.kind_of(danger);
+    const bool under_power =
+        std::any_of(kind.verbs.begin(), kind.verbs.end(), [&](const auto& verb) {
+            return verb.safe_when_live && contains(use.safe, verb.to);
+        });
+    if (it.item.role != Role::connector || contains(it.kind.binds, it.deed.to) || under_power)
+        return "false";
+    for (std::uint32_t s = 0; s < model_.items.size(); ++s) {
+        const Item& source = model_.items[s];
+        const Kind& of_source = model_.kind(source.kind);
+        const bool outside = std::any_of(
+            of_source.verbs.begin(), of_source.verbs.end(), [&](const model::Verb& verb) {
+                return verb.from_outside && (verb.from & of_source.live) != 0 &&
+                       !contains(of_source.live, verb.to);
+            });
+        if (outside || !among(source.through, it.id) || !formula_.bench.exists(ItemId{s}))
+            continue;
+        for (ItemId at = danger; at.known(); at = model_.item(at).carrier) {
+            if (among(source.feeds, at))
+                return formula_.live(ItemId{s}, it.now);
+        }
+    }
+    return "false";
 }
 
 std::string Asking::no_danger(const Subject& it) {
@@ -256,8 +304,8 @@ std::string Asking::no_danger(const Subject& it) {
         for (const model::HazardUse& use : model_.kind_of(danger).hazards) {
             if (it.id == danger && makes_safe(it, use.safe))
                 continue;
-            all.push_back(
-                any_of({formula_.safe(danger, use.safe, it.now), no(meets(it, danger, use))}));
+            all.push_back(any_of({formula_.safe(danger, use.safe, it.now),
+                                  no(meets(it, danger, use)), cuts_the_feed(it, danger, use)}));
         }
     }
     return all_of(all);

@@ -92,7 +92,8 @@ TEST_CASE("an act that the timing knows is made of its tasks") {
 
 TEST_CASE("of an act that the timing does not know, the kind says it all but the tool") {
     const model::Model model = model_of(box);
-    const plan::ActTime& time = act_on(model, way_to(model, "lid"), "lid-catch").time;
+    const plan::WayIn way = way_to(model, "lid");
+    const plan::ActTime& time = act_on(model, way, "lid-catch").time;
     CHECK(time.by_kind);
     CHECK(time.alone() == doctest::Approx(7));
     CHECK(time.labour() == doctest::Approx(7 + 3));

@@ -3,6 +3,7 @@
 
 #include "capture/kind_words.hpp"
 #include "model/role_words.hpp"
+#include "model/spelling.hpp"
 
 #include <fmt/core.h>
 
@@ -20,17 +21,6 @@ std::string capital(std::string words) {
     return words;
 }
 
-// Inside quotes.
-std::string quotable(const std::string& words) {
-    std::string text;
-    for (const char c : words) {
-        if (c == '"' || c == '\\')
-            text += '\\';
-        text += c;
-    }
-    return text;
-}
-
 std::string names(const Description& all, const std::vector<Thing>& things) {
     std::string text;
     for (const Thing thing : things)
@@ -39,8 +29,8 @@ std::string names(const Description& all, const std::vector<Thing>& things) {
 }
 
 std::string head_of(const model::Model& model, const Piece& piece) {
-    std::string text = fmt::format("{} {} \"{}\"", model::role_word(piece.role), piece.name,
-                                   quotable(piece.title));
+    std::string text = fmt::format("{} {} {}", model::role_word(piece.role), piece.name,
+                                   model::in_quotes(piece.title));
     if (!piece.carrier.empty())
         text += " in " + piece.carrier;
     if (!piece.amount.empty())
@@ -102,8 +92,9 @@ std::string new_pieces_text(const model::Model& model, const Description& all) {
 
 std::string device_text(const model::Model& model, const Description& all) {
     return fmt::format("# Captured from bench notes. Lines that end in `assumed` follow from the "
-                       "order alone.\n\ndevice {} \"{}\"\n\n{}",
-                       all.device, quotable(all.title.empty() ? capital(all.device) : all.title),
+                       "order alone.\n\ndevice {} {}\n\n{}",
+                       all.device,
+                       model::in_quotes(all.title.empty() ? capital(all.device) : all.title),
                        new_pieces_text(model, all));
 }
 

@@ -8,6 +8,7 @@
 #include "drive/new_text.hpp"
 #include "drive/overlay.hpp"
 #include "model/describe.hpp"
+#include "model/spelling.hpp"
 #include "plan/draft.hpp"
 #include "plan/way_in/tasks.hpp"
 
@@ -203,7 +204,7 @@ std::string with_tools(const std::string& text, const model::Model& model) {
             line.insert(after, " with " + called);
             if (out.find("\n  tool       " + called + " ") == std::string::npos) {
                 const std::string tool =
-                    fmt::format("  tool       {} \"{}\"\n", called, tools.front());
+                    fmt::format("  tool       {} {}\n", called, model::in_quotes(tools.front()));
                 out.insert(list, tool);
                 list += tool.size();
             }

@@ -4,6 +4,7 @@
 #include "bench/missing.hpp"
 #include "model/describe.hpp"
 #include "model/fitting.hpp"
+#include "model/spelling.hpp"
 #include "source/embedded.hpp"
 
 #include <fmt/core.h>
@@ -121,14 +122,15 @@ private:
             back != nullptr && model::asks_tool(*back)) {
             add_tool(tool_for(model_, item, *back));
         }
-        steps_ += fmt::format("\nstep {} \"{} {}\"\n  {} {}{}\n", step,
-                              title_of(with_spaces(verb.name)), model::for_reader(model_, act.item),
+        steps_ += fmt::format("\nstep {} {}\n  {} {}{}\n", step,
+                              model::in_quotes(title_of(with_spaces(verb.name)) + " " +
+                                               model::for_reader(model_, act.item)),
                               verb.name, item.name, with.empty() ? "" : " with " + with);
         if (item.one_use) {
-            resources_ +=
-                fmt::format("  {} new-{} \"{}\", {} for {}\n",
-                            item.role == model::Role::part ? "spare" : "supply", item.name,
-                            item.title.empty() ? item.name : item.title, item.count, item.name);
+            resources_ += fmt::format(
+                "  {} new-{} {}, {} for {}\n", item.role == model::Role::part ? "spare" : "supply",
+                item.name, model::in_quotes(item.title.empty() ? item.name : item.title),
+                item.count, item.name);
         }
     }
 
@@ -146,7 +148,7 @@ private:
         }
         std::string name = with_hyphens(description);
         if (named_.insert(name).second) {
-            resources_ += fmt::format("  tool {} \"{}\"\n", name, description);
+            resources_ += fmt::format("  tool {} {}\n", name, model::in_quotes(description));
         }
         return name;
     }
@@ -160,8 +162,9 @@ private:
             });
             if (parted) {
                 tests_ +=
-                    fmt::format("\ntest try-{} \"{}\"\n  proves {}\n", function.name,
-                                function.title.empty() ? title_of(function.name) : function.title,
+                    fmt::format("\ntest try-{} {}\n  proves {}\n", function.name,
+                                model::in_quotes(function.title.empty() ? title_of(function.name)
+                                                                        : function.title),
                                 function.name);
             }
         }

@@ -42,9 +42,7 @@ bool any_face(const WayIn& way) {
 
 } // namespace
 
-std::string duration(double seconds) {
-    return language::said_time(language::english(), seconds);
-}
+std::string duration(double seconds) { return language::said_time(language::english(), seconds); }
 
 std::string act_words(const model::Model& model, const bench::Act& act) {
     const model::Verb& verb = model.kind_of(act.item).verbs[act.verb];

@@ -23,9 +23,7 @@ std::string range_words(const ScoreRange& range) {
                : hundredths(range.lowest) + " to " + hundredths(range.highest);
 }
 
-std::string time_words(double seconds) {
-    return language::said_time(language::english(), seconds);
-}
+std::string time_words(double seconds) { return language::said_time(language::english(), seconds); }
 
 std::string counted_words(const std::vector<Counted>& counted) {
     std::string words;

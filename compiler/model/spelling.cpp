@@ -86,4 +86,14 @@ std::string as_source(const Model& model, const std::vector<Resource>& resources
     return text;
 }
 
+std::string in_quotes(std::string_view text) {
+    std::string quoted = "\"";
+    for (const char c : text) {
+        if (c == '"' || c == '\\')
+            quoted += '\\';
+        quoted += c;
+    }
+    return quoted + "\"";
+}
+
 } // namespace matchmark::model

@@ -4,6 +4,7 @@
 #include "model/model.hpp"
 
 #include <string>
+#include <string_view>
 
 namespace matchmark::model {
 
@@ -12,5 +13,8 @@ std::string as_source(const Model& model, const std::vector<Resource>& resources
                       const Action& action);
 // "lid-screws 1, 3"
 std::string as_source(const Model& model, const ItemRef& ref);
+
+// A text as the language writes it: in double quotes, with what would end it escaped.
+std::string in_quotes(std::string_view text);
 
 } // namespace matchmark::model

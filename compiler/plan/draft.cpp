@@ -3,6 +3,7 @@
 
 #include "model/describe.hpp"
 #include "model/fitting.hpp"
+#include "model/spelling.hpp"
 #include "plan/made_safe.hpp"
 #include "plan/way_in/tasks.hpp"
 
@@ -108,7 +109,7 @@ std::string Writer::tool_named(const std::string& description) {
     std::string name = name_from(description);
     if (std::find(tool_list_.begin(), tool_list_.end(), description) == tool_list_.end()) {
         tool_list_.push_back(description);
-        tools_ += fmt::format("  tool {} \"{}\"\n", name, description);
+        tools_ += fmt::format("  tool {} {}\n", name, model::in_quotes(description));
     }
     return name;
 }
@@ -135,10 +136,10 @@ void Writer::list_renewed(ItemId id) {
         return;
     renewed_.push_back(id);
     const Item& item = model_.item(id);
-    spares_ += fmt::format("  {} {}-new \"{}\", {}{} for {}\n",
+    spares_ += fmt::format("  {} {}-new {}, {}{} for {}\n",
                            item.role == Role::part ? "spare" : "supply", item.name,
-                           item.title.empty() ? spaced(item.name) : item.title, item.count,
-                           price_of_all(item), item.name);
+                           model::in_quotes(item.title.empty() ? spaced(item.name) : item.title),
+                           item.count, price_of_all(item), item.name);
 }
 
 void Writer::write_act(const PlannedAct& planned, std::string& lines) {
@@ -162,9 +163,10 @@ void Writer::close_step(const PlannedAct& last) {
     std::string name = verb.name + "-" + item.name;
     for (int n = 2; !step_names_.insert(name).second; ++n)
         name = fmt::format("{}-{}-{}", verb.name, item.name, n);
-    steps_ += fmt::format(
-        "\nstep {} \"{}\"\n{}", name,
-        capital(spaced(verb.name)) + " " + model::for_reader(model_, last.act.item), open_step_);
+    steps_ += fmt::format("\nstep {} {}\n{}", name,
+                          model::in_quotes(capital(spaced(verb.name)) + " " +
+                                           model::for_reader(model_, last.act.item)),
+                          open_step_);
     open_step_.clear();
 }
 
@@ -298,17 +300,20 @@ void Writer::write_tests() {
             continue;
         proved.insert(proved.end(), path.begin(), path.end());
         tests_ +=
-            fmt::format("\ntest try-{} \"{}\"\n{}  proves {}\n", function.name,
-                        function.title.empty() ? capital(spaced(function.name)) : function.title,
+            fmt::format("\ntest try-{} {}\n{}  proves {}\n", function.name,
+                        model::in_quotes(function.title.empty() ? capital(spaced(function.name))
+                                                                : function.title),
                         back_again(function), function.name);
     }
     for (const ItemId id : goal_.items) {
         const Item& item = model_.item(id);
         const bool by_function = std::find(proved.begin(), proved.end(), id) != proved.end();
         if (replaces() && item.role == Role::part && !item.one_use && !by_function)
-            tests_ += fmt::format("\ntest try-{} \"{} {} right\"\n  proves {}\n", item.name,
-                                  capital(model::for_reader(model_, id)),
-                                  item.count > 1 ? "work" : "works", item.name);
+            tests_ +=
+                fmt::format("\ntest try-{} {}\n  proves {}\n", item.name,
+                            model::in_quotes(capital(model::for_reader(model_, id)) +
+                                             (item.count > 1 ? " work" : " works") + " right"),
+                            item.name);
     }
 }
 
@@ -317,7 +322,7 @@ std::string Writer::reader() const {
     for (const PlannedAct& planned : way_.acts) {
         const Kind& kind = model_.kind_of(planned.act.item);
         if (kind.needs_license || !kind.licensed.empty())
-            return fmt::format("licensed \"{}\"", kind.licensed);
+            return "licensed " + model::in_quotes(kind.licensed);
     }
     return "competent";
 }
@@ -333,10 +338,11 @@ std::string Writer::text(const std::string& use) {
         goals += fmt::format("  goal {} {}{}\n", goal_.verb, model_.item(id).name,
                              replaces() ? " with " + model_.item(id).name + "-new" : "");
     }
-    std::string text = fmt::format(
-        "# Drafted from the device. Change the words in `text:`, and add what only a "
-        "person knows.\nuse \"{}\"\n\nguide {} \"{} {}\"\n",
-        use, draft_name(model_, goal_), capital(spaced(goal_.verb)), model::list(names));
+    std::string text =
+        fmt::format("# Drafted from the device. Change the words in `text:`, and add what only a "
+                    "person knows.\nuse \"{}\"\n\nguide {} {}\n",
+                    use, draft_name(model_, goal_),
+                    model::in_quotes(capital(spaced(goal_.verb)) + " " + model::list(names)));
     text += goals + "  for " + reader() + "\n";
     if (!goal_.only.empty())
         text += "  only " + goal_.only + "\n";

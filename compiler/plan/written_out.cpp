@@ -66,21 +66,11 @@ std::string_view section_name(Section section) {
     return {};
 }
 
-std::string quoted_text(const std::string& text) {
-    std::string quoted = "\"";
-    for (const char c : text) {
-        if (c == '"' || c == '\\')
-            quoted += '\\';
-        quoted += c;
-    }
-    return quoted + "\"";
-}
-
 // What stands in the file above its first guide: a device, kinds, comments. Its `use` lines are
 // written anew.
 void Writer::write_before_guide(const std::vector<std::string>& uses) {
     for (const auto& path : uses)
-        text_ += fmt::format("use {}\n", quoted_text(path));
+        text_ += fmt::format("use {}\n", model::in_quotes(path));
     if (!uses.empty())
         text_ += '\n';
     Span first = guide_.declaration;
@@ -167,7 +157,7 @@ void Writer::write_action(const Action& action) {
 void Writer::write_step(const Step& step) {
     text_ += fmt::format("\n{} {}", step.is_test ? "test" : "step", step.name);
     if (!step.title.empty())
-        text_ += " " + quoted_text(step.title);
+        text_ += " " + model::in_quotes(step.title);
     text_ += '\n';
     write_prose(step, true);
     write_test_details(step);

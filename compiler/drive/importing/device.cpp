@@ -7,6 +7,7 @@
 #include "drive/kinds/words.hpp"
 #include "model/quantity.hpp"
 #include "model/role_words.hpp"
+#include "model/spelling.hpp"
 #include "parse/parse.hpp"
 
 #include <fmt/core.h>
@@ -117,7 +118,7 @@ private:
     std::string head(const PartRow& part) {
         std::string text = fmt::format("{} {}", model::role_word(role_), names_.of(part));
         if (!part.title.empty()) {
-            text += " " + as_text(part.title);
+            text += " " + model::in_quotes(part.title);
         }
         const bool flows = role_ == model::Role::fluid || role_ == model::Role::energy;
         const bool several = part.count > 1 && !flows;
@@ -140,9 +141,11 @@ private:
         }
         const auto named = names_.in(cell);
         const auto target = names_.in(to);
-        if (!named.unknown.empty() || !target.unknown.empty()) {
+        const bool nothing = named.list.empty() && named.unknown.empty(); // commas alone
+        if (nothing || !named.unknown.empty() || !target.unknown.empty()) {
+            const std::string& unknown = named.unknown.empty() ? target.unknown : named.unknown;
             ask(fmt::format("{} \"{}\": nothing in the table is called so", keyword,
-                            named.unknown.empty() ? target.unknown : named.unknown));
+                            nothing ? cell : unknown));
             return {};
         }
         return fmt::format("  {} {}{}\n", keyword, named.list,
@@ -238,14 +241,6 @@ bool reads_well(const std::string& text) {
     return findings.empty();
 }
 
-std::string as_text(const std::string& words) {
-    std::string text = "\"";
-    for (const char c : words) {
-        text += c == '"' || c == '\\' ? std::string("\\") + c : std::string(1, c);
-    }
-    return text + "\"";
-}
-
 std::string device_from(const PartsTable& table, const model::Model& library,
                         const std::string& name, const std::string& from) {
     std::string text = fmt::format(
@@ -254,7 +249,7 @@ std::string device_from(const PartsTable& table, const model::Model& library,
     for (const std::string& head : table.left_out) {
         text += fmt::format("{}the column \"{}\" is left out\n", decide_mark, head);
     }
-    text += fmt::format("device {} {}\n\n", name, as_text(title_of(name)));
+    text += fmt::format("device {} {}\n\n", name, model::in_quotes(title_of(name)));
     DeviceWriter writer(table, library);
     return text + writer.faces() + writer.parts();
 }

@@ -19,7 +19,4 @@ std::string device_from(const PartsTable& table, const model::Model& library,
 // Is this a text without slips in its grammar?
 bool reads_well(const std::string& text);
 
-// In quotes, as the language writes text.
-std::string as_text(const std::string& words);
-
 } // namespace matchmark::drive

@@ -4,6 +4,7 @@
 #include "drive/first_draft.hpp"
 #include "drive/importing/device.hpp"
 #include "drive/importing/words.hpp"
+#include "model/spelling.hpp"
 #include "publish/markup_tree.hpp"
 
 #include <fmt/core.h>
@@ -144,8 +145,8 @@ public:
                 name = fmt::format("step-{}", number);
             }
             names.insert(name);
-            text += fmt::format("\nstep {} {}\n{}{}{}", name, as_text(step.title), step.safety,
-                                step.actions, step.prose);
+            text += fmt::format("\nstep {} {}\n{}{}{}", name, model::in_quotes(step.title),
+                                step.safety, step.actions, step.prose);
         }
         return text + "\nput-back\n" + way_back_ + "  derived\n";
     }
@@ -176,7 +177,8 @@ private:
             const std::string text = without_box(own_text(item));
             if (in_tools_ && !text.empty()) {
                 const std::string name = name_from(text);
-                const std::string line = fmt::format("  tool {} {}\n", name, as_text(text));
+                const std::string line =
+                    fmt::format("  tool {} {}\n", name, model::in_quotes(text));
                 tools_ += reads_well("guide g \"g\"\n" + line)
                               ? line
                               : fmt::format("  {}a tool: {}\n", decide_mark, text);
@@ -273,8 +275,8 @@ std::string guide_from(const Outline& outline, const model::Model& device) {
     return fmt::format("# From {}. A line that begins with \"decide\" asks what the outline does "
                        "not say.\nuse {}\n\nguide {} {}\n  {}what the work is for, `goal VERB "
                        "PART`, and for whom\n  for competent\n{}",
-                       outline.from, as_text(outline.use), outline.name, as_text(title),
-                       decide_mark, reader.text());
+                       outline.from, model::in_quotes(outline.use), outline.name,
+                       model::in_quotes(title), decide_mark, reader.text());
 }
 
 } // namespace matchmark::drive

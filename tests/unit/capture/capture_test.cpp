@@ -56,8 +56,8 @@ TEST_CASE("capture: notes written afterwards say the same") {
     for (const char* verb : {"took off the lid", "pulled off the lid", "lifted the lid off",
                              "slid out the lid", "pulled lid"}) {
         CAPTURE(verb);
-        const std::string device = device_of("device: radio\n" + std::string(verb) +
-                                             "\nremove board\n");
+        const std::string device =
+            device_of("device: radio\n" + std::string(verb) + "\nremove board\n");
         CHECK(has(device, "part lid"));
         CHECK(has(device, "under      lid assumed"));
     }

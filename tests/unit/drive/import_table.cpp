@@ -120,3 +120,15 @@ TEST_CASE("a drive is read by its title, its name or its tool, with its size") {
     CHECK(desk.out.find("4 x screw M5 x 16, hexagon 4\n") != std::string::npos);
     CHECK(desk.out.find("its drive: the table says \"some socket 4\"") != std::string::npos);
 }
+
+TEST_CASE("a cell of commas names nothing, and is asked about") {
+    matchmark::test::Desk desk;
+    desk.disk.files["parts.csv"] =
+        "name,title,kind,count,holds,to\nlid-screws,lid screw,screw,2,\",,\",frame\n"
+        "frame,frame,part,1,,\n";
+    CHECK(desk.run({"import", "parts.csv", "-o", "thing.mmk"}) == 0);
+    const std::string& device = desk.disk.files["thing.mmk"];
+    CHECK(device.find("# decide: holds \",,\": nothing in the table is called so") !=
+          std::string::npos);
+    CHECK(device.find("holds  to") == std::string::npos);
+}

@@ -70,6 +70,15 @@ TEST_CASE("a draft cuts the supply off before it waits for what runs out") {
     CHECK(cut < waited);
 }
 
+TEST_CASE("a draft keeps the quotes of a title") {
+    Desk desk;
+    std::string quoted = winch;
+    quoted.replace(quoted.find("\"motor\""), 7, "\"\\\"big\\\" motor \\\\ left\"");
+    desk.disk.files["winch.mmk"] = quoted;
+    CHECK(desk.run({"draft", "winch.mmk", "--goal", "replace motor", "-o", "renew.mmk"}) == 0);
+    CHECK(desk.run({"check", "renew.mmk"}) == 0);
+}
+
 TEST_CASE("a plug put in before the cover is moved down, in one finding") {
     Desk desk;
     desk.disk.files["winch.mmk"] = winch;

@@ -2,6 +2,7 @@
 #include "appraise/eu_index.hpp"
 
 #include "model/describe.hpp"
+#include "model/spelling.hpp"
 
 #include <fmt/core.h>
 
@@ -19,11 +20,6 @@ constexpr ScoreRange full{best_score, best_score};
 constexpr ScoreRange open_range{worst_score, best_score};
 constexpr ScoreRange lowest{worst_score, worst_score};
 
-std::string in_words(std::string name) {
-    std::replace(name.begin(), name.end(), '-', ' ');
-    return name;
-}
-
 const std::string& word_of(IndexPart part) {
     return model::index_part_words()[static_cast<std::size_t>(part)];
 }
@@ -31,7 +27,7 @@ const std::string& word_of(IndexPart part) {
 std::vector<std::string> in_words(const std::vector<IndexPart>& parts) {
     std::vector<std::string> words;
     for (const IndexPart part : parts)
-        words.push_back(in_words(word_of(part)));
+        words.push_back(model::spaced(word_of(part)));
     return words;
 }
 
@@ -111,7 +107,7 @@ Scored of_instances(const std::vector<PartFacts>& instances, const Score& score)
 PartScore part_score(const IndexFacts& facts, IndexPart part) {
     const auto& instances = facts.parts[static_cast<std::size_t>(part)];
     PartScore row;
-    row.part = in_words(word_of(part));
+    row.part = model::spaced(word_of(part));
     row.weight = part_weight(part, facts.folding);
     std::vector<std::string> titles;
     for (const PartFacts& instance : instances)

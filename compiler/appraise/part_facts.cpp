@@ -3,6 +3,7 @@
 
 #include "model/describe.hpp"
 #include "model/fitting.hpp"
+#include "model/spelling.hpp"
 
 #include <algorithm>
 
@@ -19,9 +20,8 @@ using model::Role;
 namespace {
 
 std::string act_words(const Model& model, const bench::Act& act) {
-    std::string verb = model.kind_of(act.item).verbs[act.verb].name;
-    std::replace(verb.begin(), verb.end(), '-', ' ');
-    return verb + " " + model::for_reader(model, model::ItemRef{act.item, act.members, {}});
+    return model::spaced(model.kind_of(act.item).verbs[act.verb].name) + " " +
+           model::for_reader(model, model::ItemRef{act.item, act.members, {}});
 }
 
 std::string end_words(StepEnd end) {

@@ -143,7 +143,6 @@ bool could_be_done(const Walk& walk, std::size_t test, const Obligation& obligat
     // closed.
     const model::Step& step = walk.step(walk.events[test]);
     return all_back_at(walk, at, obligation) &&
-           bench::conditions_hold(walk.bench, walk.state_at(at), step) &&
            safe_at(walk, at, demands_of(walk, step, sources_of_test(walk, test)));
 }
 

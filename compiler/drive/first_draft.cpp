@@ -20,11 +20,6 @@ namespace {
 
 using model::ItemId;
 
-std::string with_spaces(std::string words) {
-    std::replace(words.begin(), words.end(), '-', ' ');
-    return words;
-}
-
 std::string with_hyphens(std::string words) {
     std::replace(words.begin(), words.end(), ' ', '-');
     return words;
@@ -79,13 +74,13 @@ std::string tool_for(const model::Model& model, const model::Item& item, const m
         for (const model::Drive& drive : model.drives) {
             if (drive.name == item.drive && !drive.driven_by.empty()) {
                 const std::string size = item.drive_size.empty() ? "" : " " + item.drive_size;
-                return with_spaces(drive.driven_by.front()) + size;
+                return model::spaced(drive.driven_by.front()) + size;
             }
         }
     }
     for (const std::string& tool : verb.tools) {
         if (tool != "hand" && tool != "driver") {
-            return with_spaces(tool);
+            return model::spaced(tool);
         }
     }
     return {};
@@ -123,7 +118,7 @@ private:
             add_tool(tool_for(model_, item, *back));
         }
         steps_ += fmt::format("\nstep {} {}\n  {} {}{}\n", step,
-                              model::in_quotes(title_of(with_spaces(verb.name)) + " " +
+                              model::in_quotes(title_of(model::spaced(verb.name)) + " " +
                                                model::for_reader(model_, act.item)),
                               verb.name, item.name, with.empty() ? "" : " with " + with);
         if (item.one_use) {
@@ -180,7 +175,7 @@ private:
 } // namespace
 
 std::string title_of(const std::string& name) {
-    std::string title = with_spaces(name);
+    std::string title = model::spaced(name);
     if (!title.empty() && title[0] >= 'a' && title[0] <= 'z') {
         title[0] = static_cast<char>(title[0] - 'a' + 'A');
     }

@@ -2,6 +2,7 @@
 #include "drive/jobs_report.hpp"
 
 #include "drive/plan_times.hpp"
+#include "guide/appraisal.hpp"
 #include "model/describe.hpp"
 
 #include <fmt/core.h>
@@ -28,7 +29,8 @@ std::string cost(const plan::WayIn& way) {
         return "no way in";
     if (way.proof == Proof::unknown)
         return "not found";
-    return fmt::format("{}, {}{}", model::counted(way.acts.size(), "act"), duration(way.seconds),
+    return fmt::format("{}, {}{}", model::counted(way.acts.size(), "act"),
+                       guide::time_words(way.seconds),
                        way.proof == Proof::bounded ? " (not proved least)" : "");
 }
 
@@ -48,7 +50,7 @@ std::string saved(long long acts, double seconds) {
             .push_back(model::counted(static_cast<std::size_t>(std::llabs(acts)), "action"));
     // Below half a second nothing would be left to read.
     if (std::abs(seconds) >= 0.5)
-        (seconds > 0 ? less : more).push_back(duration(std::abs(seconds)));
+        (seconds > 0 ? less : more).push_back(guide::time_words(std::abs(seconds)));
     std::string words;
     if (!less.empty())
         words = model::list(less) + " less";
@@ -76,7 +78,7 @@ void write_change(const Compilation& done, const plan::Change& change, std::size
     const auto of_part = [&](const plan::PartThen& part) {
         if (part.opened)
             return fmt::format("a way {} at all, {}", to_reach(model, part, expose),
-                               duration(part.seconds));
+                               guide::time_words(part.seconds));
         if (part.now_impossible)
             return fmt::format("no way {}", to_reach(model, part, expose));
         return fmt::format("{} {}", saved(part.acts_saved, part.seconds_saved),
@@ -118,7 +120,7 @@ void write_jobs(const model::Model& model, const std::vector<plan::Job>& jobs,
     out << fmt::format("  together: {}", cost(together));
     if (proved)
         out << fmt::format("; {} less than one opening after the other",
-                           duration(apart - together.seconds));
+                           guide::time_words(apart - together.seconds));
     out << '\n';
 }
 
@@ -129,7 +131,7 @@ void write_then(const model::Model& model, const std::vector<plan::Job>& jobs, s
         for (std::size_t i = 0; i < job.added.acts.size(); ++i) {
             const auto& act = job.added.acts[i];
             out << fmt::format("{:>4}  {}  {}{}\n", i + 1, act_words(model, act.act),
-                               act.seconds > 0 ? duration(act.seconds) : "-",
+                               act.seconds > 0 ? guide::time_words(act.seconds) : "-",
                                act.tool.empty() ? "" : "  " + act.tool);
         }
     }

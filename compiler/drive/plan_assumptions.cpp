@@ -2,6 +2,7 @@
 #include "drive/plan_assumptions.hpp"
 
 #include "drive/plan_times.hpp"
+#include "guide/appraisal.hpp"
 #include "model/describe.hpp"
 #include "plan/assumptions.hpp"
 
@@ -32,7 +33,8 @@ std::string words_of(const SourceMap& sources, Span line) {
 std::string gain(const plan::WayIn& way, const std::optional<double>& without) {
     if (!without)
         return {};
-    return *without < way.seconds ? duration(way.seconds - *without) + " less" : "the same time";
+    return *without < way.seconds ? guide::time_words(way.seconds - *without) + " less"
+                                  : "the same time";
 }
 
 } // namespace

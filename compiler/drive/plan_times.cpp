@@ -1,8 +1,10 @@
 // Writes the times of a way in: act by act in columns, and the sums.
 #include "drive/plan_times.hpp"
 
+#include "guide/appraisal.hpp"
 #include "language/spoken.hpp"
 #include "model/describe.hpp"
+#include "model/spelling.hpp"
 
 #include <fmt/core.h>
 #include <nlohmann/json.hpp>
@@ -42,16 +44,12 @@ bool any_face(const WayIn& way) {
 
 } // namespace
 
-std::string duration(double seconds) { return language::said_time(language::english(), seconds); }
-
 std::string act_words(const model::Model& model, const bench::Act& act) {
     const model::Verb& verb = model.kind_of(act.item).verbs[act.verb];
-    std::string words = verb.name;
-    std::replace(words.begin(), words.end(), '-', ' ');
     model::ItemRef ref;
     ref.item = act.item;
     ref.members = act.members;
-    return words + " " + model::for_reader(model, ref);
+    return model::spaced(verb.name) + " " + model::for_reader(model, ref);
 }
 
 std::string timing_name(const model::Model& model) {
@@ -82,8 +80,8 @@ void write_labour(const model::Model& model, const WayIn& way, std::ostream& out
     const model::Timing* timing = plan::usual_timing(model);
     out << fmt::format(
         "With tools taken up and the device turned: {}. Back, about {}{}. {}\n",
-        duration(way.labour_seconds), duration(way.back_seconds),
-        way.back_waiting > 0 ? " and " + duration(way.back_waiting) + " of waiting" : "",
+        guide::time_words(way.labour_seconds), guide::time_words(way.back_seconds),
+        way.back_waiting > 0 ? " and " + guide::time_words(way.back_waiting) + " of waiting" : "",
         timing == nullptr ? "Times are the kinds' own." : "Times by `" + timing->name + "`.");
 }
 

@@ -8,8 +8,6 @@
 
 namespace matchmark::drive {
 
-// "8 s", "2 min 5 s", "1 h 10 min"
-std::string duration(double seconds);
 // "undo the 4 lid screws"
 std::string act_words(const model::Model& model, const bench::Act& act);
 // Of the usual timing; empty when there is none.

@@ -71,11 +71,6 @@ bool starts_with_any(std::string_view text, std::initializer_list<std::string_vi
 
 } // namespace
 
-std::string spaced(std::string text) {
-    std::replace(text.begin(), text.end(), '-', ' ');
-    return text;
-}
-
 std::string with_article(const std::string& text, bool article) {
     const std::size_t close = text.starts_with('[') ? text.find(']') : std::string::npos;
     if (close == std::string::npos) {

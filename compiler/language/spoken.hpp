@@ -6,6 +6,7 @@
 
 #include "language/language.hpp"
 #include "model/model.hpp"
+#include "model/spelling.hpp"
 
 #include <string>
 #include <vector>
@@ -49,8 +50,7 @@ std::string said_list(const Language& language, const std::vector<std::string>& 
 // What stands between the last two of a list, with its spaces: " and ".
 std::string joined_by(const Language& language, std::string_view joiner, std::string_view next);
 
-// "flip-lock" -> "flip lock"
-std::string spaced(std::string text);
+using model::spaced;
 
 // The pattern of a verb: "Undo {the items}{how}".
 std::string verb_key(const std::string& verb);

@@ -2,6 +2,8 @@
 // vary.
 #include "model/describe.hpp"
 
+#include "model/spelling.hpp"
+
 #include <algorithm>
 #include <array>
 #include <string_view>
@@ -64,8 +66,7 @@ std::string title_or_name(const Item& item) {
     if (!item.title.empty()) {
         return item.count > 1 ? plural(item.title) : item.title;
     }
-    std::string words = item.name;
-    std::replace(words.begin(), words.end(), '-', ' ');
+    const std::string words = spaced(item.name);
     return item.count > 1 && !words.ends_with('s') ? plural(words) : words;
 }
 

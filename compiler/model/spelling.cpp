@@ -3,6 +3,8 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
+
 namespace matchmark::model {
 
 namespace {
@@ -84,6 +86,11 @@ std::string as_source(const Model& model, const std::vector<Resource>& resources
     if (!action.otherwise.empty())
         text += ", else " + action.otherwise;
     return text;
+}
+
+std::string spaced(std::string name) {
+    std::replace(name.begin(), name.end(), '-', ' ');
+    return name;
 }
 
 std::string in_quotes(std::string_view text) {

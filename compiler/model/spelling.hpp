@@ -1,4 +1,5 @@
-// Writes actions back as source lines, for mends and for `expand`.
+// From the language to words and back: actions as source lines, for mends and for `expand`; names
+// and texts as they are written.
 #pragma once
 
 #include "model/model.hpp"
@@ -13,6 +14,9 @@ std::string as_source(const Model& model, const std::vector<Resource>& resources
                       const Action& action);
 // "lid-screws 1, 3"
 std::string as_source(const Model& model, const ItemRef& ref);
+
+// A name as words: "flip-lock" -> "flip lock".
+std::string spaced(std::string name);
 
 // A text as the language writes it: in double quotes, with what would end it escaped.
 std::string in_quotes(std::string_view text);

@@ -24,11 +24,6 @@ using model::Role;
 
 namespace {
 
-std::string spaced(std::string words) {
-    std::replace(words.begin(), words.end(), '-', ' ');
-    return words;
-}
-
 std::string capital(std::string words) {
     if (!words.empty() && words.front() >= 'a' && words.front() <= 'z')
         words.front() = static_cast<char>(words.front() - 'a' + 'A');
@@ -136,10 +131,10 @@ void Writer::list_renewed(ItemId id) {
         return;
     renewed_.push_back(id);
     const Item& item = model_.item(id);
-    spares_ += fmt::format("  {} {}-new {}, {}{} for {}\n",
-                           item.role == Role::part ? "spare" : "supply", item.name,
-                           model::in_quotes(item.title.empty() ? spaced(item.name) : item.title),
-                           item.count, price_of_all(item), item.name);
+    spares_ += fmt::format(
+        "  {} {}-new {}, {}{} for {}\n", item.role == Role::part ? "spare" : "supply", item.name,
+        model::in_quotes(item.title.empty() ? model::spaced(item.name) : item.title), item.count,
+        price_of_all(item), item.name);
 }
 
 void Writer::write_act(const PlannedAct& planned, std::string& lines) {
@@ -164,7 +159,7 @@ void Writer::close_step(const PlannedAct& last) {
     for (int n = 2; !step_names_.insert(name).second; ++n)
         name = fmt::format("{}-{}-{}", verb.name, item.name, n);
     steps_ += fmt::format("\nstep {} {}\n{}", name,
-                          model::in_quotes(capital(spaced(verb.name)) + " " +
+                          model::in_quotes(capital(model::spaced(verb.name)) + " " +
                                            model::for_reader(model_, last.act.item)),
                           open_step_);
     open_step_.clear();
@@ -299,11 +294,11 @@ void Writer::write_tests() {
         if (std::none_of(path.begin(), path.end(), [&](ItemId id) { return moved(id); }))
             continue;
         proved.insert(proved.end(), path.begin(), path.end());
-        tests_ +=
-            fmt::format("\ntest try-{} {}\n{}  proves {}\n", function.name,
-                        model::in_quotes(function.title.empty() ? capital(spaced(function.name))
-                                                                : function.title),
-                        back_again(function), function.name);
+        tests_ += fmt::format("\ntest try-{} {}\n{}  proves {}\n", function.name,
+                              model::in_quotes(function.title.empty()
+                                                   ? capital(model::spaced(function.name))
+                                                   : function.title),
+                              back_again(function), function.name);
     }
     for (const ItemId id : goal_.items) {
         const Item& item = model_.item(id);
@@ -338,11 +333,11 @@ std::string Writer::text(const std::string& use) {
         goals += fmt::format("  goal {} {}{}\n", goal_.verb, model_.item(id).name,
                              replaces() ? " with " + model_.item(id).name + "-new" : "");
     }
-    std::string text =
-        fmt::format("# Drafted from the device. Change the words in `text:`, and add what only a "
-                    "person knows.\nuse \"{}\"\n\nguide {} {}\n",
-                    use, draft_name(model_, goal_),
-                    model::in_quotes(capital(spaced(goal_.verb)) + " " + model::list(names)));
+    std::string text = fmt::format(
+        "# Drafted from the device. Change the words in `text:`, and add what only a "
+        "person knows.\nuse \"{}\"\n\nguide {} {}\n",
+        use, draft_name(model_, goal_),
+        model::in_quotes(capital(model::spaced(goal_.verb)) + " " + model::list(names)));
     text += goals + "  for " + reader() + "\n";
     if (!goal_.only.empty())
         text += "  only " + goal_.only + "\n";

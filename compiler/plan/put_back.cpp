@@ -4,6 +4,7 @@
 
 #include "model/describe.hpp"
 #include "model/fitting.hpp"
+#include "model/spelling.hpp"
 #include "plan/working_order.hpp"
 
 #include <algorithm>
@@ -207,9 +208,8 @@ std::string title_for(const Model& model, const std::vector<Action>& actions) {
     const Action& chosen = part == actions.end() ? actions.front() : *part;
     if (chosen.targets.empty())
         return {};
-    std::string verb = chosen.verb;
-    std::replace(verb.begin(), verb.end(), '-', ' ');
-    return capitalised(verb) + " " + model::for_reader(model, chosen.targets.front().ref.item);
+    return capitalised(model::spaced(chosen.verb)) + " " +
+           model::for_reader(model, chosen.targets.front().ref.item);
 }
 
 const WrittenBack* words_for(const std::vector<WrittenBack>& written, const std::string& name) {

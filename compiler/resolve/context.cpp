@@ -2,6 +2,7 @@
 #include "resolve/context.hpp"
 
 #include "diagnostics/nearest.hpp"
+#include "model/spelling.hpp"
 #include "resolve/limits.hpp"
 
 #include <algorithm>
@@ -118,9 +119,7 @@ void report_duplicate(Context& context, Span where, Span first) {
 std::string title_or_name(syntax::Reader& reader, const std::string& name) {
     if (auto title = reader.take_text())
         return *title;
-    std::string words = name;
-    std::replace(words.begin(), words.end(), '-', ' ');
-    return words;
+    return model::spaced(name);
 }
 
 std::string text_of(const Context& context, Span span) {

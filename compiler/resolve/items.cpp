@@ -233,9 +233,7 @@ void declare_items(Context& context, const std::vector<Declaration>& all) {
         item.role = *role;
         item.span = *name;
         item.declaration = declaration.line().whole;
-        std::string words = item.name;
-        std::replace(words.begin(), words.end(), '-', ' ');
-        item.title = reader.take_text().value_or(words);
+        item.title = title_or_name(reader, item.name);
         const auto index = static_cast<std::uint32_t>(context.model.items.size());
         if (const auto first = context.items.add(item.name, {index, *name})) {
             report_duplicate(context, *name, first->span);

@@ -20,14 +20,13 @@ bool reported_before(const Walk& walk, std::size_t test, model::ItemId item) {
 }
 
 void find(const Walk& walk, std::vector<Diagnostic>& findings) {
-    const bench::Dangers dangers = bench::dangers(walk.bench);
-    if (dangers.items.empty())
+    if (walk.dangers.items.empty())
         return;
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
         if (walk.events[at].action)
             continue;
         const model::Step& test = walk.step(walk.events[at]);
-        const auto met = bench::within_reach(walk.bench, walk.state_at(at), test, dangers);
+        const auto met = bench::within_reach(walk.bench, walk.state_at(at), test, walk.dangers);
         if (!met || reported_before(walk, at, met->item))
             continue;
         const model::Kind& kind = walk.model.kind_of(met->item);

@@ -2,6 +2,7 @@
 #include "check/troubles.hpp"
 
 #include "model/fitting.hpp"
+#include "model/spelling.hpp"
 
 #include <algorithm>
 #include <fmt/core.h>
@@ -33,21 +34,16 @@ std::optional<MadeDo> made_do(const Walk& walk, const Event& event) {
     return found;
 }
 
-std::string spaced(std::string name) {
-    std::replace(name.begin(), name.end(), '-', ' ');
-    return name;
-}
-
 std::string tool_words(const model::StandIn& by) {
-    return by.tool_size.empty() ? spaced(by.tool)
-                                : fmt::format("{} {}", spaced(by.tool), by.tool_size);
+    return by.tool_size.empty() ? model::spaced(by.tool)
+                                : fmt::format("{} {}", model::spaced(by.tool), by.tool_size);
 }
 
 // "hexalobular driver 6": the first tool that the drive lists, with the size.
 std::string right_tool(const Walk& walk, const model::Item& item) {
     for (const model::Drive& drive : walk.model.drives) {
         if (drive.name == item.drive && !drive.driven_by.empty())
-            return fmt::format("{} {}", spaced(drive.driven_by.front()), item.drive_size);
+            return fmt::format("{} {}", model::spaced(drive.driven_by.front()), item.drive_size);
     }
     return fmt::format("{} driver {}", item.drive, item.drive_size);
 }

@@ -2,6 +2,7 @@
 #include "check/troubles.hpp"
 
 #include "model/fitting.hpp"
+#include "model/spelling.hpp"
 
 #include <algorithm>
 #include <fmt/core.h>
@@ -34,8 +35,7 @@ std::string driver_for(const Walk& walk, const model::Item& item) {
         if (drive.name == item.drive && !drive.driven_by.empty())
             words = drive.driven_by.front();
     }
-    std::replace(words.begin(), words.end(), '-', ' ');
-    return words;
+    return model::spaced(words);
 }
 
 bool is_tool(const Walk& walk, ResourceId id) {

@@ -6,6 +6,7 @@
 #include "drive/plan_assumptions.hpp"
 #include "drive/plan_times.hpp"
 #include "drive/timing_choice.hpp"
+#include "guide/appraisal.hpp"
 #include "model/describe.hpp"
 #include "plan/way_in/way_in.hpp"
 
@@ -69,7 +70,7 @@ void write_acts(const model::Model& model, const WayIn& way, const PlanOptions& 
         if (!tool.empty())
             in_hand = tool;
         out << fmt::format("{:>4}  {:<{}}  {:>9}{}\n", i + 1, act_words(model, planned.act), width,
-                           planned.seconds > 0 ? duration(planned.seconds) : "-",
+                           planned.seconds > 0 ? guide::time_words(planned.seconds) : "-",
                            taken_up ? "  " + tool : std::string());
         if (!options.why)
             continue;
@@ -85,7 +86,7 @@ std::string proof_words(const WayIn& way) {
                            way.proofs, way.with_choice);
     }
     return fmt::format("Least time: not proved. No way in takes less than {}; this one takes {}.",
-                       duration(way.at_least_seconds), duration(way.seconds));
+                       guide::time_words(way.at_least_seconds), guide::time_words(way.seconds));
 }
 
 void write_text(const model::Model& model, const plan::WayInGoal& goal, const WayIn& way,
@@ -102,8 +103,8 @@ void write_text(const model::Model& model, const plan::WayInGoal& goal, const Wa
         write_acts(model, way, options, out);
     }
     out << fmt::format(
-        "\n{}, {}{}, {}\n", model::counted(way.acts.size(), "act"), duration(way.seconds),
-        way.waiting > 0 ? " and " + duration(way.waiting) + " of waiting" : "",
+        "\n{}, {}{}, {}\n", model::counted(way.acts.size(), "act"), guide::time_words(way.seconds),
+        way.waiting > 0 ? " and " + guide::time_words(way.waiting) + " of waiting" : "",
         way.tool_changes == 0 ? "by hand" : model::counted(way.tool_changes, "tool") + " taken up");
     write_labour(model, way, out);
     for (const model::ItemId item : renewed(model, way))

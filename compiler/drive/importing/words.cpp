@@ -6,6 +6,7 @@
 #include "drive/kinds/words.hpp"
 #include "model/describe.hpp"
 #include "model/role_words.hpp"
+#include "model/spelling.hpp"
 
 #include <fmt/core.h>
 
@@ -16,11 +17,6 @@
 namespace matchmark::drive {
 
 namespace {
-
-std::string with_spaces(std::string words) {
-    std::replace(words.begin(), words.end(), '-', ' ');
-    return words;
-}
 
 template <class Visit> void each_word(std::string_view text, Visit visit) {
     constexpr std::string_view between = " \t\r\n\v\f";
@@ -33,7 +29,7 @@ template <class Visit> void each_word(std::string_view text, Visit visit) {
 
 // Each word without a plural's s, so that "lid screws" has the word "screw".
 std::string singular_words(const std::string& text) {
-    const std::string small = with_spaces(in_small_letters(text));
+    const std::string small = model::spaced(in_small_letters(text));
     std::string result;
     each_word(small, [&](std::string_view word) {
         while (!word.empty() && std::string_view(".,;:()").find(word.back()) != std::string::npos) {
@@ -185,11 +181,11 @@ std::string drive_phrase(const model::Model& library, const std::string& cell) {
     std::vector<std::string> found;
     std::string without_size;
     for (const model::Drive& drive : library.drives) {
-        const bool named = model::has_words(cell, with_spaces(drive.name)) ||
+        const bool named = model::has_words(cell, model::spaced(drive.name)) ||
                            model::has_words(cell, drive.title) ||
                            std::any_of(drive.driven_by.begin(), drive.driven_by.end(),
                                        [&](const std::string& tool) {
-                                           return model::has_words(cell, with_spaces(tool));
+                                           return model::has_words(cell, model::spaced(tool));
                                        });
         for (const model::DriveSize& size : drive.sizes) {
             const bool has_size =

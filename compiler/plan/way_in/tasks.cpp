@@ -2,6 +2,7 @@
 #include "plan/way_in/tasks.hpp"
 
 #include "model/fitting.hpp"
+#include "model/spelling.hpp"
 #include "plan/way_in/conditions.hpp"
 #include "plan/work_time.hpp"
 
@@ -79,11 +80,6 @@ void add_units(TaskGraph& graph) {
     }
 }
 
-std::string with_spaces(std::string words) {
-    std::replace(words.begin(), words.end(), '-', ' ');
-    return words;
-}
-
 void add_tasks(TaskGraph& graph) {
     const Model& model = *graph.bench->model;
     const WorkTimes times(model);
@@ -127,13 +123,13 @@ std::vector<std::string> tools_for(const Model& model, const Item& item, const m
                                     [&](const auto& one) { return one.name == item.drive; });
     if (verb.by_driver && drive != model.drives.end()) {
         for (const std::string& name : drive->driven_by)
-            tools.push_back(with_spaces(name) +
+            tools.push_back(model::spaced(name) +
                             (item.drive_size.empty() ? "" : " " + item.drive_size));
     } else if (verb.by_driver) {
         tools.emplace_back("driver");
     }
     for (const std::string& name : verb.tools)
-        tools.push_back(with_spaces(name));
+        tools.push_back(model::spaced(name));
     return tools;
 }
 

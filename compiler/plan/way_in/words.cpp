@@ -2,6 +2,7 @@
 #include "plan/way_in/way_in.hpp"
 
 #include "model/describe.hpp"
+#include "model/spelling.hpp"
 
 #include <algorithm>
 
@@ -13,9 +14,7 @@ using model::Model;
 namespace {
 
 std::string state_words(const Model& model, ItemId item, model::StateId state) {
-    std::string words = model.kind_of(item).states[state];
-    std::replace(words.begin(), words.end(), '-', ' ');
-    return words;
+    return model::spaced(model.kind_of(item).states[state]);
 }
 
 // "the 4 lid screws hold the display lid"

@@ -161,7 +161,7 @@ guide::PartAppraisal part_row(const Model& model, const PartWay& way, const Fewe
     guide::PartAppraisal row;
     row.name = item.name;
     row.title = model::for_reader(model, way.part, false);
-    row.counts_as = item.counts_as;
+    row.counts_as = *item.counts_as;
     row.way = way.found;
     row.why_not = way.why_not;
     row.fewest_steps = counted.proved;

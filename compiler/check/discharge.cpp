@@ -63,7 +63,7 @@ std::vector<Discharge> discharges(const Walk& walk) {
         if (!verb.decays || action.derived)
             continue;
         const model::Item& item = walk.model.item(event.act->item);
-        all.push_back({at, event.act->item, resistance(action.means),
+        all.push_back({at, event.act->item, resistance(*action.means),
                        model::described(item, Measure::capacitance),
                        model::described(item, Measure::voltage), limit_of(kind, verb, action)});
     }

@@ -23,7 +23,7 @@ bool measures(const Walk& walk, std::size_t at, model::ItemId item, const std::s
     const model::Action* action = walk.action(walk.events[at]);
     if (action == nullptr || action->sort != model::ActionSort::measure)
         return false;
-    if (!action->aspect.empty() && action->aspect != name)
+    if (!action->aspect->empty() && *action->aspect != name)
         return false;
     return std::any_of(action->targets.begin(), action->targets.end(),
                        [&](const model::Target& target) { return target.ref.item == item; });

@@ -92,7 +92,7 @@ std::set<std::uint32_t> used_resources(const Walk& walk) {
         take(step.with);
         for (const Action& action : step.actions) {
             take(action.with);
-            take(action.otherwise_with);
+            take(action.otherwise->with);
         }
     }
     for (const Action& goal : walk.guide().goals)

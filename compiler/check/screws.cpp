@@ -20,10 +20,10 @@ Sort sort_of(const model::Item& item) {
     for (const model::SpecPhrase& phrase : item.spec)
         spec += phrase.text + ",";
     return {item.kind,
-            item.thread,
-            item.length_mm,
+            item.bolt->thread,
+            item.bolt->length_mm,
             item.depth ? item.depth->base : -1,
-            item.told_by.empty(),
+            item.told_by->empty(),
             std::move(spec)};
 }
 
@@ -80,7 +80,7 @@ pairs_taken_off(const Walk& walk,
 }
 
 bool told_apart(const model::Item& one, const model::Item& other) {
-    return !one.told_by.empty() || !other.told_by.empty();
+    return !one.told_by->empty() || !other.told_by->empty();
 }
 
 bool harmful_swap(const model::Item& one, const model::Item& other) {

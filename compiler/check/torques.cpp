@@ -15,7 +15,7 @@ std::vector<StatedTorque> stated_torques(const Walk& walk) {
         const Event& event = walk.events[at];
         if (!event.act)
             continue;
-        const auto& torque = walk.action(event)->tightening.torque;
+        const auto& torque = walk.action(event)->tightening->torque;
         const model::Item& item = walk.model.item(event.act->item);
         const model::Thread* thread = model::thread_of(walk.model, item);
         if (!torque || torque->measure != model::Measure::torque || thread == nullptr)
@@ -29,7 +29,7 @@ std::string what_bears(const Walk& walk, const StatedTorque& stated) {
     if (stated.grade == nullptr)
         return "thread " + stated.thread->name;
     std::string words = fmt::format("thread {} in {}", stated.thread->name, stated.grade->name);
-    if (walk.model.item(stated.item).grade.empty())
+    if (walk.model.item(stated.item).bolt->grade.empty())
         words += " (taken as that, since no grade is named)";
     return words;
 }
@@ -38,10 +38,10 @@ namespace {
 
 model::Quantity two_figures(double newton_metres, double (*round)(double)) {
     if (newton_metres <= 0)
-        return {0, "N.m", model::Measure::torque, 0};
+        return {0, model::Unit("N.m"), model::Measure::torque, 0};
     const double scale = std::pow(10.0, 1 - std::floor(std::log10(newton_metres)));
     const double rounded = round(newton_metres * scale) / scale;
-    return {rounded, "N.m", model::Measure::torque, rounded};
+    return {rounded, model::Unit("N.m"), model::Measure::torque, rounded};
 }
 
 } // namespace

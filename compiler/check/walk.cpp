@@ -312,7 +312,7 @@ private:
     // A limit is measured under its own condition, or else while the item is off its place.
     void make_measurable(std::size_t event, model::ItemId item, const Action& action) {
         for (const model::WearLimit& limit : walk_.model.item(item).limits) {
-            if (!action.aspect.empty() && limit.name != action.aspect)
+            if (!action.aspect->empty() && limit.name != *action.aspect)
                 continue;
             for (const auto& condition : limit.when)
                 make_ready(event, condition, limit.span);

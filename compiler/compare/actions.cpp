@@ -59,7 +59,7 @@ private:
     }
 
     [[nodiscard]] bool weighs(const Deed& deed) const {
-        return makes_safe(half_.side.model, deed) || deed.action->tightening.torque ||
+        return makes_safe(half_.side.model, deed) || deed.action->tightening->torque ||
                deed.action->sort == model::ActionSort::measure;
     }
 

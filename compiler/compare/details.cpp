@@ -39,10 +39,10 @@ bool equal(const std::optional<model::Limit>& left, const std::optional<model::L
 std::string words(const auto& value) { return value ? model::for_reader(*value) : std::string(); }
 
 std::string tightening_words(const Action& action) {
-    std::string text = action.tightening.pattern;
-    if (action.tightening.passes > 1) {
+    std::string text = action.tightening->pattern;
+    if (action.tightening->passes > 1) {
         text += text.empty() ? "" : ", ";
-        text += fmt::format("{} passes", action.tightening.passes);
+        text += fmt::format("{} passes", action.tightening->passes);
     }
     return text.empty() ? "in any order" : text;
 }
@@ -128,8 +128,8 @@ private:
     }
 
     void look_at_tightening() {
-        const auto& left = before_.tightening;
-        const auto& right = after_.tightening;
+        const auto& left = *before_.tightening;
+        const auto& right = *after_.tightening;
         if (!equal(left.preload, right.preload)) {
             found(Sort::torque_changed, true, fmt::format("preload of {}", title()),
                   words(left.preload), words(right.preload));
@@ -159,7 +159,7 @@ private:
     }
 
     [[nodiscard]] std::string measured() const {
-        return after_.sort == ActionSort::measure ? ", " + after_.aspect : std::string();
+        return after_.sort == ActionSort::measure ? ", " + *after_.aspect : std::string();
     }
 
     // Tools, spares and supplies; those that came to the list or left it are told there.
@@ -204,29 +204,29 @@ private:
         const Action& action = old ? before_ : after_;
         const model::Model& model = (old ? pairing_.before : pairing_.after).side.model;
         std::vector<std::string> names;
-        for (const model::ItemId item : action.across) {
+        for (const model::ItemId item : *action.across) {
             names.push_back(model::for_reader(model, item));
         }
         return action.as_marked ? "to the match marks" : model::list(names);
     }
 
     void look_at_rest() {
-        if (flowing(before_.means) != flowing(after_.means)) {
-            found(Sort::means_changed, true, fmt::format("means for {}", title()), before_.means,
-                  after_.means);
+        if (flowing(*before_.means) != flowing(*after_.means)) {
+            found(Sort::means_changed, true, fmt::format("means for {}", title()), *before_.means,
+                  *after_.means);
         }
-        if (after_.sort == ActionSort::dispose && before_.aspect != after_.aspect) {
+        if (after_.sort == ActionSort::dispose && *before_.aspect != *after_.aspect) {
             found(Sort::waste_changed, false, fmt::format("how to dispose of {}", title()),
-                  before_.aspect, after_.aspect);
+                  *before_.aspect, *after_.aspect);
         }
         if (across(true) != across(false)) {
             found(Sort::marks_changed, false, fmt::format("match marks of {}", title()),
                   across(true), across(false));
         }
-        if (flowing(before_.otherwise) != flowing(after_.otherwise)) {
+        if (flowing(before_.otherwise->text) != flowing(after_.otherwise->text)) {
             found(Sort::action_changed, true,
-                  fmt::format("what to do with {} past its limit", title()), before_.otherwise,
-                  after_.otherwise);
+                  fmt::format("what to do with {} past its limit", title()),
+                  before_.otherwise->text, after_.otherwise->text);
         }
         look_at_variants();
     }

@@ -77,10 +77,10 @@ private:
         add("description", fmt::format("{}", fmt::join(spec, ", ")), true, dangerous());
         add("amount", sized(item_.amount), item_.amount ? model::for_reader(*item_.amount) : "",
             true);
-        add("told by", flowing(item_.told_by), true);
+        add("told by", flowing(*item_.told_by), true);
         add("what goes back as it was", fmt::format("{}", fmt::join(item_.keep, ", ")), true);
         add("use", item_.one_use ? "one use" : "used again", true, true);
-        add("what to look at before it is used again", flowing(item_.used_again_if), true, true);
+        add("what to look at before it is used again", flowing(*item_.used_again_if), true, true);
         add("parting under power", item_.safe_when_live ? "safe when live" : "not when live", false,
             true);
         add("variants",

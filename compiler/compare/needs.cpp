@@ -50,7 +50,7 @@ std::string amounts_key(const Resource& resource, bool money) {
     for (const model::Quantity& quantity : resource.quantities) {
         if ((quantity.measure == model::Measure::money) == money) {
             key += fmt::format("{} {:.9g} {};", static_cast<int>(quantity.measure), quantity.base,
-                               money ? quantity.unit : "");
+                               money ? std::string(quantity.unit) : "");
         }
     }
     return key;

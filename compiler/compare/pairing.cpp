@@ -77,7 +77,7 @@ std::string deed_key(const Pairing& pairing, const Half& half, const Deed& deed,
     return fmt::format("{}|{}|{}|{}", static_cast<int>(deed.action->sort),
                        deed.action->sort == ActionSort::verb ? deed.action->verb : "",
                        deed.target == nullptr ? "" : pairing.item_key(deed.target->ref.item, old),
-                       measures ? deed.action->aspect : "");
+                       measures ? *deed.action->aspect : "");
 }
 
 enum class StepKey : unsigned char { section_and_name, content_and_title, content, title, name };

@@ -96,12 +96,12 @@ MapGroup group_of(const Model& model, const Undone& undone) {
 
 using ThreadAndLength = std::pair<std::string, double>;
 
-ThreadAndLength size_of(const Item& item) { return {item.thread, item.length_mm}; }
+ThreadAndLength size_of(const Item& item) { return {item.bolt->thread, item.bolt->length_mm}; }
 
 // Would a bench mix the two up: do they differ in little, or in length alone?
 bool resemble(const Model& model, const Item& one, const Item& other) {
     return model::likeness(model, one, other) != model::Likeness::none ||
-           (model::goes_into(one, other) && one.length_mm != other.length_mm);
+           (model::goes_into(one, other) && one.bolt->length_mm != other.bolt->length_mm);
 }
 
 // Groups that resemble others have a mark for each size among them. The marks begin anew with the
@@ -216,9 +216,9 @@ KeyRow key_row(const Language& in, const Model& model, const MapGroup& group) {
                                          {{"count", std::to_string(group.places.size())}});
     }
     for (const model::SpecPhrase& phrase : item.spec) {
-        const bool sized =
-            std::find(phrase.words.begin(), phrase.words.end(), item.thread) != phrase.words.end();
-        join(sized && !item.thread.empty() ? row.thread : row.drive,
+        const bool sized = std::find(phrase.words.begin(), phrase.words.end(), item.bolt->thread) !=
+                           phrase.words.end();
+        join(sized && !item.bolt->thread.empty() ? row.thread : row.drive,
              language::description_words(in, phrase.text), ", ");
     }
     join(row.thread,
@@ -240,11 +240,11 @@ KeyRow key_row(const Language& in, const Model& model, const MapGroup& group) {
         join(row.remarks, like, "; ");
     }
     join(row.remarks,
-         item.told_by.empty()
+         item.told_by->empty()
              ? ""
              : language::fill_text(
                    language::text(in, "told by {what}"),
-                   {{"what", language::own(in, "item " + item.name + " told by", item.told_by)}}),
+                   {{"what", language::own(in, "item " + item.name + " told by", *item.told_by)}}),
          "; ");
     return row;
 }

@@ -72,8 +72,9 @@ std::vector<Way> ways_out(const bench::Bench& on) {
 std::string tool_for(const model::Model& model, const model::Item& item, const model::Verb& verb) {
     if (verb.by_driver) {
         for (const model::Drive& drive : model.drives) {
-            if (drive.name == item.drive && !drive.driven_by.empty()) {
-                const std::string size = item.drive_size.empty() ? "" : " " + item.drive_size;
+            if (drive.name == item.bolt->drive && !drive.driven_by.empty()) {
+                const std::string size =
+                    item.bolt->drive_size.empty() ? "" : " " + item.bolt->drive_size;
                 return model::spaced(drive.driven_by.front()) + size;
             }
         }

@@ -64,20 +64,20 @@ void gather_action(Gathering& to, const Model& model, const Procedure& procedure
         to.add_verb(action.verb, action.head);
     }
     if (action.sort == ActionSort::dispose) {
-        to.add(
-            {"waste " + action.aspect, spaced(action.aspect), "", "a class of waste", action.line});
+        to.add({"waste " + *action.aspect, spaced(*action.aspect), "", "a class of waste",
+                action.line});
     }
     if (action.sort == ActionSort::measure) {
-        to.add(
-            {"word " + action.aspect, spaced(action.aspect), "", "what is measured", action.line});
+        to.add({"word " + *action.aspect, spaced(*action.aspect), "", "what is measured",
+                action.line});
     }
-    if (!action.means.empty() && action.means.find_first_of("0123456789") != 0) {
-        to.add({"means " + step, action.means, "", "through what it is done", action.line});
+    if (!action.means->empty() && action.means->find_first_of("0123456789") != 0) {
+        to.add({"means " + step, *action.means, "", "through what it is done", action.line});
     }
-    if (!action.otherwise.empty()) {
-        to.add({"otherwise " + step, action.otherwise, "",
+    if (!action.otherwise->text.empty()) {
+        to.add({"otherwise " + step, action.otherwise->text, "",
                 "what to do otherwise; the names in it are replaced by what they name", action.line,
-                names_in(model, procedure.resources, action.otherwise)});
+                names_in(model, procedure.resources, action.otherwise->text)});
     }
 }
 
@@ -140,9 +140,9 @@ void gather_item(Gathering& to, const Model& model, ItemId id) {
             "an item; the article in brackets stands in sentences alone, as their object",
             item.span});
     to.add(
-        {key.context + " told by", item.told_by, "", "by what it is told from others", item.span});
-    if (!item.used_again_if.empty()) {
-        to.add({"used-again", item.used_again_if, "",
+        {key.context + " told by", *item.told_by, "", "by what it is told from others", item.span});
+    if (!item.used_again_if->empty()) {
+        to.add({"used-again", *item.used_again_if, "",
                 "on what condition it is used again: “only if ...”", item.span});
     }
     for (const std::string& aspect : item.keep) {

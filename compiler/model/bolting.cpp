@@ -131,15 +131,15 @@ std::optional<double> usual_torque(const Thread& thread, const Grade& grade, dou
 }
 
 const Thread* thread_of(const Model& model, const Item& item) {
-    return item.thread.empty() ? nullptr : named(model.threads, item.thread);
+    return item.bolt->thread.empty() ? nullptr : named(model.threads, item.bolt->thread);
 }
 
 const Grade* grade_of(const Model& model, const Item& item) {
-    return named_or_usual(model.grades, item.grade);
+    return named_or_usual(model.grades, item.bolt->grade);
 }
 
 const Friction* friction_of(const Model& model, const Item& item) {
-    return named_or_usual(model.frictions, item.friction);
+    return named_or_usual(model.frictions, item.bolt->friction);
 }
 
 } // namespace matchmark::model

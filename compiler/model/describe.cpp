@@ -184,13 +184,14 @@ std::string for_reader(const Quantity& quantity) {
     Quantity shown = quantity;
     for (const auto& [written, print] : printed) {
         if (quantity.unit == written) {
-            shown.unit = print;
+            shown.unit = Unit(print);
         }
     }
     if (quantity.measure == Measure::torque) {
-        const auto dot = shown.unit.find('.');
+        std::string unit(shown.unit);
+        const auto dot = unit.find('.');
         if (dot != std::string::npos) {
-            shown.unit.replace(dot, 1, "·");
+            shown.unit = Unit(unit.replace(dot, 1, "·"));
         }
     }
     return to_text(shown);

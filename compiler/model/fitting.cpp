@@ -21,10 +21,11 @@ const Drive* find_drive(const Model& model, std::string_view name) {
 }
 
 bool fits_drive(const Model& model, std::string_view description, const Item& item) {
-    const Drive* drive = find_drive(model, item.drive);
+    const Drive* drive = find_drive(model, item.bolt->drive);
     if (drive == nullptr)
         return true; // nothing is known of the drive, so nothing can be said against
-    const bool right_size = item.drive_size.empty() || has_words(description, item.drive_size);
+    const bool right_size =
+        item.bolt->drive_size.empty() || has_words(description, item.bolt->drive_size);
     const bool right_shape =
         std::any_of(drive->driven_by.begin(), drive->driven_by.end(),
                     [&](const std::string& tool) { return has_words(description, tool); });
@@ -47,13 +48,13 @@ bool tool_fits(const Model& model, const Resource& tool, const Item& item, const
 
 const StandIn* stand_in(const Model& model, const Resource& tool, const Item& item,
                         const Verb& verb) {
-    const Drive* drive = verb.by_driver ? find_drive(model, item.drive) : nullptr;
+    const Drive* drive = verb.by_driver ? find_drive(model, item.bolt->drive) : nullptr;
     if (drive == nullptr || tool.sort != ResourceSort::tool)
         return nullptr;
     const std::string description = description_of(tool);
     for (const StandIn& one : drive->stand_ins) {
         const bool right_size = one.tool_size.empty() || has_words(description, one.tool_size);
-        if (one.size == item.drive_size && right_size && has_words(description, one.tool))
+        if (one.size == item.bolt->drive_size && right_size && has_words(description, one.tool))
             return &one;
     }
     return nullptr;

@@ -39,22 +39,27 @@ struct Target {
     std::uint16_t verb = 0; // index into the kind's verbs; for ActionSort::verb alone
 };
 
+// What is done when a limit is not met.
+struct Otherwise {
+    std::string text; // as written
+    std::vector<ResourceId> with;
+};
+
 struct Action {
     ActionSort sort = ActionSort::verb;
     std::string verb; // as written
     std::vector<Target> targets;
     std::vector<ResourceId> with; // tools, spares and supplies named
-    Tightening tightening;
-    std::optional<Quantity> amount;   // drain coolant 1.2 l
-    std::optional<Quantity> duration; // for 15 s
-    std::string means;                // through 10 kohm, as written
-    std::optional<Limit> limit;
-    std::string aspect; // measure's name of what is measured; dispose's class
-    std::vector<ItemId> across;
+    Seldom<Tightening> tightening;
+    Seldom<Quantity> amount;   // drain coolant 1.2 l
+    Seldom<Quantity> duration; // for 15 s
+    Seldom<std::string> means; // through 10 kohm, as written
+    Seldom<Limit> limit;
+    Seldom<std::string> aspect; // measure's name of what is measured; dispose's class
+    Seldom<std::vector<ItemId>> across;
     bool as_marked = false;
-    std::string otherwise; // after `else`, as written
-    std::vector<ResourceId> otherwise_with;
-    GuideId guide; // do
+    Seldom<Otherwise> otherwise; // after `else`
+    GuideId guide;               // do
     VariantMask variants = all_variants;
     Span line;            // the whole line, indentation and comment excluded
     Span head;            // the verb

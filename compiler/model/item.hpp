@@ -3,6 +3,7 @@
 
 #include "model/kind.hpp"
 #include "model/product.hpp"
+#include "model/seldom.hpp"
 
 #include <string>
 #include <vector>
@@ -69,6 +70,17 @@ struct Positions {
     Span span;
 };
 
+// What the words of a fastener say of its thread and its drive; each empty unless one that is
+// declared is named.
+struct Bolt {
+    std::string drive;
+    std::string drive_size; // "6", "PH00"; empty when none is given
+    std::string thread;
+    double length_mm = 0; // after the thread's `x`; 0: none
+    std::string grade;
+    std::string friction;
+};
+
 struct Item {
     std::string name;
     std::string title;
@@ -82,7 +94,7 @@ struct Item {
     ItemId carrier;
     std::vector<ItemId> carried; // directly
     std::vector<SpecPhrase> spec;
-    std::optional<Quantity> amount; // a fluid's
+    Seldom<Quantity> amount;        // a fluid's
     std::vector<ReachClause> reach; // all must be met
     std::vector<ItemId> blocked_by;
     std::vector<ItemId> touches; // a tie's parts, those that it is tied `to` last
@@ -94,28 +106,23 @@ struct Item {
     std::vector<ItemId> fed_by;       // what feeds this part
     std::vector<ItemId> carries_from; // what feeds through this connector
     std::vector<Need> needs;
-    std::optional<Tightening> tightening;
-    std::optional<Positions> positions;
+    Seldom<Tightening> tightening;
+    Seldom<Positions> positions;
     std::vector<std::string> keep; // order, face, ...: goes back as it was
     std::vector<WearLimit> limits;
     ItemId renewed_as;
     bool one_use = false;
-    std::string used_again_if; // what to look at before it goes back; empty: nothing
+    Seldom<std::string> used_again_if; // what to look at before it goes back
     bool safe_when_live = false;
-    std::string told_by;
+    Seldom<std::string> told_by;
     std::vector<Prose> messages;
-    std::string drive;                   // from the spec, when a declared drive is named in it
-    std::string drive_size;              // "6", "PH00"; empty when none is given
-    std::string thread;                  // from the spec, when a declared thread is named in it
-    double length_mm = 0;                // after the thread's `x`; 0: none
-    std::string grade;                   // from the spec, when a declared grade is named in it
-    std::string friction;                // from the spec, when a declared friction is named in it
-    std::optional<Quantity> depth;       // how deep it may reach into its hole
+    Seldom<Bolt> bolt;
+    Seldom<Quantity> depth;              // how deep it may reach into its hole
     ItemId above;                        // what it would meet below
     Span span;                           // its name
     Span declaration;                    // its head line
-    std::optional<Quantity> price = {};  // of a new one
-    std::string counts_as = {};          // which of an index's parts it is
+    Seldom<Quantity> price = {};         // of a new one
+    Seldom<std::string> counts_as = {};  // which of an index's parts it is
     std::vector<ItemId> comes_with = {}; // new ones come with these spare parts at no cost
     bool authorised_remotely = false;    // a new one works only after its maker has let it
 };

@@ -14,8 +14,8 @@ namespace {
 std::string rest_of_spec(const Item& item) {
     std::string rest;
     for (const SpecPhrase& phrase : item.spec) {
-        const bool sized =
-            std::find(phrase.words.begin(), phrase.words.end(), item.thread) != phrase.words.end();
+        const bool sized = std::find(phrase.words.begin(), phrase.words.end(), item.bolt->thread) !=
+                           phrase.words.end();
         if (!sized)
             rest += phrase.text + ",";
     }
@@ -23,17 +23,17 @@ std::string rest_of_spec(const Item& item) {
 }
 
 bool same_but_size(const Item& one, const Item& other) {
-    return one.kind == other.kind && !one.thread.empty() && !other.thread.empty() &&
+    return one.kind == other.kind && !one.bolt->thread.empty() && !other.bolt->thread.empty() &&
            rest_of_spec(one) == rest_of_spec(other);
 }
 
 // Each pair of screws of a guide is asked about: what is quick to see is looked at first.
 bool differ_little(const Item& one, const Item& other) {
-    if (one.length_mm <= 0 || other.length_mm <= 0)
+    if (one.bolt->length_mm <= 0 || other.bolt->length_mm <= 0)
         return false;
-    const double difference = std::abs(one.length_mm - other.length_mm);
-    return difference < std::max(1.0, 0.1 * std::max(one.length_mm, other.length_mm)) &&
-           (one.thread != other.thread || one.length_mm != other.length_mm);
+    const double difference = std::abs(one.bolt->length_mm - other.bolt->length_mm);
+    return difference < std::max(1.0, 0.1 * std::max(one.bolt->length_mm, other.bolt->length_mm)) &&
+           (one.bolt->thread != other.bolt->thread || one.bolt->length_mm != other.bolt->length_mm);
 }
 
 } // namespace
@@ -51,20 +51,20 @@ bool are_neighbours(const Model& model, const Thread& one, const Thread& other) 
 }
 
 double passes_depth_by(const Item& screw, const Item& hole) {
-    if (!hole.depth || screw.length_mm <= 0)
+    if (!hole.depth || screw.bolt->length_mm <= 0)
         return 0;
     constexpr double mm = 1000;
-    return std::max(0.0, screw.length_mm - hole.depth->base * mm);
+    return std::max(0.0, screw.bolt->length_mm - hole.depth->base * mm);
 }
 
 bool goes_into(const Item& screw, const Item& hole) {
-    return screw.thread == hole.thread && same_but_size(screw, hole);
+    return screw.bolt->thread == hole.bolt->thread && same_but_size(screw, hole);
 }
 
 Likeness likeness(const Model& model, const Item& one, const Item& other) {
     if (!differ_little(one, other) || !same_but_size(one, other))
         return Likeness::none;
-    if (one.thread == other.thread)
+    if (one.bolt->thread == other.bolt->thread)
         return Likeness::length;
     const Thread* thread = thread_of(model, one);
     const Thread* next = thread_of(model, other);

@@ -10,7 +10,7 @@ namespace matchmark::model {
 namespace {
 
 // base = value * factor + offset.
-struct Unit {
+struct UnitEntry {
     std::string_view spelling;
     Measure measure;
     double factor;
@@ -25,7 +25,7 @@ constexpr double gravity = 9.80665;
 constexpr double inch = 0.0254;
 constexpr double pound_force = pound * gravity;
 
-constexpr auto units = std::to_array<Unit>({
+constexpr auto units = std::to_array<UnitEntry>({
     {"um", Measure::length, 1e-6},
     {"mm", Measure::length, 1e-3},
     {"cm", Measure::length, 1e-2},
@@ -133,10 +133,10 @@ std::string folded(std::string_view unit) {
     return text;
 }
 
-const Unit* find_unit(std::string_view spelling) {
+const UnitEntry* find_unit(std::string_view spelling) {
     const std::string text = folded(spelling);
     const auto* found = std::find_if(units.begin(), units.end(),
-                                     [&](const Unit& unit) { return unit.spelling == text; });
+                                     [&](const UnitEntry& unit) { return unit.spelling == text; });
     return found == units.end() ? nullptr : found;
 }
 
@@ -170,22 +170,29 @@ double decimal(double value, double magnitude) {
 double decimal(double value) { return decimal(value, std::abs(value)); }
 
 double scale(const Quantity& quantity) {
-    const Unit* unit = find_unit(quantity.unit);
+    const UnitEntry* unit = find_unit(quantity.unit);
     return unit == nullptr ? 1 : unit->factor;
 }
 
 } // namespace
 
+Unit::Unit(std::string_view spelling) { spelling.copy(bytes_.data(), most); }
+
+Unit::operator std::string_view() const {
+    const auto* end = std::find(bytes_.begin(), bytes_.end(), '\0');
+    return {bytes_.data(), static_cast<std::size_t>(end - bytes_.begin())};
+}
+
 std::optional<Quantity> make_quantity(double value, std::string_view unit) {
     if (unit.empty()) {
         return Quantity{value, {}, Measure::number, value};
     }
-    if (const Unit* known = find_unit(unit)) {
+    if (const UnitEntry* known = find_unit(unit)) {
         const double base = decimal(value * known->factor + known->offset);
-        return Quantity{value, std::string(unit), known->measure, base};
+        return Quantity{value, unit, known->measure, base};
     }
     if (is_currency(unit)) {
-        return Quantity{value, std::string(unit), Measure::money, value};
+        return Quantity{value, unit, Measure::money, value};
     }
     return std::nullopt;
 }
@@ -241,7 +248,7 @@ std::string_view describe(Measure measure) {
 const std::vector<std::string>& unit_spellings() {
     static const std::vector<std::string> spellings = [] {
         std::vector<std::string> all;
-        for (const Unit& unit : units) {
+        for (const UnitEntry& unit : units) {
             all.emplace_back(unit.spelling);
         }
         return all;
@@ -268,7 +275,7 @@ std::optional<Quantity> convert(const Quantity& quantity, std::string_view unit)
     if (folded(quantity.unit) == folded(unit)) {
         return make_quantity(quantity.value, unit);
     }
-    const Unit* to = find_unit(unit);
+    const UnitEntry* to = find_unit(unit);
     if (to == nullptr) {
         return make_quantity(quantity.value, unit); // money, or a bare number
     }
@@ -288,7 +295,7 @@ std::string to_text(const Quantity& quantity) {
         return number_text(quantity.value);
     }
     const char* space = quantity.unit == "°" ? "" : " "; // SI Brochure 5.4.3
-    return number_text(quantity.value) + space + quantity.unit;
+    return number_text(quantity.value) + space + std::string(quantity.unit);
 }
 
 std::string number_text(double value) {

@@ -4,6 +4,7 @@
 // inch and pound units, NIST Special Publication 811 (2008), appendix B.8.
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -37,9 +38,30 @@ enum class Measure : unsigned char {
     money,
 };
 
+// A unit as written; empty for a bare number. Kept in place, so that a quantity is copied like a
+// number.
+class Unit {
+public:
+    static constexpr std::size_t most = 8; // bytes; the longest is "kgf⋅cm"
+
+    Unit() = default;
+    // What is longer than `most` is no unit and is cut.
+    Unit(std::string_view spelling);
+
+    operator std::string_view() const;
+    [[nodiscard]] bool empty() const { return bytes_[0] == 0; }
+    friend bool operator==(const Unit&, const Unit&) = default;
+    friend bool operator==(const Unit& unit, std::string_view spelling) {
+        return std::string_view(unit) == spelling;
+    }
+
+private:
+    std::array<char, most> bytes_{}; // the rest is zero
+};
+
 struct Quantity {
     double value = 0; // as written
-    std::string unit; // as written; empty for a bare number
+    Unit unit;
     Measure measure = Measure::number;
     double base =
         0; // in the measure's base unit (m, kg, s, N.m, V, ...); money stays in its currency

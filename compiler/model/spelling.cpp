@@ -58,23 +58,23 @@ std::string as_source(const Model& model, const std::vector<Resource>& resources
     if (action.sort == ActionSort::do_guide)
         text += " " + model.guide(action.guide).name;
     if (action.sort == ActionSort::measure) {
-        if (!action.aspect.empty())
-            text += " " + action.aspect;
+        if (!action.aspect->empty())
+            text += " " + *action.aspect;
         if (action.limit)
             text += " " + to_text(*action.limit);
     }
-    if (!action.across.empty()) {
+    if (!action.across->empty()) {
         separator = " across ";
-        for (const ItemId id : action.across) {
+        for (const ItemId id : *action.across) {
             text += separator + model.item(id).name;
             separator = ", ";
         }
     }
     if (!action.with.empty())
         text += " with " + resource_names(resources, action.with);
-    text += tightening_text(action.tightening);
-    if (!action.means.empty())
-        text += " through " + action.means;
+    text += tightening_text(*action.tightening);
+    if (!action.means->empty())
+        text += " through " + *action.means;
     if (action.duration)
         text += " for " + to_text(*action.duration);
     if (action.limit && action.sort != ActionSort::measure)
@@ -82,9 +82,9 @@ std::string as_source(const Model& model, const std::vector<Resource>& resources
     if (action.as_marked)
         text += " as marked";
     if (action.sort == ActionSort::dispose)
-        text += " as " + action.aspect;
-    if (!action.otherwise.empty())
-        text += ", else " + action.otherwise;
+        text += " as " + *action.aspect;
+    if (!action.otherwise->text.empty())
+        text += ", else " + action.otherwise->text;
     return text;
 }
 

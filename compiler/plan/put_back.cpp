@@ -277,6 +277,7 @@ std::vector<Step> derive_put_back(const Model& model, const std::vector<model::R
             tracker.carry_out(action);
     }
     std::vector<Step> steps;
+    steps.reserve(opening.size());
     for (std::size_t s = opening.size(); s-- > 0;) {
         const WrittenBack* words = words_for(written, opening[s].name);
         Step step;

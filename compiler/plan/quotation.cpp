@@ -26,7 +26,7 @@ namespace {
 constexpr std::int64_t whole = 10000; // hundredths of a percent
 
 Money money(const Quantity& price, double times) {
-    return {std::llround(price.value * times * 100), price.unit};
+    return {std::llround(price.value * times * 100), std::string(price.unit)};
 }
 
 // Half a hundredth goes up.

@@ -117,8 +117,8 @@ void exchange(Model& model, const Relation& relation) {
     kind.needs.clear();
     Item& bond = model.items[relation.item.value];
     bond.one_use = false;
-    bond.drive = fastener.drive;
-    bond.drive_size = fastener.drive_size;
+    bond.bolt.edit().drive = fastener.bolt->drive;
+    bond.bolt.edit().drive_size = fastener.bolt->drive_size;
     bond.kind = model::KindId{static_cast<std::uint32_t>(model.kinds.size())};
     model.kinds.push_back(std::move(kind));
 }

@@ -4,12 +4,14 @@
 #include "plan/trial_fits.hpp"
 
 #include <algorithm>
+#include <deque>
 #include <iterator>
 #include <list>
 #include <map>
 #include <optional>
 #include <set>
-#include <string_view>
+#include <string>
+#include <utility>
 
 namespace matchmark::plan {
 
@@ -17,7 +19,7 @@ using model::Step;
 
 namespace {
 
-using Place = std::list<Step>::iterator;
+using Place = std::list<std::size_t>::iterator; // to the number of a step
 
 struct Gap {
     Place step;
@@ -28,71 +30,86 @@ struct Gap {
 // number of actions done, stays the same wherever tests are put.
 class Order {
 public:
-    explicit Order(std::vector<Step>& steps)
-        : steps_(std::make_move_iterator(steps.begin()), std::make_move_iterator(steps.end())) {
-        for (Place step = steps_.begin(); step != steps_.end(); ++step) {
-            if (!step->actions.empty())
-                doing_.emplace(actions_, step);
-            actions_ += step->actions.size();
-            if (is_back(*step))
-                names_.insert(step->name);
+    explicit Order(std::vector<Step>& given) : given_(given), given_count_(given.size()) {
+        for (std::size_t number = 0; number < given_count_; ++number) {
+            const Step& step = given[number];
+            const Place place = numbers_.insert(numbers_.end(), number);
+            if (!step.actions.empty())
+                doing_.emplace(actions_, place);
+            actions_ += step.actions.size();
+            if (is_back(step))
+                names_.insert(step.name);
         }
     }
 
-    std::vector<Step> taken_back() {
-        return {std::make_move_iterator(steps_.begin()), std::make_move_iterator(steps_.end())};
+    // Brings the given steps and those that came to them into their order, in place: a step that
+    // was given only ever moves backwards.
+    void settle() {
+        given_.resize(numbers_.size());
+        std::size_t to = numbers_.size();
+        for (auto number = numbers_.rbegin(); number != numbers_.rend(); ++number) {
+            Step& step = step_of(*number);
+            if (&step != &given_[--to])
+                given_[to] = std::move(step);
+        }
     }
 
     [[nodiscard]] std::size_t end() const { return actions_; }
 
     // Of the put-back's gaps at this point, the last.
     std::optional<Gap> last_gap(std::size_t point) {
-        Gap gap{steps_.end()};
+        Gap gap{numbers_.end()};
         if (point < actions_)
             gap = before_action(point);
-        else if (!steps_.empty())
-            gap = {std::prev(steps_.end()), steps_.back().actions.size()};
+        else if (!numbers_.empty())
+            gap = {std::prev(numbers_.end()), step_of(numbers_.back()).actions.size()};
         return in_put_back(gap);
     }
 
     std::optional<Gap> first_gap(std::size_t point) {
-        Gap gap{steps_.begin()};
+        Gap gap{numbers_.begin()};
         if (point > 0) {
             gap = before_action(point - 1);
             ++gap.action;
         }
-        while (gap.step != steps_.end() && !is_back(*gap.step))
+        while (gap.step != numbers_.end() && !is_back(step_of(*gap.step)))
             gap = {std::next(gap.step)};
         return in_put_back(gap);
     }
 
     void insert(const Gap& gap, std::size_t point, const Step& test) {
         if (gap.action == 0) {
-            steps_.insert(gap.step, test);
-        } else if (gap.action == gap.step->actions.size()) {
+            add(gap.step, test);
+        } else if (gap.action == step_of(*gap.step).actions.size()) {
             // After the tests that already stand there, so that tests keep the order written.
             Place after = std::next(gap.step);
-            while (after != steps_.end() && after->is_test)
+            while (after != numbers_.end() && step_of(*after).is_test)
                 ++after;
-            steps_.insert(after, test);
+            add(after, test);
         } else {
             const Place rest = split(gap);
-            steps_.insert(rest, test);
+            add(rest, test);
             doing_.emplace(point, rest);
         }
-        names_.insert(test.name);
     }
 
-    void append(const Step& test) {
-        steps_.push_back(test);
-        names_.insert(test.name);
-    }
+    void append(const Step& test) { add(numbers_.end(), test); }
 
 private:
     static bool is_back(const Step& step) { return step.section == model::Section::put_back; }
 
+    Step& step_of(std::size_t number) {
+        return number < given_count_ ? given_[number] : came_[number - given_count_];
+    }
+
+    Place add(Place before, Step step) {
+        names_.insert(step.name);
+        came_.push_back(std::move(step));
+        return numbers_.insert(before, given_count_ + came_.size() - 1);
+    }
+
     std::optional<Gap> in_put_back(const Gap& gap) {
-        if (gap.step == steps_.end() || !is_back(*gap.step))
+        if (gap.step == numbers_.end() || !is_back(step_of(*gap.step)))
             return std::nullopt;
         return gap;
     }
@@ -104,7 +121,7 @@ private:
 
     // Makes a step of its own of what stands after the gap.
     Place split(const Gap& gap) {
-        Step& step = *gap.step;
+        Step& step = step_of(*gap.step);
         const auto middle = step.actions.begin() + static_cast<std::ptrdiff_t>(gap.action);
         std::vector<model::Action> later(std::make_move_iterator(middle),
                                          std::make_move_iterator(step.actions.end()));
@@ -117,12 +134,13 @@ private:
             rest.name += "-then";
         rest.prose.clear();
         rest.photos.clear();
-        const Place placed = steps_.insert(std::next(gap.step), std::move(rest));
-        names_.insert(placed->name);
-        return placed;
+        return add(std::next(gap.step), std::move(rest));
     }
 
-    std::list<Step> steps_;
+    std::vector<Step>& given_;
+    std::size_t given_count_;
+    std::deque<Step> came_;              // tests, and the later halves of steps
+    std::list<std::size_t> numbers_;     // in order; those past the given ones are of `came_`
     std::map<std::size_t, Place> doing_; // the steps that do something, by the actions before them
     std::set<std::string> names_;        // of the put-back's steps
     std::size_t actions_ = 0;
@@ -215,7 +233,7 @@ void place_trials(const model::Model& model, const std::vector<model::Resource>&
         else
             order.append(tests[i]); // nowhere right: the checker says why
     }
-    steps = order.taken_back();
+    order.settle();
 }
 
 } // namespace matchmark::plan

@@ -8,7 +8,9 @@
 #include "plan/trials.hpp"
 
 #include <algorithm>
+#include <iterator>
 #include <set>
+#include <utility>
 
 namespace matchmark::plan {
 
@@ -59,7 +61,8 @@ Step mapped(Step step, const std::vector<ResourceId>& map) {
     map_resources(step.with, map);
     for (Action& action : step.actions) {
         map_resources(action.with, map);
-        map_resources(action.otherwise_with, map);
+        if (action.otherwise)
+            map_resources(action.otherwise.edit().with, map);
         action.variants &= step.variants;
     }
     return step;
@@ -202,13 +205,13 @@ void complete(const Model& model, const Procedure& procedure, const bench::State
         }
         const bool home = verb.to == kind.set_first.front();
         if (home && item.role == model::Role::fastener && item.tightening &&
-            !action.tightening.torque) {
-            const auto own = action.tightening;
-            action.tightening = *item.tightening;
-            if (!own.pattern.empty())
-                action.tightening.pattern = own.pattern;
-            if (own.passes > 1)
-                action.tightening.passes = own.passes;
+            !action.tightening->torque) {
+            model::Tightening whole = *item.tightening;
+            if (!action.tightening->pattern.empty())
+                whole.pattern = action.tightening->pattern;
+            if (action.tightening->passes > 1)
+                whole.passes = action.tightening->passes;
+            action.tightening = std::move(whole);
         }
         if (home && !item.keep.empty() && model::contains(kind.present, verb.to))
             action.as_marked = true;
@@ -242,9 +245,12 @@ Procedure Unfolding::unfold(GuideId id) {
     take_steps(id, true);
     const Guide& guide = model_.guide(id);
     if (guide.derives_put_back) {
-        auto back = derive_put_back(model_, procedure_.resources, procedure_.steps, written_);
-        procedure_.steps.insert(procedure_.steps.end(), std::make_move_iterator(back.begin()),
-                                std::make_move_iterator(back.end()));
+        {
+            auto back = derive_put_back(model_, procedure_.resources, procedure_.steps, written_);
+            // Room for the tests, and for steps that are cut in two around them.
+            procedure_.steps.reserve(procedure_.steps.size() + back.size() + 2 * tests_.size());
+            std::move(back.begin(), back.end(), std::back_inserter(procedure_.steps));
+        }
         place_trials(model_, procedure_.resources, guide.variants, procedure_.steps, tests_);
     }
     complete_actions();

@@ -138,7 +138,7 @@ void Writer::write_test_details(const Step& test) {
 void Writer::write_action(const Action& action) {
     const bool splits =
         action.sort == model::ActionSort::verb || action.sort == model::ActionSort::mark;
-    if (!splits || action.targets.size() < 2 || !action.across.empty()) {
+    if (!splits || action.targets.size() < 2 || !action.across->empty()) {
         text_ += fmt::format("  {}\n", model::as_source(model_, procedure_.resources, action));
         return;
     }

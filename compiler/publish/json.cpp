@@ -149,14 +149,14 @@ void add_act(Walk& walk, const Action& action, const Target& target, std::size_t
          {"supplied", bench::supplied(walk.model, walk.procedure.resources, action, item)},
          {"with", resource_names(walk, action.with)},
          {"tightening",
-          json_tightening(action.tightening.torque || !action.tightening.pattern.empty()
-                              ? std::optional(action.tightening)
+          json_tightening(action.tightening->torque || !action.tightening->pattern.empty()
+                              ? std::optional(*action.tightening)
                               : std::nullopt)},
          {"duration", json_quantity(action.duration)},
-         {"means", action.means},
+         {"means", *action.means},
          {"limit", json_limit(action.limit)},
-         {"aspect", action.aspect},
-         {"across", json_names(walk.model, action.across)},
+         {"aspect", *action.aspect},
+         {"across", json_names(walk.model, *action.across)},
          {"as_marked", action.as_marked},
          {"derived", action.derived},
          {"place", json_place(walk.sources, action.line)},

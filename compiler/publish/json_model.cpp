@@ -133,9 +133,9 @@ Json json_item(const Model& model, const Item& item, unsigned variant) {
             {"renewed_as", name_or_null(model, item.renewed_as)},
             {"tightening", json_tightening(item.tightening)},
             {"keep", item.keep},
-            {"told_by", item.told_by},
-            {"drive", item.drive},
-            {"drive_size", item.drive_size},
+            {"told_by", *item.told_by},
+            {"drive", item.bolt->drive},
+            {"drive_size", item.bolt->drive_size},
             {"spec", spec}};
 }
 

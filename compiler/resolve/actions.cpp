@@ -68,15 +68,16 @@ bool read_option(ActionPlace& place, Reader& reader, Action& action) {
         const auto found = read_resources(place, reader);
         action.with.insert(action.with.end(), found.begin(), found.end());
     } else if (reader.take_word("to")) {
-        action.tightening.torque = read_quantity(context, reader, Measure::torque);
+        action.tightening.edit().torque = read_quantity(context, reader, Measure::torque);
     } else if (reader.take_word("for")) {
         action.duration = read_quantity(context, reader, Measure::time);
     } else if (reader.take_word("through")) {
-        action.means.clear(); // single spaces, however wide the line is laid out
+        std::string& means = action.means.edit();
+        means.clear(); // single spaces, however wide the line is laid out
         while (!reader.at_end() && !reader.next_is(TermKind::word) &&
                !reader.next_is(TermKind::comma)) {
-            action.means += action.means.empty() ? "" : " ";
-            action.means += text_of(context, reader.here());
+            means += means.empty() ? "" : " ";
+            means += text_of(context, reader.here());
             reader.skip();
         }
     } else if (reader.take_word("as")) {
@@ -84,7 +85,7 @@ bool read_option(ActionPlace& place, Reader& reader, Action& action) {
         if (word == "marked") {
             action.as_marked = true;
         } else {
-            action.aspect = word;
+            action.aspect = std::string(word);
         }
         reader.skip();
     } else if (reader.take_word("across")) {
@@ -97,19 +98,20 @@ bool read_option(ActionPlace& place, Reader& reader, Action& action) {
 
 // The rest of the line after `else`: kept as written; its spares count as used.
 void read_otherwise(ActionPlace& place, Reader& reader, Action& action) {
+    model::Otherwise& otherwise = action.otherwise.edit();
     const Span start = reader.here();
     Span end = start;
     while (!reader.at_end()) {
         if (reader.take_word("with")) {
             const auto found = read_resources(place, reader);
-            action.otherwise_with.insert(action.otherwise_with.end(), found.begin(), found.end());
+            otherwise.with.insert(otherwise.with.end(), found.begin(), found.end());
             end = reader.last();
             continue;
         }
         end = reader.here();
         reader.skip();
     }
-    action.otherwise = text_of(place.context, {start.file, start.begin, end.end});
+    otherwise.text = text_of(place.context, {start.file, start.begin, end.end});
 }
 
 void read_options(ActionPlace& place, Reader& reader, Action& action) {
@@ -124,14 +126,14 @@ void read_options(ActionPlace& place, Reader& reader, Action& action) {
         } else if (reader.next_is_word("in") ||
                    (reader.next_is(TermKind::number) && !reader.next_is(TermKind::unit, 1))) {
             const std::uint32_t before = reader.index;
-            read_tightening_rest(context, reader, action.tightening);
+            read_tightening_rest(context, reader, action.tightening.edit());
             if (reader.index == before)
                 reader.skip();
         } else if (reader.next_is(TermKind::number)) {
             action.amount = read_quantity(context, reader);
         } else if (reader.next_is(TermKind::comma) && reader.next_is(TermKind::number, 1)) {
             const std::uint32_t before = reader.index;
-            read_tightening_rest(context, reader, action.tightening);
+            read_tightening_rest(context, reader, action.tightening.edit());
             if (reader.index == before)
                 reader.skip();
         } else {
@@ -182,13 +184,13 @@ void read_measured(ActionPlace& place, Reader& reader, Action& action) {
             action.targets.push_back({*ref, 0});
     }
     if (const auto name = reader.take_name())
-        action.aspect = reader.text(*name);
+        action.aspect = std::string(reader.text(*name));
     if (!action.targets.empty())
         return;
     const model::Model& model = place.context.model;
     for (std::uint32_t i = 0; i < model.items.size(); ++i) {
         for (const auto& limit : model.items[i].limits) {
-            if (limit.name != action.aspect)
+            if (limit.name != *action.aspect)
                 continue;
             model::ItemRef ref;
             ref.item = model::ItemId{i};

@@ -392,6 +392,13 @@ std::size_t read_guide(Context& context, const std::vector<Declaration>& all, st
     read_guide_head(context, guide, head);
     std::optional<Section> section;
     StepPlaces steps;
+    const auto first = all.begin() + static_cast<std::ptrdiff_t>(at + 1);
+    const auto end = std::find_if(first, all.end(), [&](const Declaration& one) {
+        return one.file != head.file || one.line().keyword == Keyword::guide;
+    });
+    guide.steps.reserve(static_cast<std::size_t>(std::count_if(first, end, [](const auto& one) {
+        return one.line().keyword == Keyword::step || one.line().keyword == Keyword::test;
+    })));
     for (++at; at < all.size() && all[at].file == head.file; ++at) {
         const Keyword keyword = all[at].line().keyword;
         if (const auto next = section_of(keyword)) {

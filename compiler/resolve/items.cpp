@@ -50,11 +50,12 @@ void read_drive(const Context& context, Item& item, const model::SpecPhrase& phr
     for (std::size_t i = 0; i < phrase.words.size(); ++i) {
         if (!context.drives.find(phrase.words[i]))
             continue;
-        item.drive = phrase.words[i];
+        model::Bolt& bolt = item.bolt.edit();
+        bolt.drive = phrase.words[i];
         if (i + 1 < phrase.words.size())
-            item.drive_size = phrase.words[i + 1];
-        if (item.drive_size.empty() && !phrase.quantities.empty()) {
-            item.drive_size = model::number_text(phrase.quantities.front().value);
+            bolt.drive_size = phrase.words[i + 1];
+        if (bolt.drive_size.empty() && !phrase.quantities.empty()) {
+            bolt.drive_size = model::number_text(phrase.quantities.front().value);
         }
     }
 }
@@ -63,14 +64,15 @@ void read_thread(const Context& context, Item& item, const model::SpecPhrase& ph
     for (std::size_t i = 0; i < phrase.words.size(); ++i) {
         if (!context.threads.find(phrase.words[i]))
             continue;
-        item.thread = phrase.words[i];
+        model::Bolt& bolt = item.bolt.edit();
+        bolt.thread = phrase.words[i];
         const bool has_length = i + 2 < phrase.words.size() && phrase.words[i + 1] == "x";
         if (has_length)
-            item.length_mm = std::strtod(phrase.words[i + 2].c_str(), nullptr);
+            bolt.length_mm = std::strtod(phrase.words[i + 2].c_str(), nullptr);
         const bool with_unit =
             i + 1 < phrase.words.size() && phrase.words[i + 1] == "x" && !phrase.quantities.empty();
         if (!has_length && with_unit)
-            item.length_mm = phrase.quantities.front().base * 1000.0;
+            bolt.length_mm = phrase.quantities.front().base * 1000.0;
     }
 }
 
@@ -80,9 +82,9 @@ void read_make(const Context& context, Item& item, const model::SpecPhrase& phra
     for (const std::string& word : phrase.words)
         name += (name.empty() ? "" : "-") + word;
     if (context.grades.find(name))
-        item.grade = name;
+        item.bolt.edit().grade = name;
     if (context.frictions.find(name))
-        item.friction = name;
+        item.bolt.edit().friction = name;
 }
 
 // The kind's name and what describes the item; the reader stands on the name.
@@ -220,6 +222,12 @@ void settle_kind(Context& context, Item& item) {
 } // namespace
 
 void declare_items(Context& context, const std::vector<Declaration>& all) {
+    auto& items = context.model.items;
+    const auto declares = [](const Declaration& one) {
+        return model::role_of(one.line().keyword).has_value();
+    };
+    items.reserve(items.size() +
+                  static_cast<std::size_t>(std::count_if(all.begin(), all.end(), declares)));
     for (const Declaration& declaration : all) {
         const auto role = model::role_of(declaration.line().keyword);
         if (!role)
@@ -234,12 +242,12 @@ void declare_items(Context& context, const std::vector<Declaration>& all) {
         item.span = *name;
         item.declaration = declaration.line().whole;
         item.title = title_or_name(reader, item.name);
-        const auto index = static_cast<std::uint32_t>(context.model.items.size());
+        const auto index = static_cast<std::uint32_t>(items.size());
         if (const auto first = context.items.add(item.name, {index, *name})) {
             report_duplicate(context, *name, first->span);
             continue;
         }
-        context.model.items.push_back(std::move(item));
+        items.push_back(std::move(item));
     }
 }
 
@@ -264,7 +272,8 @@ void resolve_items(Context& context, const std::vector<Declaration>& all) {
             settle_kind(context, item);
         const model::Kind& kind = model.kind(item.kind);
         item.one_use = kind.one_use;
-        item.used_again_if = kind.used_again_if;
+        if (!kind.used_again_if.empty())
+            item.used_again_if = kind.used_again_if;
         item.first_slot = model.slot_count;
         item.first_member = model.member_count;
         model.slot_count += item.count * static_cast<std::uint32_t>(kind.set_count());

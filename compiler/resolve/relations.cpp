@@ -237,11 +237,11 @@ void read_facts(Context& context, Item& item, const Line& line, Reader& reader) 
         break;
     case Keyword::used_again:
         item.one_use = false;
-        item.used_again_if.clear();
+        item.used_again_if = {};
         break;
     case Keyword::used_again_if:
         item.one_use = false;
-        item.used_again_if = reader.take_text().value_or("");
+        item.used_again_if = reader.take_text();
         break;
     case Keyword::preload:
         read_preload(context, item, reader, line.whole);
@@ -254,7 +254,7 @@ void read_facts(Context& context, Item& item, const Line& line, Reader& reader) 
         }
         break;
     case Keyword::told_by:
-        item.told_by = reader.take_text().value_or("");
+        item.told_by = reader.take_text();
         break;
     case Keyword::safe_when_live:
         item.safe_when_live = true;

@@ -37,7 +37,7 @@ struct SmallDevice {
         ribbon = add_item("lid-ribbon", "lid ribbon", 4);
         Item& tied = model.items[screws.value];
         tied.touches = {lid, back};
-        tied.told_by = "the blue patch";
+        tied.told_by = std::string("the blue patch");
         tied.tightening = Tightening{make_quantity(0.2, "N.m"), {}, "star", 3, {}};
         tied.spec.push_back({"M2 x 6", {}, {}, {}});
         model.items[ribbon.value].touches = {lid, back};

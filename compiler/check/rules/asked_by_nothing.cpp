@@ -26,10 +26,10 @@ std::string what_lacks(const Walk& walk, const Action& action) {
         return {};
     const bool known =
         std::any_of(item.limits.begin(), item.limits.end(), [&](const model::WearLimit& limit) {
-            return action.aspect.empty() || limit.name == action.aspect;
+            return action.aspect->empty() || limit.name == *action.aspect;
         });
     return known ? std::string{}
-                 : fmt::format("add `limit {} ...` to `{}`", action.aspect, item.name);
+                 : fmt::format("add `limit {} ...` to `{}`", *action.aspect, item.name);
 }
 
 void report(const Walk& walk, std::size_t at, std::string message, std::string help,

@@ -16,7 +16,7 @@ namespace {
 constexpr double seen_mm = 0.5;
 
 std::string size_of(const model::Item& item) {
-    return fmt::format("{} {} mm", item.thread, model::number_text(item.length_mm));
+    return fmt::format("{} {} mm", item.bolt->thread, model::number_text(item.bolt->length_mm));
 }
 
 double diameter_of(const Walk& walk, const model::Item& item) {
@@ -26,8 +26,8 @@ double diameter_of(const Walk& walk, const model::Item& item) {
 
 Diagnostic mixed_up(const Walk& walk, const model::Item& a, const model::Item& b,
                     model::Likeness likeness) {
-    const double difference = std::abs(a.length_mm - b.length_mm);
-    const model::Item& longer = a.length_mm > b.length_mm ? a : b;
+    const double difference = std::abs(a.bolt->length_mm - b.bolt->length_mm);
+    const model::Item& longer = a.bolt->length_mm > b.bolt->length_mm ? a : b;
     Diagnostic finding;
     finding.message = fmt::format("`{}` and `{}` are easily mixed up", a.name, b.name);
     finding.primary = b.span;
@@ -36,7 +36,8 @@ Diagnostic mixed_up(const Walk& walk, const model::Item& a, const model::Item& b
     if (likeness == model::Likeness::thread) {
         const bool thicker = diameter_of(walk, a) > diameter_of(walk, b);
         finding.why = fmt::format("{} forced into a hole for {} tears the thread",
-                                  thicker ? a.thread : b.thread, thicker ? b.thread : a.thread);
+                                  thicker ? a.bolt->thread : b.bolt->thread,
+                                  thicker ? b.bolt->thread : a.bolt->thread);
     } else {
         finding.why =
             fmt::format("`{}` in the other's hole can reach what lies below", longer.name);

@@ -17,7 +17,7 @@ const model::Resource* untold(const Walk& walk, const Event& event) {
     const model::Action& action = *walk.action(event);
     const model::Item& item = walk.model.item(event.act->item);
     model::Verb verb = walk.model.kind(item.kind).verbs[event.act->verb];
-    if (!verb.by_driver || !item.drive.empty() || action.derived)
+    if (!verb.by_driver || !item.bolt->drive.empty() || action.derived)
         return nullptr;
     verb.by_driver = false; // does a tool fit by the verb's own list?
     const model::Resource* named = nullptr;

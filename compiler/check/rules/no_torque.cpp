@@ -16,7 +16,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
         const model::Kind& kind = walk.model.kind(item.kind);
         const model::Verb& verb = kind.verbs[event.act->verb];
         const bool tightens = kind.set_of[verb.to] == 0 && verb.to == kind.set_first.front();
-        if (!kind.asks_torque || !tightens || walk.action(event)->tightening.torque)
+        if (!kind.asks_torque || !tightens || walk.action(event)->tightening->torque)
             continue;
         Diagnostic finding = finding_at(
             walk, at,

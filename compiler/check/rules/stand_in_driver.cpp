@@ -42,10 +42,11 @@ std::string tool_words(const model::StandIn& by) {
 // "hexalobular driver 6": the first tool that the drive lists, with the size.
 std::string right_tool(const Walk& walk, const model::Item& item) {
     for (const model::Drive& drive : walk.model.drives) {
-        if (drive.name == item.drive && !drive.driven_by.empty())
-            return fmt::format("{} {}", model::spaced(drive.driven_by.front()), item.drive_size);
+        if (drive.name == item.bolt->drive && !drive.driven_by.empty())
+            return fmt::format("{} {}", model::spaced(drive.driven_by.front()),
+                               item.bolt->drive_size);
     }
-    return fmt::format("{} driver {}", item.drive, item.drive_size);
+    return fmt::format("{} driver {}", item.bolt->drive, item.bolt->drive_size);
 }
 
 void find(const Walk& walk, std::vector<Diagnostic>& findings) {
@@ -66,7 +67,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
                                                     model::with_kind(walk.model, event.act->item)));
         finding.label = "not the driver for it";
         finding.why = fmt::format("a {} makes do for {} {}, and slips sooner",
-                                  tool_words(*found->by), item.drive, item.drive_size);
+                                  tool_words(*found->by), item.bolt->drive, item.bolt->drive_size);
         finding.related.push_back({item.span, "declared here"});
         finding.related.push_back({tool.span, "the tool"});
         finding.help =

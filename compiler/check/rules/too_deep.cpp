@@ -18,7 +18,7 @@ Diagnostic pierces(const Walk& walk, const model::Item& screw, const model::Item
                    std::string message) {
     Diagnostic finding;
     finding.message = std::move(message);
-    finding.label = fmt::format("{} mm long", model::number_text(screw.length_mm));
+    finding.label = fmt::format("{} mm long", model::number_text(screw.bolt->length_mm));
     finding.why = fmt::format("the hole is {} deep, and then comes {}", to_text(*hole.depth),
                               below(walk, hole));
     if (hole.above.known())
@@ -38,8 +38,8 @@ void find_own(const Walk& walk, const model::Item& item, std::vector<Diagnostic>
 
 void find_swapped(const Walk& walk, const model::Item& a, const model::Item& b,
                   std::vector<Diagnostic>& findings) {
-    const model::Item& screw = a.length_mm > b.length_mm ? a : b;
-    const model::Item& hole = a.length_mm > b.length_mm ? b : a;
+    const model::Item& screw = a.bolt->length_mm > b.bolt->length_mm ? a : b;
+    const model::Item& hole = a.bolt->length_mm > b.bolt->length_mm ? b : a;
     Diagnostic finding = pierces(walk, screw, hole,
                                  fmt::format("`{}` in the hole of `{}` reaches {}", screw.name,
                                              hole.name, below(walk, hole)));

@@ -11,7 +11,7 @@ namespace {
 void find(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (const Discharge& discharge : discharges(walk)) {
         const auto lacks = missing(discharge);
-        if (walk.action(walk.events[discharge.event])->means.empty() || lacks.empty())
+        if (walk.action(walk.events[discharge.event])->means->empty() || lacks.empty())
             continue;
         const model::Item& item = walk.model.item(discharge.item);
         Diagnostic finding = finding_at(walk, discharge.event,

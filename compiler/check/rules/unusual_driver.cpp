@@ -14,10 +14,10 @@ using model::DriveSize;
 std::vector<const DriveSize*> usual_sizes(const Walk& walk, const model::Item& item) {
     std::vector<const DriveSize*> sizes;
     for (const model::Drive& drive : walk.model.drives) {
-        if (drive.name != item.drive)
+        if (drive.name != item.bolt->drive)
             continue;
         for (const DriveSize& size : drive.sizes) {
-            if (std::find(size.threads.begin(), size.threads.end(), item.thread) !=
+            if (std::find(size.threads.begin(), size.threads.end(), item.bolt->thread) !=
                 size.threads.end())
                 sizes.push_back(&size);
         }
@@ -39,7 +39,8 @@ std::string words(const std::vector<const DriveSize*>& sizes) {
 // What the description says of the drive.
 Span drive_span(const model::Item& item) {
     for (const model::SpecPhrase& phrase : item.spec) {
-        if (std::find(phrase.words.begin(), phrase.words.end(), item.drive) != phrase.words.end())
+        if (std::find(phrase.words.begin(), phrase.words.end(), item.bolt->drive) !=
+            phrase.words.end())
             return phrase.span;
     }
     return item.span;
@@ -57,20 +58,22 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
             continue;
         seen.push_back(event.act->item);
         const model::Item& item = walk.model.item(event.act->item);
-        if (item.drive_size.empty() || item.thread.empty())
+        if (item.bolt->drive_size.empty() || item.bolt->thread.empty())
             continue;
         const auto sizes = usual_sizes(walk, item);
         const bool usual = std::any_of(sizes.begin(), sizes.end(), [&](const DriveSize* size) {
-            return size->size == item.drive_size;
+            return size->size == item.bolt->drive_size;
         });
         if (sizes.empty() || usual)
             continue;
         Diagnostic finding;
-        finding.message = fmt::format("{} {} is unusual for {}", item.drive, item.drive_size,
-                                      model::with_kind(walk.model, event.act->item));
+        finding.message =
+            fmt::format("{} {} is unusual for {}", item.bolt->drive, item.bolt->drive_size,
+                        model::with_kind(walk.model, event.act->item));
         finding.primary = drive_span(item);
         finding.label = "another size than usual";
-        finding.why = fmt::format("{} usually has {} {}", item.thread, item.drive, words(sizes));
+        finding.why =
+            fmt::format("{} usually has {} {}", item.bolt->thread, item.bolt->drive, words(sizes));
         finding.help = "try a driver on the screw, and correct the size if it is wrong";
         findings.push_back(std::move(finding));
     }

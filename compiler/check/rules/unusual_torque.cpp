@@ -31,8 +31,8 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
         const auto breaking = model::breaking_torque(*stated.thread, *stated.grade);
         const bool breaks = breaking && stated.torque.base > *breaking;
         const bool high = stated.torque.base > far_above * *usual && !breaks;
-        const bool low =
-            stated.torque.base < far_below * *usual && !walk.model.item(stated.item).grade.empty();
+        const bool low = stated.torque.base < far_below * *usual &&
+                         !walk.model.item(stated.item).bolt->grade.empty();
         if (!high && !low)
             continue;
         Diagnostic finding = torque_finding(walk, stated,
@@ -42,7 +42,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
         finding.label = high ? "more than usual" : "less than a fifth of the usual";
         finding.why = fmt::format("{}, {}, is usually tightened to {}", what_bears(walk, stated),
                                   friction->title, to_text(torque_shown(*usual)));
-        if (high && walk.model.item(stated.item).grade.empty())
+        if (high && walk.model.item(stated.item).bolt->grade.empty())
             finding.help += "; if it is right, name the grade of the screw";
         findings.push_back(std::move(finding));
     }

@@ -17,9 +17,10 @@ using model::ResourceSort;
 std::string wanted(const model::Item& item, const model::Verb& verb) {
     std::vector<std::string> words;
     if (verb.by_driver) {
-        words.push_back(item.drive.empty()
-                            ? "a driver"
-                            : fmt::format("a driver for {} {}", item.drive, item.drive_size));
+        words.push_back(
+            item.bolt->drive.empty()
+                ? "a driver"
+                : fmt::format("a driver for {} {}", item.bolt->drive, item.bolt->drive_size));
         while (!words.back().empty() && words.back().back() == ' ')
             words.back().pop_back();
     }
@@ -30,9 +31,9 @@ std::string wanted(const model::Item& item, const model::Verb& verb) {
 
 // "hexalobular driver": the first tool that its drive lists, in words.
 std::string driver_for(const Walk& walk, const model::Item& item) {
-    std::string words = item.drive + "-driver";
+    std::string words = item.bolt->drive + "-driver";
     for (const model::Drive& drive : walk.model.drives) {
-        if (drive.name == item.drive && !drive.driven_by.empty())
+        if (drive.name == item.bolt->drive && !drive.driven_by.empty())
             words = drive.driven_by.front();
     }
     return model::spaced(words);
@@ -63,12 +64,12 @@ void report(const Walk& walk, std::size_t at, const model::Item& item, const mod
     if (!none)
         finding.related.push_back({walk.procedure.resources[named->value].span, "the tool"});
     if (fitting.empty()) {
-        const std::string size = item.drive_size.empty() ? "" : " " + item.drive_size;
+        const std::string size = item.bolt->drive_size.empty() ? "" : " " + item.bolt->drive_size;
         finding.help =
-            verb.by_driver && !item.drive.empty()
+            verb.by_driver && !item.bolt->drive.empty()
                 ? fmt::format("list one: `tool driver \"{}{}\"`", driver_for(walk, item), size)
                 : "list such a tool in the guide's head";
-        if (verb.by_driver && !item.drive.empty())
+        if (verb.by_driver && !item.bolt->drive.empty())
             return findings.push_back(std::move(finding));
     } else if (none && !action.derived && action.targets.size() == 1) {
         const Span target = action.targets.front().ref.span;

@@ -50,7 +50,7 @@ std::variant<Money, std::string> read_rate(const std::string& text) {
     const double hour = price.value * (per == "min" ? 60 : 1);
     if (hour > most_rate)
         return fmt::format("`{}` is more than any labour costs", text);
-    return Money{std::llround(hour * 100), price.unit};
+    return Money{std::llround(hour * 100), std::string(price.unit)};
 }
 
 // "10 %"; nothing said is no markup.

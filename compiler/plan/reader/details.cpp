@@ -96,7 +96,7 @@ std::optional<Decay> decay_of(const Model& model, const Action& action) {
         !verb_of(model, action.targets.front()).decays)
         return std::nullopt;
     const Item& item = model.item(action.targets.front().ref.item);
-    const auto resistance = resistance_in(action.means);
+    const auto resistance = resistance_in(*action.means);
     const auto capacitance = model::described(item, Measure::capacitance);
     const auto voltage = model::described(item, Measure::voltage);
     const auto end = end_voltage(model, action, action.targets.front());
@@ -160,7 +160,7 @@ void tell_order(const ReaderWords& in, const Action& action, std::vector<Words>&
     for (const Target& target : action.targets) {
         const Item& item = model.item(target.ref.item);
         const bool home = tightens(model, target);
-        model::Tightening tightening = action.tightening;
+        model::Tightening tightening = *action.tightening;
         if (tightening.pattern.empty() && item.tightening)
             tightening = *item.tightening;
         if (tightening.pattern.empty() || item.count < 3 || !target.ref.members.empty() ||
@@ -175,7 +175,7 @@ void tell_order(const ReaderWords& in, const Action& action, std::vector<Words>&
         std::string numbers;
         for (const std::uint16_t member : order)
             numbers += fmt::format("{}{}", numbers.empty() ? "" : ", ", member);
-        details.push_back(fill(order_sentence(in.language, home, item.positions.has_value()),
+        details.push_back(fill(order_sentence(in.language, home, static_cast<bool>(item.positions)),
                                {{"numbers", value(numbers)}}));
         if (home)
             tell_passes(in, tightening, details);
@@ -220,11 +220,11 @@ void tell_used_again(const ReaderWords& in, const Action& action, std::vector<Wo
         const bool comes_back =
             kind.set_of[verb.to] == 0 &&
             (model::contains(kind.present, verb.to) || model::is_tie(item.role));
-        if (item.used_again_if.empty() || item.one_use || !comes_back ||
+        if (item.used_again_if->empty() || item.one_use || !comes_back ||
             !model::leads_home(kind, verb))
             continue;
         const bool many = item.count > 1 && target.ref.members.size() != 1;
-        const std::string reason = own(in.language, "used-again", item.used_again_if);
+        const std::string reason = own(in.language, "used-again", *item.used_again_if);
         details.push_back(
             fill(many ? text(in.language, "Use {the items} again only if {reason}. Otherwise renew "
                                           "them.")
@@ -280,17 +280,17 @@ std::string record_of(const ReaderWords& words, const Action& action) {
     if (action.sort == ActionSort::measure) {
         std::optional<model::Limit> limit = action.limit;
         for (const model::WearLimit& declared : item.limits) {
-            if (!limit && declared.name == action.aspect)
+            if (!limit && declared.name == *action.aspect)
                 limit = declared.limit;
         }
         const std::string what =
-            own(words.language, "word " + action.aspect, spaced(action.aspect));
+            own(words.language, "word " + *action.aspect, spaced(*action.aspect));
         return measured_words(words, what, thing) + limit_words(words, limit);
     }
     if (action.sort != ActionSort::verb)
         return {};
     const auto& usual = verb_of(words.model, action.targets.front()).limit;
-    const auto limit = action.limit ? action.limit : usual;
+    const auto limit = action.limit ? std::optional<model::Limit>(*action.limit) : usual;
     if (!limit || (!limit->least && !limit->most))
         return {};
     const Measure measure = (limit->least ? *limit->least : *limit->most).measure;

@@ -46,7 +46,7 @@ std::string money_text(const language::Language& language, const Quantity& price
     if (point != std::string::npos && number.size() - point == 2) {
         number += '0';
     }
-    return number + std::string(traits.unit_space) + price.unit;
+    return number + std::string(traits.unit_space) + std::string(price.unit);
 }
 
 guide::Provision provision(const ReaderWords& in, const model::Resource& resource) {
@@ -130,7 +130,7 @@ guide::FastenerRow fastener_row(const ReaderWords& in, ItemId id, model::Variant
         const model::Kind& kind = model.kind(item.kind);
         row.description = own(in.language, "kind " + kind.name, kind.title);
     }
-    row.told_by = own(in.language, "item " + item.name + " told by", item.told_by);
+    row.told_by = own(in.language, "item " + item.name + " told by", *item.told_by);
     if (item.tightening) {
         row.torque = tightening_words(in.language, *item.tightening);
     }
@@ -176,7 +176,7 @@ void tell_needs(const ReaderWords& in, const Procedure& procedure, model::Varian
                 }
                 const std::string& waste = model.kind_of(id).waste;
                 if (action.sort == model::ActionSort::dispose) {
-                    add_disposal(document, {bare_words(in, id), waste_words(action.aspect)});
+                    add_disposal(document, {bare_words(in, id), waste_words(*action.aspect)});
                 } else if (action.sort == model::ActionSort::replace && !waste.empty()) {
                     add_disposal(document, {bare_words(in, id), waste_words(waste)});
                 }

@@ -54,8 +54,8 @@ std::vector<std::string> remarks(const ReaderWords& in, const Action& action,
                                  const Target& target) {
     const Item& item = in.model.item(target.ref.item);
     std::vector<std::string> remarks;
-    if (!item.told_by.empty() && comes_home(in.model, action, target)) {
-        const std::string what = own(in.language, "item " + item.name + " told by", item.told_by);
+    if (!item.told_by->empty() && comes_home(in.model, action, target)) {
+        const std::string what = own(in.language, "item " + item.name + " told by", *item.told_by);
         remarks.push_back(fill_text(text(in.language, "told by {what}"), {{"what", what}}));
     }
     if (action.targets.size() > 1 && (item.variants & action.variants) != action.variants) {
@@ -119,11 +119,12 @@ Words value(std::string text) { return words_of(std::move(text), RunKind::value)
 
 std::optional<Tightening> tightening_of(const Model& model, const Action& action,
                                         const Target& target) {
-    if (action.sort == ActionSort::verb && action.tightening.torque) {
+    if (action.sort == ActionSort::verb && action.tightening->torque) {
         return action.tightening;
     }
-    return comes_home(model, action, target) ? model.item(target.ref.item).tightening
-                                             : std::nullopt;
+    if (!comes_home(model, action, target))
+        return std::nullopt;
+    return model.item(target.ref.item).tightening;
 }
 
 std::string manner(const Language& language, const Tightening& tightening) {

@@ -51,13 +51,13 @@ Words said_limit(const Language& language, const model::Limit& limit) {
 Words said_means(const ReaderWords& in, const Action& action) {
     const auto tools = tools_of(in, action);
     const bool in_tool = std::any_of(tools.begin(), tools.end(), [&](const Resource* tool) {
-        return model::has_words(resource_words({in.model, in.resources, {}}, *tool), action.means);
+        return model::has_words(resource_words({in.model, in.resources, {}}, *tool), *action.means);
     });
-    if (action.means.empty() || in_tool) {
+    if (action.means->empty() || in_tool) {
         return {};
     }
     return fill(text(in.language, " through {means}"),
-                {{"means", value(own(in.language, "means", action.means))}});
+                {{"means", value(own(in.language, "means", *action.means))}});
 }
 
 // All that an action says beside its verb and its items.
@@ -69,7 +69,7 @@ Words said_how(const ReaderWords& in, const Action& action,
                          {{"torque", value(torque_text(in.language, *tightening))},
                           {"manner", words_of(manner(in.language, *tightening))}}));
     } else if (one_torque) {
-        append(how, words_of(manner(in.language, tightening ? *tightening : action.tightening)));
+        append(how, words_of(manner(in.language, tightening ? *tightening : *action.tightening)));
     }
     append(how, said_means(in, action));
     if (action.duration) {
@@ -137,7 +137,7 @@ std::optional<model::Limit> measured_limit(const ReaderWords& in, const Action& 
     std::optional<model::Limit> limit = action.limit;
     if (!limit && !action.targets.empty()) {
         for (const auto& declared : in.model.item(action.targets.front().ref.item).limits) {
-            if (declared.name == action.aspect) {
+            if (declared.name == *action.aspect) {
                 limit = declared.limit;
             }
         }
@@ -147,7 +147,7 @@ std::optional<model::Limit> measured_limit(const ReaderWords& in, const Action& 
 
 Words said_measure(const ReaderWords& in, const Action& action) {
     auto places = item_places(in, action);
-    const std::string aspect = own(in.language, "word " + action.aspect, spaced(action.aspect));
+    const std::string aspect = own(in.language, "word " + *action.aspect, spaced(*action.aspect));
     places.emplace_back("what", words_of(aspect));
     places.emplace_back("how", said_with(in, action));
     Words words = fill(text(in.language, "Measure the {what} of {the items}{how}"), places);
@@ -155,9 +155,9 @@ Words said_measure(const ReaderWords& in, const Action& action) {
         append(words, words_of(language::colon(in.language)));
         append(words, value(said(in.language, *limit)));
     }
-    if (!action.otherwise.empty()) {
+    if (!action.otherwise->text.empty()) {
         append(words, fill(text(in.language, ". Otherwise {action}"),
-                           {{"action", words_of(in_words(in, action.otherwise))}}));
+                           {{"action", words_of(in_words(in, action.otherwise->text))}}));
     }
     return words;
 }
@@ -195,12 +195,12 @@ Words said_mark(const ReaderWords& in, const Action& action) {
     const auto kept = kept_aspects(in, action);
     auto places = item_places(in, action);
     places.emplace_back("what", words_of(said_list(in.language, kept)));
-    Words words = fill(!kept.empty() && action.across.empty()
+    Words words = fill(!kept.empty() && action.across->empty()
                            ? text(in.language, "Mark the {what} of {the items}")
                            : text(in.language, "Mark {the items}"),
                        places);
     std::vector<std::string> across;
-    std::transform(action.across.begin(), action.across.end(), std::back_inserter(across),
+    std::transform(action.across->begin(), action.across->end(), std::back_inserter(across),
                    [&](model::ItemId item) { return said(in.language, in.model, item); });
     if (!across.empty()) {
         append(words, fill(text(in.language, " across {the parts}"),
@@ -238,7 +238,7 @@ Words said_dispose(const ReaderWords& in, const Action& action) {
     return fill(
         text(in.language, "Dispose of {the old items} as {waste}"),
         {{"the old items", words_of(said_list(in.language, names))},
-         {"waste", value(own(in.language, "waste " + action.aspect, spaced(action.aspect)))}});
+         {"waste", value(own(in.language, "waste " + *action.aspect, spaced(*action.aspect)))}});
 }
 
 Words said_guide(const ReaderWords& in, const Action& action) {

@@ -120,11 +120,11 @@ std::vector<std::string> tools_for(const Model& model, const Item& item, const m
     if (!model::asks_tool(verb))
         return tools;
     const auto drive = std::find_if(model.drives.begin(), model.drives.end(),
-                                    [&](const auto& one) { return one.name == item.drive; });
+                                    [&](const auto& one) { return one.name == item.bolt->drive; });
     if (verb.by_driver && drive != model.drives.end()) {
         for (const std::string& name : drive->driven_by)
             tools.push_back(model::spaced(name) +
-                            (item.drive_size.empty() ? "" : " " + item.drive_size));
+                            (item.bolt->drive_size.empty() ? "" : " " + item.bolt->drive_size));
     } else if (verb.by_driver) {
         tools.emplace_back("driver");
     }

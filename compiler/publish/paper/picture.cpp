@@ -1,12 +1,12 @@
-// Photos and drawings on paper, with their balloons. The one door to librsvg.
+// Photos and drawings on paper, with their balloons.
 #include "publish/paper/picture.hpp"
 
 #include "publish/page/picture.hpp"
+#include "publish/paper/svg_painter.hpp"
 
 #include <algorithm>
 #include <cmath>
 #include <cstring>
-#include <librsvg/rsvg.h>
 #include <numbers>
 
 namespace matchmark::publish {
@@ -101,13 +101,6 @@ Surface read_png(const std::string& bytes) {
     return cairo_surface_status(surface.get()) == CAIRO_STATUS_SUCCESS ? surface : nullptr;
 }
 
-// It comes without what could run or fetch, and without a place, so that nothing is beside it.
-std::shared_ptr<void> read_svg(const std::string& bytes) {
-    RsvgHandle* handle = rsvg_handle_new_from_data(reinterpret_cast<const guint8*>(bytes.data()),
-                                                   bytes.size(), nullptr);
-    return handle == nullptr ? nullptr : std::shared_ptr<void>(handle, &g_object_unref);
-}
-
 void paint_photo(cairo_t* paper, cairo_surface_t* photo, const PicturePiece& piece) {
     cairo_save(paper);
     cairo_translate(paper, piece.x, piece.y);
@@ -115,13 +108,6 @@ void paint_photo(cairo_t* paper, cairo_surface_t* photo, const PicturePiece& pie
                 piece.height / cairo_image_surface_get_height(photo));
     cairo_set_source_surface(paper, photo, 0, 0);
     cairo_paint(paper);
-    cairo_restore(paper);
-}
-
-void paint_drawing(cairo_t* paper, void* drawing, const PicturePiece& piece) {
-    const RsvgRectangle place{piece.x, piece.y, piece.width, piece.height};
-    cairo_save(paper);
-    rsvg_handle_render_document(static_cast<RsvgHandle*>(drawing), paper, &place, nullptr);
     cairo_restore(paper);
 }
 
@@ -211,7 +197,7 @@ void paint_marks(cairo_t* paper, const Setter& setter, const PicturePiece& piece
 bool read_picture(Gallery& gallery, const ShownPicture& shown) {
     if (shown.type == "image/svg+xml") {
         auto& drawing = gallery.drawings[&shown];
-        drawing = drawing ? drawing : read_svg(shown.bytes);
+        drawing = drawing ? drawing : read_drawing(shown.bytes);
         return drawing != nullptr;
     }
     auto& photo = gallery.photos[&shown];

@@ -1,4 +1,4 @@
-// Photos and drawings on paper, with their balloons. The one door to librsvg.
+// Photos and drawings on paper, with their balloons.
 #pragma once
 
 #include "publish/paper/piece.hpp"

@@ -99,7 +99,7 @@ std::string item_page(const Model& model, const Moment* moment, ItemId id) {
     }
     add_row(text, "feeds", named(model, item.feeds));
     add_row(text, "one use", item.one_use ? "once parted it is renewed" : "");
-    add_row(text, "told by", item.told_by);
+    add_row(text, "told by", *item.told_by);
     for (const model::Prose& message : item.messages)
         add_row(text, language::prose_word(message.kind), message.markdown);
     if (moment != nullptr && moment->bench().exists(id))

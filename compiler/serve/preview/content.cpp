@@ -62,7 +62,7 @@ void add_items(Content& content, const drive::Compilation& done) {
         if (item.span.file >= done.sources.size()) {
             continue;
         }
-        const bool placed = item.positions.has_value();
+        const bool placed = static_cast<bool>(item.positions);
         content.items.push_back({item.name, model::for_reader(done.model, model::ItemId{i}, false),
                                  item.count, placed ? item.positions->face : "",
                                  placed ? static_cast<unsigned>(item.positions->points.size()) : 0,

@@ -20,8 +20,8 @@ struct Workshop {
         model.drives.push_back(star);
         model.tool_kinds = {{"driver", "driver", ToolClass::available, {}},
                             {"star-driver", "star driver", ToolClass::basic, {}}};
-        screw.drive = "star";
-        screw.drive_size = "6";
+        screw.bolt.edit().drive = "star";
+        screw.bolt.edit().drive_size = "6";
         undo.by_driver = true;
         undo.by_hand = false;
     }
@@ -50,7 +50,7 @@ TEST_CASE("a tool makes do only for the size that the drive says") {
     CHECK(stand_in(shop.model, blade, shop.screw, shop.undo)->tool == "slotted-driver");
     CHECK(stand_in(shop.model, tool("b", "slotted driver 3"), shop.screw, shop.undo) == nullptr);
     CHECK(stand_in(shop.model, tool("c", "coin"), shop.screw, shop.undo) == nullptr);
-    shop.screw.drive_size = "8";
+    shop.screw.bolt.edit().drive_size = "8";
     CHECK(stand_in(shop.model, tool("c", "coin"), shop.screw, shop.undo) != nullptr);
     CHECK(stand_in(shop.model, blade, shop.screw, shop.undo) == nullptr);
     shop.undo.by_driver = false;

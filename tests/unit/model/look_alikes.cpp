@@ -25,8 +25,8 @@ Model threads() {
 Item screw(const char* of, double length_mm, const char* head = "pan") {
     Item item;
     item.kind = KindId{0};
-    item.thread = of;
-    item.length_mm = length_mm;
+    item.bolt.edit().thread = of;
+    item.bolt.edit().length_mm = length_mm;
     item.spec.push_back({std::string(of) + " x 1", {of, "x", "1"}, {}, {}});
     item.spec.push_back({head, {head}, {}, {}});
     return item;

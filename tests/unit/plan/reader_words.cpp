@@ -41,7 +41,7 @@ TEST_CASE("a verb's usual limit is said unless the action states its own") {
     CHECK(said(device, discharge) == "Discharge the cell below 25 %.");
     discharge.limit = Limit{{}, make_quantity(10, "%"), true};
     discharge.duration = make_quantity(15, "s");
-    discharge.means = "10 kohm";
+    discharge.means = std::string("10 kohm");
     CHECK(said(device, discharge) == "Discharge the cell through 10 kohm for 15 s below 10 %.");
 }
 
@@ -55,7 +55,7 @@ TEST_CASE("what the compiler does itself has words of its own") {
     CHECK(said(device, action) == "Replace the cell with the new one: cell, 3000 mAh.");
     action.with.clear();
     action.sort = ActionSort::dispose;
-    action.aspect = "old-cells";
+    action.aspect = std::string("old-cells");
     CHECK(said(device, action) == "Dispose of the old cell as old cells.");
     device.model.items[device.cell.value].role = Role::fluid; // it has no old and new
     CHECK(said(device, action) == "Dispose of the used cell as old cells.");
@@ -63,17 +63,17 @@ TEST_CASE("what the compiler does itself has words of its own") {
     action.sort = ActionSort::scrap;
     CHECK(said(device, action) == "Scrap the cell: it does not go back.");
     action.sort = ActionSort::measure;
-    action.aspect = "rest-voltage";
+    action.aspect = std::string("rest-voltage");
     action.limit = Limit{make_quantity(3, "V"), {}, false};
-    action.otherwise = "replace cell with cell-new";
+    action.otherwise.edit().text = "replace cell with cell-new";
     CHECK(said(device, action) == "Measure the rest voltage of the cell: at least 3 V. Otherwise "
                                   "replace the cell with the cell, 3000 mAh.");
     action.sort = ActionSort::mark;
-    action.across = {device.lid, device.back};
+    action.across = std::vector<model::ItemId>{device.lid, device.back};
     CHECK(said(device, action) ==
           "Mark the cell across the display lid and the back shell, so that "
           "it goes back as it was.");
-    action.across.clear();
+    action.across = {};
     device.model.items[device.cell.value].keep = {"face"};
     CHECK(said(device, action) == "Mark the face of the cell, so that it goes back as it was.");
 }

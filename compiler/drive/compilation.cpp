@@ -53,6 +53,8 @@ LostWords lost_words(const SourceMap& sources, const syntax::Files& files) {
 
 // Takes away the findings, from `first` on, that only repeat that a line could not be read.
 void drop_echoes(const Compilation& done, std::vector<Diagnostic>& findings, std::size_t first) {
+    if (first == findings.size())
+        return;
     const LostWords lost = lost_words(done.sources, done.files);
     const auto is_echo = [&](const Diagnostic& finding) {
         return finding.rule == "no-device"
@@ -82,7 +84,15 @@ resolve::BasePointer used_base(const Compilation& done, Memory& memory) {
         same =
             memory.used[i - first].first == file.path && memory.used[i - first].second == file.text;
     }
+    if (first == last)
+        return nullptr; // a device, or a guide with its device in it: what was used before may come
+                        // again
     if (!same) {
+        std::erase_if(memory.parsed, [&](const auto& entry) {
+            return std::none_of(done.files.begin(), done.files.end(), [&](const auto& file) {
+                return done.sources.file(file->id).path == entry.first;
+            });
+        });
         memory.used.clear();
         for (std::size_t i = first; i < last; ++i) {
             const SourceFile& file = done.sources.file(done.files[i]->id);
@@ -92,22 +102,22 @@ resolve::BasePointer used_base(const Compilation& done, Memory& memory) {
         memory.tried = false;
         return nullptr;
     }
-    if (!memory.tried && last > first)
+    if (!memory.tried)
         memory.base = resolve::resolve_base(done.sources, done.files, last, library_base(done));
     memory.tried = true;
     return memory.base;
 }
 
 model::Model resolved(Compilation& done, Memory* memory) {
-    const resolve::BasePointer& library = library_base(done);
-    if (library == nullptr)
+    done.base = library_base(done);
+    if (done.base == nullptr)
         return resolve::resolve(done.sources, done.files, done.findings);
     if (memory != nullptr) {
-        const resolve::BasePointer used = used_base(done, *memory);
+        resolve::BasePointer used = used_base(done, *memory);
         if (used != nullptr && resolve::may_follow(*used, done.files))
-            return resolve::resolve(done.sources, done.files, done.findings, *used);
+            done.base = std::move(used);
     }
-    return resolve::resolve(done.sources, done.files, done.findings, *library);
+    return resolve::resolve(done.sources, done.files, done.findings, *done.base);
 }
 
 // In a few thousand findings nobody reads, and each of them is put into words.
@@ -161,8 +171,8 @@ Compilation compile(Disk& disk, const std::string& path, const std::string* text
 }
 
 void give_back(Compilation done) {
-    if (!done.model.kinds.empty() && library_base(done) != nullptr)
-        resolve::give_back(*library_base(done), std::move(done.model));
+    if (done.base != nullptr)
+        resolve::give_back(*done.base, std::move(done.model));
 }
 
 } // namespace matchmark::drive

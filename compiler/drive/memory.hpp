@@ -1,5 +1,5 @@
 // What one compilation leaves to the next of nearly the same files: for an editor, which compiles
-// after every letter.
+// after every letter, and for a library, in which many guides use one device.
 #pragma once
 
 #include "diagnostics/diagnostic.hpp"

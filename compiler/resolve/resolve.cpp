@@ -79,6 +79,20 @@ struct Base {
     mutable std::mutex guards_spares;
     mutable std::vector<model::Model> spares; // as `model`, and nobody's
 
+    Base() = default;
+    Base(const Base&) = delete;
+    Base& operator=(const Base&) = delete;
+    Base(Base&&) = delete;
+    Base& operator=(Base&&) = delete;
+    // Its models become the next ones upon the base below.
+    ~Base() {
+        if (below == nullptr)
+            return;
+        spares.push_back(std::move(model));
+        for (model::Model& spare : spares)
+            give_back(*below, std::move(spare));
+    }
+
     [[nodiscard]] bool has_device() const {
         return !model.items.empty() || model.device.span.known() || !model.guides.empty() ||
                !model.functions.empty();
@@ -87,16 +101,54 @@ struct Base {
 
 namespace {
 
+// The lists of two models, pair by pair: what is put on a base stands in each after what it has.
+template <class Do> void each_list(model::Model& model, const model::Model& base, const Do& treat) {
+    treat(model.kinds, base.kinds);
+    treat(model.drives, base.drives);
+    treat(model.forms, base.forms);
+    treat(model.threads, base.threads);
+    treat(model.grades, base.grades);
+    treat(model.frictions, base.frictions);
+    treat(model.timings, base.timings);
+    treat(model.tool_kinds, base.tool_kinds);
+    treat(model.gear, base.gear);
+    treat(model.rating_parts, base.rating_parts);
+    treat(model.signs, base.signs);
+    treat(model.hazards, base.hazards);
+    treat(model.items, base.items);
+    treat(model.cautions, base.cautions);
+    treat(model.assumptions, base.assumptions);
+    treat(model.functions, base.functions);
+    treat(model.guides, base.guides);
+}
+
+void take_rest(model::Model& model, const model::Model& base) {
+    model.device = base.device;
+    model.slot_count = base.slot_count;
+    model.member_count = base.member_count;
+}
+
+std::optional<model::Model> spare_of(const Base& base) {
+    const std::lock_guard<std::mutex> lock(base.guards_spares);
+    if (base.spares.empty())
+        return std::nullopt;
+    model::Model model = std::move(base.spares.back());
+    base.spares.pop_back();
+    return model;
+}
+
 model::Model model_of(const Base& base) {
-    {
-        const std::lock_guard<std::mutex> lock(base.guards_spares);
-        if (!base.spares.empty()) {
-            model::Model model = std::move(base.spares.back());
-            base.spares.pop_back();
-            return model;
-        }
-    }
-    return base.model;
+    if (auto spare = spare_of(base))
+        return *std::move(spare);
+    if (base.below == nullptr)
+        return base.model;
+    model::Model model = model_of(*base.below);
+    each_list(model, base.model, [](auto& list, const auto& wanted) {
+        list.insert(list.end(), wanted.begin() + static_cast<std::ptrdiff_t>(list.size()),
+                    wanted.end());
+    });
+    take_rest(model, base.model);
+    return model;
 }
 
 NameSpaces above(const NameSpaces& below) {
@@ -138,7 +190,7 @@ BasePointer resolve_base(const SourceMap& sources, const syntax::Files& files, s
     base->count = count;
     base->below = below;
     if (below != nullptr)
-        base->model = below->model;
+        base->model = model_of(*below);
     Context context{sources, base->model, findings,
                     below != nullptr ? above(below->names) : NameSpaces{}};
     resolve_all(context, gathered(files, below != nullptr ? below->count : 0, count));
@@ -171,48 +223,11 @@ model::Model resolve(const SourceMap& sources, const syntax::Files& files,
     return model;
 }
 
-namespace {
-
-// What was put on a base stands after what it has.
-template <class Entry>
-void cut_back(std::vector<Entry>& entries, const std::vector<Entry>& those_of_base) {
-    entries.erase(entries.begin() + static_cast<std::ptrdiff_t>(those_of_base.size()),
-                  entries.end());
-}
-
-void cut_back_trade(model::Model& model, const model::Model& base) {
-    cut_back(model.kinds, base.kinds);
-    cut_back(model.drives, base.drives);
-    cut_back(model.forms, base.forms);
-    cut_back(model.threads, base.threads);
-    cut_back(model.grades, base.grades);
-    cut_back(model.frictions, base.frictions);
-    cut_back(model.timings, base.timings);
-    cut_back(model.tool_kinds, base.tool_kinds);
-    cut_back(model.gear, base.gear);
-    cut_back(model.rating_parts, base.rating_parts);
-    cut_back(model.signs, base.signs);
-    cut_back(model.hazards, base.hazards);
-}
-
-void cut_back_device(model::Model& model, const model::Model& base) {
-    cut_back(model.items, base.items);
-    cut_back(model.cautions, base.cautions);
-    cut_back(model.assumptions, base.assumptions);
-    cut_back(model.functions, base.functions);
-    model.device = base.device;
-    model.slot_count = base.slot_count;
-    model.member_count = base.member_count;
-}
-
-} // namespace
-
 void give_back(const Base& base, model::Model model) {
-    cut_back(model.guides, base.model.guides);
-    if (!base.has_device()) { // otherwise guides are all that was put on it
-        cut_back_trade(model, base.model);
-        cut_back_device(model, base.model);
-    }
+    each_list(model, base.model, [](auto& list, const auto& wanted) {
+        list.erase(list.begin() + static_cast<std::ptrdiff_t>(wanted.size()), list.end());
+    });
+    take_rest(model, base.model);
     const std::lock_guard<std::mutex> lock(base.guards_spares);
     base.spares.push_back(std::move(model));
 }

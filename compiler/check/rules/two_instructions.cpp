@@ -2,10 +2,10 @@
 #include "check/sentences.hpp"
 #include "check/troubles.hpp"
 
+#include <algorithm>
 #include <cctype>
 #include <fmt/core.h>
 #include <string_view>
-#include <unordered_set>
 
 namespace matchmark::check::rules {
 
@@ -19,22 +19,16 @@ std::string plain(std::string word) {
     return word;
 }
 
-using Verbs = std::unordered_set<std::string_view>;
-
-Verbs known_verbs(const model::Model& model) {
-    Verbs verbs{"replace", "measure", "mark", "dispose"};
-    for (const auto& kind : model.kinds) {
-        for (const auto& verb : kind.verbs)
-            verbs.insert(verb.name);
-    }
-    return verbs;
+bool is_verb(const model::Model& model, std::string_view word) {
+    return word == "replace" || word == "measure" || word == "mark" || word == "dispose" ||
+           std::any_of(model.kinds.begin(), model.kinds.end(), [&](const model::Kind& kind) {
+               return model::find_verb(kind, word) != nullptr;
+           });
 }
 
 // "Undo the screws and remove the lid": an instruction at the start, and another after `and` or
 // `then`.
-bool instructs_twice(const Sentence& sentence, const Verbs& verbs) {
-    if (verbs.count(plain(sentence.words.front())) == 0)
-        return false;
+bool instructs_twice(const Sentence& sentence, const model::Model& model) {
     for (std::size_t i = 1; i + 2 < sentence.words.size(); ++i) {
         const std::string joint = plain(sentence.words[i]);
         if (joint != "and" && joint != "then")
@@ -42,17 +36,16 @@ bool instructs_twice(const Sentence& sentence, const Verbs& verbs) {
         const std::string next = plain(sentence.words[i + 1]);
         const bool object =
             plain(sentence.words[i + 2]) == "the" || plain(sentence.words[i + 2]) == "it";
-        if (verbs.count(next) != 0 && object)
+        if (object && is_verb(model, next) && is_verb(model, plain(sentence.words.front())))
             return true;
     }
     return false;
 }
 
 void find(const Walk& walk, std::vector<Diagnostic>& findings) {
-    const auto verbs = known_verbs(walk.model);
     for (const model::Prose* prose : procedural_prose(walk)) {
         for (const Sentence& sentence : sentences(walk.sources, *prose)) {
-            if (!instructs_twice(sentence, verbs))
+            if (!instructs_twice(sentence, walk.model))
                 continue;
             Diagnostic finding;
             finding.message = "two instructions in one sentence";

@@ -34,8 +34,8 @@ void keep_for_sarif(const Compilation& done, Checked& result) {
     }
 }
 
-Checked check_one(Disk& disk, const Input& input, const CheckOptions& options) {
-    Compilation done = compile(disk, input.path, input.given());
+Checked check_one(Disk& disk, const Input& input, const CheckOptions& options, Memory& memory) {
+    Compilation done = compile(disk, input.path, input.given(), &memory);
     report_pictures(disk, done);
     Checked result;
     for (const model::Guide& guide : done.model.guides) {
@@ -199,11 +199,12 @@ Total check_all(Disk& disk, const std::vector<Input>& files, const CheckOptions&
                 const std::optional<CheckCache>& cache) {
     Total total;
     Row row(total, options.as);
-    const auto check_file = [&](Disk& from, const Input& input) {
-        return check_one(from, input, options);
-    };
     std::atomic<std::size_t> next = 0;
     const auto work = [&] {
+        Memory memory; // guides of one device stand together, as a rule
+        const auto check_file = [&](Disk& from, const Input& input) {
+            return check_one(from, input, options, memory);
+        };
         for (std::size_t i = next++; i < files.size(); i = next++) {
             std::string problem;
             Checked checked = cache ? cached(disk, *cache, files[i], check_file, problem)

@@ -63,6 +63,9 @@ TEST_CASE("every spelling is known, and spellings of one unit are equal amounts"
     CHECK(make_quantity(1, "N·m")->measure == Measure::torque);
     CHECK(make_quantity(1, "\u00B5F")->base == make_quantity(1, "\u03BCF")->base); // micro, mu
     CHECK(make_quantity(1, "\u2126")->base == make_quantity(1, "\u03A9")->base);   // ohm, omega
+    CHECK(to_text(*make_quantity(5, "kgf\u22C5cm")) == "5 kgf\u22C5cm");           // the longest
+    CHECK(Unit("kgf\u22C5cm") == "kgf\u22C5cm");
+    CHECK(std::string_view(Unit()).empty());
     CHECK_FALSE(make_quantity(1, "furlong").has_value());
     CHECK_FALSE(make_quantity(1, "MM").has_value());
 }

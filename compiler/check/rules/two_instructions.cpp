@@ -2,10 +2,10 @@
 #include "check/sentences.hpp"
 #include "check/troubles.hpp"
 
-#include <algorithm>
 #include <cctype>
 #include <fmt/core.h>
 #include <string_view>
+#include <unordered_set>
 
 namespace matchmark::check::rules {
 
@@ -19,16 +19,30 @@ std::string plain(std::string word) {
     return word;
 }
 
-bool is_verb(const model::Model& model, std::string_view word) {
-    return word == "replace" || word == "measure" || word == "mark" || word == "dispose" ||
-           std::any_of(model.kinds.begin(), model.kinds.end(), [&](const model::Kind& kind) {
-               return model::find_verb(kind, word) != nullptr;
-           });
-}
+// Gathered when the first is asked for: few sentences join two things with `and`.
+class Verbs {
+public:
+    explicit Verbs(const model::Model& model) : model_(model) {}
+
+    bool has(std::string_view word) {
+        if (known_.empty()) {
+            known_ = {"replace", "measure", "mark", "dispose"};
+            for (const auto& kind : model_.kinds) {
+                for (const auto& verb : kind.verbs)
+                    known_.insert(verb.name);
+            }
+        }
+        return known_.contains(word);
+    }
+
+private:
+    const model::Model& model_;
+    std::unordered_set<std::string_view> known_;
+};
 
 // "Undo the screws and remove the lid": an instruction at the start, and another after `and` or
 // `then`.
-bool instructs_twice(const Sentence& sentence, const model::Model& model) {
+bool instructs_twice(const Sentence& sentence, Verbs& verbs) {
     for (std::size_t i = 1; i + 2 < sentence.words.size(); ++i) {
         const std::string joint = plain(sentence.words[i]);
         if (joint != "and" && joint != "then")
@@ -36,16 +50,17 @@ bool instructs_twice(const Sentence& sentence, const model::Model& model) {
         const std::string next = plain(sentence.words[i + 1]);
         const bool object =
             plain(sentence.words[i + 2]) == "the" || plain(sentence.words[i + 2]) == "it";
-        if (object && is_verb(model, next) && is_verb(model, plain(sentence.words.front())))
+        if (object && verbs.has(next) && verbs.has(plain(sentence.words.front())))
             return true;
     }
     return false;
 }
 
 void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+    Verbs verbs(walk.model);
     for (const model::Prose* prose : procedural_prose(walk)) {
         for (const Sentence& sentence : sentences(walk.sources, *prose)) {
-            if (!instructs_twice(sentence, walk.model))
+            if (!instructs_twice(sentence, verbs))
                 continue;
             Diagnostic finding;
             finding.message = "two instructions in one sentence";

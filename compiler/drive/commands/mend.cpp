@@ -11,6 +11,7 @@
 
 #include <map>
 #include <ostream>
+#include <utility>
 
 namespace matchmark::drive {
 
@@ -44,7 +45,7 @@ struct Candidate {
 void mend_one(Mending& mending, const Input& input, bool all, std::string* standard_input) {
     std::vector<Candidate> candidates;
     for (int round = 0;; ++round) {
-        const Compilation done = compile(mending.disk, input.path, standard_input);
+        Compilation done = compile(mending.disk, input.path, standard_input);
         const Mended mended = round < most_rounds && !done.unreadable
                                   ? matchmark::mend(done.sources, done.findings, all)
                                   : Mended{};
@@ -78,6 +79,7 @@ void mend_one(Mending& mending, const Input& input, bool all, std::string* stand
                 static_cast<void>(mending.disk.write(done.sources.file(file).path, text));
             }
         }
+        give_back(std::move(done));
     }
 }
 

@@ -10,6 +10,7 @@
 
 #include <map>
 #include <sstream>
+#include <utility>
 
 namespace matchmark::drive {
 
@@ -31,17 +32,17 @@ std::map<std::size_t, std::string> errors_of(Disk& disk, const std::string& path
                                              const std::string& text) {
     OverlayDisk overlay(disk);
     static_cast<void>(overlay.write(path, text));
-    const Compilation done = compile(overlay, path);
+    Compilation done = compile(overlay, path);
     std::map<std::size_t, std::string> errors;
-    if (!done.procedures.empty()) {
-        return errors; // all is resolved: what is left is about the work
-    }
+    // Once all is resolved, what is left is about the work.
     for (const Diagnostic& finding : done.findings) {
-        if (finding.severity == Severity::error && finding.primary.file == done.root) {
+        if (done.procedures.empty() && finding.severity == Severity::error &&
+            finding.primary.file == done.root) {
             errors.try_emplace(done.sources.place(done.root, finding.primary.begin).line - 1,
                                finding.message);
         }
     }
+    give_back(std::move(done));
     return errors;
 }
 

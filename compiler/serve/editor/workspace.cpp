@@ -6,6 +6,7 @@
 #include "syntax/reader.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace matchmark::serve {
 
@@ -174,7 +175,10 @@ std::vector<Diagnostic> Workspace::findings_with(const std::string& path,
     EditorDisk trial(disk_);
     for (const auto& [file, text] : texts)
         trial.open.insert_or_assign(file, OpenFile{"", text, std::nullopt});
-    return drive::compile(trial, path).findings;
+    drive::Compilation done = drive::compile(trial, path);
+    std::vector<Diagnostic> findings = std::move(done.findings);
+    drive::give_back(std::move(done));
+    return findings;
 }
 
 std::vector<std::string> Workspace::changed() {

@@ -34,8 +34,8 @@ void keep_for_sarif(const Compilation& done, Checked& result) {
     }
 }
 
-Checked check_one(Disk& disk, const Input& input, const CheckOptions& options, Memory& memory) {
-    Compilation done = compile(disk, input.path, input.given(), &memory);
+Checked check_one(Disk& disk, const Input& input, const CheckOptions& options, Memory* memory) {
+    Compilation done = compile(disk, input.path, input.given(), memory);
     report_pictures(disk, done);
     Checked result;
     for (const model::Guide& guide : done.model.guides) {
@@ -203,7 +203,7 @@ Total check_all(Disk& disk, const std::vector<Input>& files, const CheckOptions&
     const auto work = [&] {
         Memory memory; // guides of one device stand together, as a rule
         const auto check_file = [&](Disk& from, const Input& input) {
-            return check_one(from, input, options, memory);
+            return check_one(from, input, options, files.size() > 1 ? &memory : nullptr);
         };
         for (std::size_t i = next++; i < files.size(); i = next++) {
             std::string problem;

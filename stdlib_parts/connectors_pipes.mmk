@@ -3,7 +3,8 @@
 # couplings; ISO 8434-1 compression joints, tightened again by a quarter turn past hand-tight
 # (makers' practice); taper threads ISO 7-1, sealed anew each time; soft washers are renewed or,
 # of copper, annealed (common practice, no source); refrigerant and gas joints by licensed persons
-# only (40 CFR 82.161; EU 2024/573; local law).
+# only (40 CFR 82.161; EU 2024/573; local law), and tested for leaks once they are made again, as
+# fuel joints are (common practice, no source).
 # Example: connector inlet-hose "inlet hose" kind hose-barb
 
 # Hoses and tubes
@@ -23,6 +24,7 @@ kind clip-coupler "clip-in coupling" is connector
   uncouple   connected -> apart by hand or coupling-tool takes 10 s
   couple     apart -> connected by hand takes 6 s
   used again if "its ring is whole and it holds against a pull"
+  asks for test
 
 kind push-fit-tube "push-fit tube" is connector
   states     connected, apart
@@ -109,12 +111,14 @@ kind gas-union "gas union" is connector
   states     tight, apart
   undo       tight -> apart by spanner takes 30 s
   do-up      apart -> tight by spanner takes 30 s
+  asks for test
   licensed   "gas fitter"
 
 kind gas-hose-coupling "coupling of a gas hose" is connector
   states     tight, apart
   undo       tight -> apart by hand or spanner takes 15 s
   do-up      apart -> tight by hand or spanner takes 15 s
+  asks for test
   licensed   "gas fitter"
   note: The joint is proved with leak spray after every do-up.
 
@@ -122,6 +126,7 @@ kind refrigerant-joint "refrigerant joint" is connector
   states     tight, apart
   undo       tight -> apart by flare-spanner or spanner takes 30 s
   do-up      apart -> tight by flare-spanner or spanner takes 30 s
+  asks for test
   licensed   "refrigeration technician"
 
 kind brazed-joint "brazed joint" is connector
@@ -129,6 +134,7 @@ kind brazed-joint "brazed joint" is connector
   unbraze    brazed -> apart by brazing-torch takes 180 s
   braze      apart -> brazed by brazing-torch takes 300 s waits 600 s
   one use
+  asks for test
   licensed   "refrigeration technician"
 
 kind hydraulic-coupling "hydraulic coupling" is connector

@@ -103,7 +103,8 @@ std::vector<ItemId> test_sources(const Bench& bench, const model::Step& test,
     if (test.proves.empty())
         items = renewed;
     for (const model::Proof& proof : test.proves) {
-        if (proof.item.known())
+        // A joint is tried like a rating.
+        if (proof.item.known() && !bench.model->kind_of(proof.item).asks_test)
             items.push_back(proof.item);
         if (!proof.function.known())
             continue;

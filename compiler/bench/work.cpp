@@ -4,6 +4,7 @@
 #include "model/fitting.hpp"
 
 #include <algorithm>
+#include <optional>
 
 namespace matchmark::bench {
 
@@ -35,7 +36,37 @@ void flag_members(const Model& model, State& state, const model::ItemRef& ref, s
     }
 }
 
+// The outermost state of the set that is safe for a hazard; none: the set is not about danger.
+std::optional<StateId> as_it_comes(const model::Kind& kind, unsigned set) {
+    for (std::size_t i = kind.states.size(); i-- > 0;) {
+        const auto state = static_cast<StateId>(i);
+        const bool safe =
+            std::any_of(kind.hazards.begin(), kind.hazards.end(), [&](const model::HazardUse& use) {
+                return model::contains(use.safe, state);
+            });
+        if (kind.set_of[i] == set && safe)
+            return state;
+    }
+    return std::nullopt;
+}
+
 } // namespace
+
+void take_new_ones(const Bench& bench, State& state, const model::ItemRef& ref) {
+    const Model& model = *bench.model;
+    const model::Item& item = model.item(ref.item);
+    const model::Kind& kind = model.kind(item.kind);
+    for (unsigned set = 1; set < kind.set_count(); ++set) {
+        const auto comes = as_it_comes(kind, set);
+        if (!comes)
+            continue;
+        for (std::uint16_t member = 0; member < item.count; ++member) {
+            const auto& named = ref.members;
+            if (named.empty() || std::find(named.begin(), named.end(), member + 1U) != named.end())
+                state.slots[slot(model, ref.item, member, set)] = *comes;
+        }
+    }
+}
 
 void note(const Bench& bench, State& state, const Action& action) {
     const Model& model = *bench.model;
@@ -43,6 +74,7 @@ void note(const Bench& bench, State& state, const Action& action) {
         switch (action.sort) {
         case ActionSort::replace:
             flag_members(model, state, target.ref, renewed, spent);
+            take_new_ones(bench, state, target.ref);
             break;
         case ActionSort::mark:
             flag_members(model, state, target.ref, marked, 0);

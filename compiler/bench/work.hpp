@@ -16,8 +16,12 @@ Act act_of(const Model& model, const Resources& resources, const model::Action& 
            const model::Target& target);
 
 // What an action of the compiler's own does to the state: renewed, marked, disposed of, given up.
-// Nothing for a verb.
+// Nothing for a verb. A new one stands in the outermost safe state of each set in which the safety
+// of a hazard lies: relaxed, discharged, cool.
 void note(const Bench& bench, State& state, const model::Action& action);
+
+// The states that these have once new ones are taken.
+void take_new_ones(const Bench& bench, State& state, const model::ItemRef& ref);
 
 // Does to the state what the action says, asking nothing.
 void carry_out(const Bench& bench, State& state, const Resources& resources,

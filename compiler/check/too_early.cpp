@@ -2,6 +2,8 @@
 // that stands too early.
 #include "check/too_early.hpp"
 
+#include "check/trials.hpp"
+
 #include <algorithm>
 
 namespace matchmark::check {
@@ -12,6 +14,23 @@ bool is_safe(const Walk& walk, std::size_t at, const bench::Exposure& met) {
     const model::HazardUse& use = walk.model.kind_of(met.item).hazards[met.use];
     return model::contains(use.safe,
                            bench::state_of(walk.bench, walk.state_at(at), met.item, 0, 0));
+}
+
+// Is it switched on for a test that stands between, and that cannot be done later? Then it is not
+// too early; it is left on.
+bool on_for_a_test(const Walk& walk, std::size_t on, std::size_t until, model::ItemId item) {
+    for (std::size_t at = on + 1; at < until; ++at) {
+        if (walk.events[at].action)
+            continue;
+        const auto& when = walk.step(walk.events[at]).when;
+        const bool said =
+            std::any_of(when.begin(), when.end(), [&](const model::Condition& condition) {
+                return condition.item.item == item;
+            });
+        if ((said || done_under(walk, at, item)) && !better_point(walk, at))
+            return true;
+    }
+    return false;
 }
 
 const LeftOff* left_off(const Walk& walk, model::ItemId item) {
@@ -36,7 +55,8 @@ std::optional<TooEarly> too_early(const Walk& walk, const Trouble& trouble,
             continue;
         const LeftOff* later = left_off(walk, met.item);
         if (later == nullptr || !is_safe(walk, at, met) || action->targets.size() != 1 ||
-            action->derived || action->line.file != walk.guide().file)
+            action->derived || action->line.file != walk.guide().file ||
+            on_for_a_test(walk, at, trouble.event, met.item))
             return std::nullopt;
         return TooEarly{action->line, later};
     }

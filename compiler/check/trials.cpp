@@ -2,9 +2,11 @@
 #include "check/trials.hpp"
 
 #include "check/claims.hpp"
+#include "check/troubles.hpp"
 #include "model/describe.hpp"
 
 #include <algorithm>
+#include <fmt/core.h>
 
 namespace matchmark::check {
 
@@ -47,6 +49,27 @@ std::vector<std::optional<std::size_t>> last_disturbances(const Walk& walk) {
     return last;
 }
 
+bool on_some_path(const Walk& walk, ItemId item) {
+    const auto& functions = walk.model.functions;
+    return std::any_of(functions.begin(), functions.end(), [&](const model::Function& function) {
+        const auto& path = function.through;
+        return std::find(path.begin(), path.end(), item) != path.end();
+    });
+}
+
+// Ties whose kind wants them tried once they are made again; the function that goes through one
+// asks for more. Of whoever may not touch them nothing is asked: that they are worked on is
+// reported.
+void add_ties_to_test(const Walk& walk, const std::vector<std::optional<std::size_t>>& disturbed,
+                      std::vector<Obligation>& all) {
+    for (std::uint32_t i = 0; i < walk.model.items.size(); ++i) {
+        const ItemId id{i};
+        const model::Kind& kind = walk.model.kind_of(id);
+        if (kind.asks_test && disturbed[i] && may_do(walk.guide(), kind) && !on_some_path(walk, id))
+            all.push_back({id, {}, *disturbed[i], {id}, {}});
+    }
+}
+
 std::vector<Obligation> obligations(const Walk& walk) {
     std::vector<Obligation> all;
     for (std::size_t i = 0; i < walk.events.size(); ++i) {
@@ -71,6 +94,7 @@ std::vector<Obligation> obligations(const Walk& walk) {
                 {{}, FunctionId{f}, *cause, bench::upholding(walk.bench, FunctionId{f}), {}});
         }
     }
+    add_ties_to_test(walk, disturbed, all);
     const bench::State whole = bench::assembled(walk.bench);
     for (Obligation& obligation : all)
         obligation.may_be_hidden =
@@ -143,6 +167,7 @@ bool could_be_done(const Walk& walk, std::size_t test, const Obligation& obligat
     // closed.
     const model::Step& step = walk.step(walk.events[test]);
     return all_back_at(walk, at, obligation) &&
+           bench::conditions_hold(walk.bench, walk.state_at(at), step) &&
            safe_at(walk, at, demands_of(walk, step, sources_of_test(walk, test)));
 }
 
@@ -183,6 +208,56 @@ bool done_under(const Walk& walk, std::size_t test, ItemId item) {
         const auto& through = walk.model.item(source).through;
         return source == item || std::find(through.begin(), through.end(), item) != through.end();
     });
+}
+
+std::vector<ItemId> cut_sources(const Walk& walk, std::size_t test) {
+    auto sources = sources_of_test(walk, test);
+    std::erase_if(sources, [&](ItemId source) {
+        const auto& through = walk.model.item(source).through;
+        return bench::is_restored(walk.bench, walk.state_at(test), source) ||
+               assumed(walk, source) ||
+               std::any_of(through.begin(), through.end(),
+                           [&](ItemId connector) { return assumed(walk, connector); });
+    });
+    return sources;
+}
+
+bool told_not_ready(const Walk& walk, std::size_t test) {
+    return std::any_of(walk.troubles.begin(), walk.troubles.end(), [&](const Trouble& trouble) {
+        return trouble.event == test && std::holds_alternative<NotReady>(trouble.objection);
+    });
+}
+
+std::vector<ItemId> not_back_at(const Walk& walk, std::size_t test) {
+    const model::Step& step = walk.step(walk.events[test]);
+    std::vector<ItemId> missing = bench::proven_items(walk.bench, step);
+    std::erase_if(missing, [&](ItemId item) {
+        const bool said =
+            std::any_of(step.when.begin(), step.when.end(), [&](const model::Condition& condition) {
+                return condition.item.item == item;
+            });
+        return said || assumed(walk, item) || bench::is_back(walk.bench, walk.state_at(test), item);
+    });
+    return missing;
+}
+
+std::string how_they_stand(const Walk& walk, std::size_t test, const std::vector<ItemId>& items) {
+    std::string conditions;
+    const bench::State& state = walk.state_at(test);
+    const auto add = [&](ItemId item) {
+        if (!walk.bench.exists(item) || bench::in_first_state(walk.bench, state, item))
+            return;
+        const model::StateId stands = bench::state_of(walk.bench, state, item, 0, 0);
+        conditions +=
+            fmt::format("{}{} {}", conditions.empty() ? "" : ", ", walk.model.item(item).name,
+                        walk.model.kind_of(item).states[stands]);
+    };
+    for (const ItemId item : items) {
+        for (const ItemId connector : walk.model.item(item).through)
+            add(connector);
+        add(item);
+    }
+    return conditions;
 }
 
 std::optional<std::size_t> better_point(const Walk& walk, std::size_t test) {

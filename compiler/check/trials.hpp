@@ -13,7 +13,7 @@ namespace matchmark::check {
 
 // Something that the work renewed or disturbed, and that a test has to prove.
 struct Obligation {
-    model::ItemId item;         // a part renewed, or
+    model::ItemId item;         // a part renewed, a tie whose kind asks for a test, or
     model::FunctionId function; // a function on whose path something was parted or renewed
     std::size_t cause = 0;      // the event that made it so
     std::vector<model::ItemId> must_be_back;
@@ -50,8 +50,24 @@ std::string name_of(const Walk& walk, const Obligation& obligation);
 // The sources that have to be back when the test (an event) is done.
 std::vector<model::ItemId> sources_of_test(const Walk& walk, std::size_t test);
 
+// Those of them that are cut off where the test stands; not one that the walk itself cut, or parted
+// a connector of: the line that is missing for these is reported.
+std::vector<model::ItemId> cut_sources(const Walk& walk, std::size_t test);
+
 // Is the item one of these, or a connector on the way of one?
 bool done_under(const Walk& walk, std::size_t test, model::ItemId item);
+
+// Is it told already that the test's own `when` does not hold?
+bool told_not_ready(const Walk& walk, std::size_t test);
+
+// What the test (an event) is to prove and is not back where it stands: then it proves nothing. Not
+// an item of which its `when` says how it stands, nor one that the walk itself moved.
+std::vector<model::ItemId> not_back_at(const Walk& walk, std::size_t test);
+
+// "motor out, mains unplugged": how these, and the connectors on the way of a source, stand at the
+// test where they are not as assembled.
+std::string how_they_stand(const Walk& walk, std::size_t test,
+                           const std::vector<model::ItemId>& items);
 
 // The first point after the test at which it could be done with its sources back and no danger
 // within reach; nothing when there is none.

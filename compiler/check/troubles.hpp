@@ -47,6 +47,14 @@ inline Diagnostic refused(const Walk& walk, const Trouble& trouble, std::string 
     return finding;
 }
 
+// Is the guide written for a reader who may work on things of this kind?
+inline bool may_do(const model::Guide& guide, const model::Kind& kind) {
+    if (!kind.needs_license)
+        return true;
+    return guide.reader == model::ReaderLevel::licensed &&
+           (kind.licensed.empty() || guide.trade.empty() || guide.trade == kind.licensed);
+}
+
 // "`lid` (part) is", "`lid-screws` (4 screws) are".
 inline std::string item_is(const Walk& walk, model::ItemId item) {
     return model::with_kind(walk.model, item) + (walk.model.item(item).count > 1 ? " are" : " is");

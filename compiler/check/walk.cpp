@@ -344,6 +344,16 @@ private:
             });
     }
 
+    // Before the way back, do these put back what was taken apart? Then the test stands too late.
+    [[nodiscard]] bool goes_back(std::size_t event, const std::vector<Act>& acts) const {
+        return walk_.step(walk_.events[event]).section != model::Section::put_back &&
+               std::any_of(acts.begin(), acts.end(), [&](const Act& act) {
+                   const model::Kind& kind = walk_.model.kind_of(act.item);
+                   const model::Verb& verb = kind.verbs[act.verb];
+                   return verb.to == kind.set_first[kind.set_of[verb.to]];
+               });
+    }
+
     void get_ready(std::size_t event, const NotReady& reason) {
         auto acts = bench::bring_to(walk_.bench, state_, reason.item, reason.states,
                                     wish_from(walk_, event));
@@ -361,7 +371,8 @@ private:
         if (home && reopens && done_earlier(event, {{reason.item, reason.states}}, stands))
             return;
         // Nothing is to be taken apart again for a trial: it stands in the wrong place.
-        const bool misplaced = !acts || (opens_up(*acts) && !taken_back(event, reason));
+        const bool misplaced =
+            !acts || goes_back(event, *acts) || (opens_up(*acts) && !taken_back(event, reason));
         if (!walk_.events[event].action && misplaced) {
             walk_.troubles.push_back({event, reason, {}, {}, event});
             return;

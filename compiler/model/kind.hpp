@@ -71,6 +71,7 @@ struct Kind {
     std::string used_again_if; // what to look at before it goes back; empty: nothing
     int good_for = 0;          // times that it may be parted and made again; 0: not known
     bool asks_torque = false;
+    bool asks_test = false; // of a tie: tried once it is back
     std::vector<HazardUse> hazards;
     std::vector<OwnNeed> needs;
     std::string waste;    // class by which the old one is disposed of; empty: none

@@ -105,8 +105,9 @@ void add_kind_details(Bodies& bodies) {
          row<g::nothing_more>(K::laid_first), row<g::nothing_more>(K::one_use),
          row<g::used_again_if>(K::used_again_if), row<g::nothing_more>(K::used_again),
          row<g::good_for>(K::good_for), row<g::nothing_more>(K::asks_for_torque),
-         row<g::kind_needs>(K::needs), row<g::hazard_until>(K::hazard_until),
-         row<g::waste>(K::waste), row<g::licensed>(K::licensed)});
+         row<g::nothing_more>(K::asks_for_test), row<g::kind_needs>(K::needs),
+         row<g::hazard_until>(K::hazard_until), row<g::waste>(K::waste),
+         row<g::licensed>(K::licensed)});
     add(bodies, {Body::hazard},
         {row<g::sign_of>(K::sign_of), row<g::wear>(K::wear), row<g::order>(K::order)});
 }

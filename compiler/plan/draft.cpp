@@ -1,6 +1,8 @@
 // Writes a way in out as a guide: what frees a thing and the thing itself make one step.
 #include "plan/draft.hpp"
 
+#include "bench/missing.hpp"
+#include "bench/work.hpp"
 #include "model/describe.hpp"
 #include "model/fitting.hpp"
 #include "model/spelling.hpp"
@@ -72,9 +74,11 @@ private:
     void write_act(const PlannedAct& planned, std::string& lines);
     void close_step(const PlannedAct& last);
     void write_work();
+    void write_replacement(ItemId id, const bench::State& stands, std::string& lines);
     void write_needs_of_the_way_back(std::string& lines) const;
     void write_measurements(std::string& lines) const;
     [[nodiscard]] std::string back_again(const model::Function& function) const;
+    void write_tests_of_ties(const std::vector<ItemId>& proved);
     void write_tests();
     void list_renewed(ItemId id);
     std::string tool_named(const std::string& description);
@@ -245,15 +249,43 @@ void Writer::write_measurements(std::string& lines) const {
     }
 }
 
+// The old one comes to where a new one stands, a spring relaxed, and the new one to where the old
+// one was.
+void Writer::write_replacement(ItemId id, const bench::State& stands, std::string& lines) {
+    const Item& item = model_.item(id);
+    const Kind& kind = model_.kind(item.kind);
+    bench::State new_one = stands;
+    model::ItemRef ref;
+    ref.item = id;
+    bench::take_new_ones(on_, new_one, ref);
+    const auto write_way = [&](const bench::State& from, const bench::State& to) {
+        for (unsigned set = 1; set < kind.set_count(); ++set) {
+            const auto wanted = bench::state_of(on_, to, id, 0, set);
+            const auto acts = bench::bring_to(on_, from, id, model::in_set(wanted),
+                                              [](std::uint32_t) { return model::StateSet{0}; });
+            for (const bench::Act& act : acts ? *acts : std::vector<bench::Act>{}) {
+                const auto tools = tools_for(model_, model_.item(act.item),
+                                             model_.kind_of(act.item).verbs[act.verb]);
+                write_act({act, 0, 0, 0, tools.empty() ? std::string() : tools.front()}, lines);
+            }
+        }
+    };
+    write_way(stands, new_one);
+    list_renewed(id);
+    lines += fmt::format("  replace {0} with {0}-new\n", item.name);
+    write_way(new_one, stands);
+}
+
 void Writer::write_work() {
     std::string lines;
     write_needs_of_the_way_back(lines);
     write_measurements(lines);
+    bench::State stands = bench::assembled(on_);
+    for (const PlannedAct& planned : way_.acts)
+        bench::perform(on_, stands, planned.act);
     if (replaces()) {
-        for (const ItemId id : goal_.items) {
-            list_renewed(id);
-            lines += fmt::format("  replace {0} with {0}-new\n", model_.item(id).name);
-        }
+        for (const ItemId id : goal_.items)
+            write_replacement(id, stands, lines);
     }
     for (const ItemId id : renewed_) {
         const Kind& kind = model_.kind_of(id);
@@ -286,6 +318,22 @@ std::string Writer::back_again(const model::Function& function) const {
     return when.empty() ? when : "  when " + when + "\n";
 }
 
+// Ties that their kind wants tried, each once.
+void Writer::write_tests_of_ties(const std::vector<ItemId>& proved) {
+    std::set<ItemId> told(proved.begin(), proved.end());
+    for (const PlannedAct& planned : way_.acts) {
+        const ItemId id = planned.act.item;
+        const Kind& kind = model_.kind_of(id);
+        if (!kind.asks_test || !told.insert(id).second)
+            continue;
+        const std::string& name = model_.item(id).name;
+        tests_ += fmt::format("\ntest try-{0} {1}\n  when {0} {2}\n  proves {0}\n", name,
+                              model::in_quotes(capital(model::for_reader(model_, id)) +
+                                               (model_.item(id).count > 1 ? " hold" : " holds")),
+                              kind.states[kind.set_first.front()]);
+    }
+}
+
 // What the work disturbs is tried before it is closed in.
 void Writer::write_tests() {
     std::vector<ItemId> proved;
@@ -300,6 +348,7 @@ void Writer::write_tests() {
                                                    : function.title),
                               back_again(function), function.name);
     }
+    write_tests_of_ties(proved);
     for (const ItemId id : goal_.items) {
         const Item& item = model_.item(id);
         const bool by_function = std::find(proved.begin(), proved.end(), id) != proved.end();

@@ -1,13 +1,9 @@
-// A source is cut off before what it drove is waited for: OSHA 29 CFR 1910.147(d), isolation before
-// stored energy.
+// Goes the way back once on the bench, and makes safe what it meets.
 #include "plan/made_safe.hpp"
 
 #include "bench/exposure.hpp"
 #include "bench/missing.hpp"
 #include "plan/way_in/tasks.hpp"
-
-#include <algorithm>
-#include <set>
 
 namespace matchmark::plan {
 
@@ -16,39 +12,6 @@ using model::Kind;
 using model::Model;
 
 namespace {
-
-const model::Verb& verb_of(const Model& model, const PlannedAct& planned) {
-    return model.kind_of(planned.act.item).verbs[planned.act.verb];
-}
-
-bool can_be_done(const bench::Bench& on, const std::vector<PlannedAct>& acts) {
-    bench::State state = bench::assembled(on);
-    for (const PlannedAct& planned : acts) {
-        const bench::State before = state;
-        if (bench::apply(on, state, planned.act) || bench::exposure(on, before, state, planned.act))
-            return false;
-    }
-    return true;
-}
-
-void wait_last(const bench::Bench& on, WayIn& way) {
-    const auto inside =
-        std::find_if(way.acts.begin(), way.acts.end(), [&](const PlannedAct& planned) {
-            return !verb_of(*on.model, planned).from_outside;
-        });
-    std::vector<PlannedAct> head;
-    std::vector<PlannedAct> waited;
-    std::set<model::ItemId> passing; // what is done to it later stays later
-    for (auto at = way.acts.begin(); at != inside; ++at) {
-        if (verb_of(*on.model, *at).waits)
-            passing.insert(at->act.item);
-        (passing.contains(at->act.item) ? waited : head).push_back(*at);
-    }
-    head.insert(head.end(), waited.begin(), waited.end());
-    head.insert(head.end(), inside, way.acts.end());
-    if (can_be_done(on, head))
-        way.acts = std::move(head);
-}
 
 // The first danger that the way back would meet, from this state on. What may stay as it is has no
 // way back.
@@ -72,7 +35,6 @@ std::optional<bench::Exposure> met_on_the_way_back(const bench::Bench& on, const
 } // namespace
 
 WayIn made_safe(const bench::Bench& on, WayIn way) {
-    wait_last(on, way);
     const Model& model = *on.model;
     bench::State state = bench::assembled(on);
     for (const PlannedAct& planned : way.acts)

@@ -84,19 +84,24 @@ std::vector<Move> moves_of(Tracker& tracker, const std::vector<Step>& opening) {
 }
 
 // Shut for a while and opened again: the pair changes nothing, and the way back is that of the
-// first opening.
+// first opening. Nor does a spring let down and loaded again while it is held: the way back is that
+// of the holding.
 std::vector<Move> without_pauses(const Tracker& tracker, const std::vector<Move>& moves) {
     std::vector<bool> dropped(moves.size());
     std::map<std::uint32_t, std::vector<std::size_t>> by_slot;
     const auto to = [&](std::size_t i) {
         return tracker.model.kind_of(moves[i].item).verbs[moves[i].verb].to;
     };
+    const auto is_detour = [&](const Move& out, model::StateId back) {
+        const model::Kind& kind = tracker.model.kind_of(out.item);
+        return back == out.from && back != kind.set_first[kind.set_of[back]];
+    };
     for (std::size_t i = 0; i < moves.size(); ++i) {
         auto& before = by_slot[tracker.slot(moves[i])];
         const std::size_t count = before.size();
         const bool again = count >= 2 && to(before[count - 1]) == moves[before[count - 2]].from &&
                            to(before[count - 2]) == to(i);
-        if (again) {
+        if (again || (count >= 1 && is_detour(moves[before.back()], to(i)))) {
             dropped[before.back()] = dropped[i] = true;
             before.pop_back();
         } else {

@@ -42,7 +42,9 @@ Json json_verb(const Kind& kind, const model::Verb& verb) {
             {"safe_when_live", verb.safe_when_live},
             {"from_outside", verb.from_outside},
             {"limit", json_limit(verb.limit)},
-            {"takes", json_quantity(verb.takes)}};
+            {"takes", json_quantity(verb.takes)},
+            {"waits", json_quantity(verb.waits)},
+            {"decays", verb.decays}};
 }
 
 Json json_kind(const Model& model, const Kind& kind) {
@@ -74,6 +76,7 @@ Json json_kind(const Model& model, const Kind& kind) {
             {"laid_first", kind.laid_first},
             {"one_use", kind.one_use},
             {"asks_for_torque", kind.asks_torque},
+            {"asks_for_test", kind.asks_test},
             {"hazards", hazards},
             {"needs", needs},
             {"waste", kind.waste},

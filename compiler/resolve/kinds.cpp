@@ -194,6 +194,9 @@ void read_kind_detail(Context& context, Kind& kind, const Line& line, Reader& re
     case Keyword::asks_for_torque:
         kind.asks_torque = true;
         break;
+    case Keyword::asks_for_test:
+        kind.asks_test = true;
+        break;
     case Keyword::hazard_until:
         read_hazard_use(context, kind, reader);
         break;

@@ -93,6 +93,7 @@ constexpr auto spellings = std::to_array<Spelled>({
     {Keyword::live_in, "live in"},
     {Keyword::may_end_in, "may end in"},
     {Keyword::asks_for_torque, "asks for torque"},
+    {Keyword::asks_for_test, "asks for test"},
     {Keyword::hazard_until, "hazard"},
     {Keyword::waste, "waste"},
     {Keyword::licensed, "licensed"},

@@ -113,6 +113,7 @@ enum class Keyword : std::uint8_t {
     live_in,
     may_end_in,
     asks_for_torque,
+    asks_for_test,
     hazard_until,
     waste,
     licensed,

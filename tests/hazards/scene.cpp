@@ -184,6 +184,8 @@ Scene scene_of(const Kind& kind) {
     if (kind.one_use && !kind.waste.empty())
         scene.rest += fmt::format("  dispose {} as {}\n", thing, kind.waste);
     scene.rest += "put-back\n  derived\n";
+    if (kind.asks_test)
+        scene.rest += fmt::format("test holds \"It holds\"\n  proves {}\n", thing);
     return scene;
 }
 

@@ -47,6 +47,9 @@ void add_verbs(std::string& facts, const json& kind, const std::string& name) {
         if (verb["from_outside"].get<bool>()) {
             add(facts, "outside({},{})", name, word);
         }
+        if (verb["decays"].get<bool>() || !verb["waits"].is_null()) {
+            add(facts, "timed({},{})", name, word);
+        }
     }
 }
 

@@ -61,6 +61,14 @@ bool waits_for_mend(const Walk& walk, const model::Step& test) {
     });
 }
 
+// Does its kind ask for it, but not of this reader? That he works on it at all is reported.
+bool is_for_others(const Walk& walk, const model::Step& test) {
+    return std::any_of(test.proves.begin(), test.proves.end(), [&](const model::Proof& proof) {
+        return proof.item.known() && walk.model.kind_of(proof.item).asks_test &&
+               !may_do(walk.guide(), walk.model.kind_of(proof.item));
+    });
+}
+
 void find(const Walk& walk, std::vector<Diagnostic>& findings) {
     const auto proven = proofs(walk);
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
@@ -81,7 +89,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
         });
         const model::Step& test = walk.step(walk.events[at]);
         if (needed || test.section != model::Section::put_back || proves_goal(walk, test) ||
-            waits_for_mend(walk, test))
+            waits_for_mend(walk, test) || is_for_others(walk, test))
             continue;
         report(
             walk, at,

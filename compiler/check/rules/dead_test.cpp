@@ -9,34 +9,17 @@ namespace matchmark::check::rules {
 
 namespace {
 
-// The sources that are cut when the test is done, but for those that the walk itself cut: the line
-// that is missing for these is reported.
-std::vector<model::ItemId> cut_sources(const Walk& walk, std::size_t test) {
-    auto sources = sources_of_test(walk, test);
-    std::erase_if(sources, [&](model::ItemId source) {
-        const auto& through = walk.model.item(source).through;
-        return bench::is_restored(walk.bench, walk.state_at(test), source) ||
-               assumed(walk, source) ||
-               std::any_of(through.begin(), through.end(),
-                           [&](model::ItemId connector) { return assumed(walk, connector); });
-    });
-    return sources;
-}
-
-// Of the source, and of the connectors on its way: what is not as assembled, and how it stands.
-std::vector<std::pair<model::ItemId, std::string>> cut_by(const Walk& walk, std::size_t test,
-                                                          model::ItemId source) {
+// Where the source, or a connector on its way, was last cut before the test.
+void show_cuts(const Walk& walk, std::size_t test, model::ItemId source, Diagnostic& finding) {
     std::vector<model::ItemId> way = walk.model.item(source).through;
     way.push_back(source);
-    std::vector<std::pair<model::ItemId, std::string>> cuts;
     for (const model::ItemId item : way) {
-        const bench::State& state = walk.state_at(test);
-        if (!walk.bench.exists(item) || bench::in_first_state(walk.bench, state, item))
+        if (!walk.bench.exists(item) ||
+            bench::in_first_state(walk.bench, walk.state_at(test), item))
             continue;
-        const model::StateId stands = bench::state_of(walk.bench, state, item, 0, 0);
-        cuts.emplace_back(item, walk.model.kind_of(item).states[stands]);
+        if (const auto left = last_left(walk, item); left && *left < test)
+            finding.related.push_back({place_of(walk, *left), "cut off here"});
     }
-    return cuts;
 }
 
 void report(const Walk& walk, std::size_t at, const std::vector<model::ItemId>& sources,
@@ -49,15 +32,9 @@ void report(const Walk& walk, std::size_t at, const std::vector<model::ItemId>& 
                                                    : names(walk, sources) + " are"));
     finding.label = "no supply here";
     finding.why = "what it proves is fed from there";
-    std::string conditions;
-    for (const model::ItemId source : sources) {
-        for (const auto& [item, state] : cut_by(walk, at, source)) {
-            conditions += fmt::format("{}{} {}", conditions.empty() ? "" : ", ",
-                                      walk.model.item(item).name, state);
-            if (const auto left = last_left(walk, item); left && *left < at)
-                finding.related.push_back({place_of(walk, *left), "cut off here"});
-        }
-    }
+    const std::string conditions = how_they_stand(walk, at, sources);
+    for (const model::ItemId source : sources)
+        show_cuts(walk, at, source, finding);
     const auto better = better_point(walk, at);
     if (better && !walk.guide().derives_put_back) {
         finding.edits = move_test(walk, at, *better);
@@ -82,10 +59,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
         const bool early = std::any_of(proven.begin(), proven.end(), [&](const Proven& entry) {
             return !entry.by && entry.early == at; // reported as `untested`
         });
-        const bool counts = walk.step(walk.events[at]).section == model::Section::put_back ||
-                            std::any_of(proven.begin(), proven.end(),
-                                        [&](const Proven& entry) { return entry.by == at; });
-        if (early || !counts)
+        if (early || told_not_ready(walk, at) || !not_back_at(walk, at).empty())
             continue;
         if (const auto sources = cut_sources(walk, at); !sources.empty())
             report(walk, at, sources, findings);

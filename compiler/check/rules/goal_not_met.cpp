@@ -104,6 +104,9 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
             } else {
                 mend_verb(walk, goal, target, finding);
             }
+            if (finding.help.empty())
+                finding.help = fmt::format("write `{} {}` in a step, or take the goal away",
+                                           goal.verb, walk.model.item(target.ref.item).name);
             findings.push_back(std::move(finding));
         }
     }

@@ -27,7 +27,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
             continue;
         const model::Step& test = walk.step(walk.events[at]);
         const auto met = bench::within_reach(walk.bench, walk.state_at(at), test, walk.dangers);
-        if (!met || reported_before(walk, at, met->item))
+        if (!met || reported_before(walk, at, met->item) || told_not_ready(walk, at))
             continue;
         const model::Kind& kind = walk.model.kind_of(met->item);
         const model::Hazard& hazard = walk.model.hazards[kind.hazards[met->use].hazard.value];

@@ -1,6 +1,9 @@
-// A test that is to be done when the device is not in the state that it asks for.
+// A test that is to be done when the device is not in the state that it asks for, or when what it
+// proves is not back.
+#include "check/trials.hpp"
 #include "check/troubles.hpp"
 
+#include <algorithm>
 #include <fmt/core.h>
 
 namespace matchmark::check::rules {
@@ -17,9 +20,12 @@ std::string state_words(const model::Kind& kind, model::StateSet states) {
     return model::list(words, "or");
 }
 
-// To make it so, what is back would have to come off again.
-void misplaced(const Walk& walk, Diagnostic& finding) {
-    if (walk.guide().derives_put_back) {
+// To make it so, what is back would have to come off again, or what is off to go back.
+void misplaced(const Walk& walk, std::size_t test, Diagnostic& finding) {
+    if (walk.step(walk.events[test]).section != model::Section::put_back) {
+        finding.why = "what it asks for is taken apart before it";
+        finding.help = "move the test to where it is so, or leave the condition out";
+    } else if (walk.guide().derives_put_back) {
         finding.why = "nowhere on the way back does all that it asks for hold at one time";
         finding.help = "take things off in another order, or leave the condition out";
     } else {
@@ -28,7 +34,59 @@ void misplaced(const Walk& walk, Diagnostic& finding) {
     }
 }
 
+// What it is to prove lies on the bench.
+void report_not_back(const Walk& walk, std::size_t at, std::vector<model::ItemId> items,
+                     std::vector<Diagnostic>& findings) {
+    const std::string& name = walk.step(walk.events[at]).name;
+    Diagnostic finding = finding_at(walk, at,
+                                    fmt::format("test `{}` is done while {} not back", name,
+                                                items.size() == 1 ? item_is(walk, items.front())
+                                                                  : names(walk, items) + " are"));
+    finding.label = "proves nothing here";
+    finding.why = "what it proves works only with all of it in its place";
+    for (const model::ItemId item : items) {
+        if (const auto left = last_left(walk, item); left && *left < at)
+            finding.related.push_back({place_of(walk, *left), "taken apart here"});
+    }
+    for (const model::ItemId source : cut_sources(walk, at))
+        items.push_back(source);
+    const std::string conditions = how_they_stand(walk, at, items);
+    const auto better = better_point(walk, at);
+    finding.safe = false; // or it was meant to be done so
+    if (better && !walk.guide().derives_put_back) {
+        finding.edits = move_test(walk, at, *better);
+        finding.help = "move the test to where it is back";
+    } else if (!conditions.empty()) {
+        finding.edits = add_condition(walk, at, conditions);
+        finding.help = "move the test to the put-back, or say that it is done without";
+    }
+    findings.push_back(std::move(finding));
+}
+
+// A test that proves nothing there is told where what it proves is left unproven: `untested`.
+bool told_as_untested(const std::vector<Proven>& proven, std::size_t test) {
+    return std::any_of(proven.begin(), proven.end(),
+                       [&](const Proven& entry) { return !entry.by && entry.early == test; });
+}
+
+void find_not_back(const Walk& walk, std::vector<Diagnostic>& findings) {
+    std::optional<std::vector<Proven>> proven;
+    for (std::size_t at = 0; at < walk.events.size(); ++at) {
+        if (walk.events[at].action || displaced(walk, walk.step(walk.events[at])) ||
+            told_not_ready(walk, at))
+            continue;
+        auto items = not_back_at(walk, at);
+        if (items.empty())
+            continue;
+        if (!proven)
+            proven = proofs(walk);
+        if (!told_as_untested(*proven, at))
+            report_not_back(walk, at, std::move(items), findings);
+    }
+}
+
 void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+    find_not_back(walk, findings);
     each_objection<NotReady>(walk, [&](const Trouble& trouble, const NotReady& reason) {
         const Event& event = walk.events[trouble.event];
         const model::Action* measure = walk.action(event);
@@ -43,7 +101,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
         finding.why = fmt::format("nothing before it leaves {} {}",
                                   model::with_kind(walk.model, reason.item), wanted);
         if (measure == nullptr && trouble.missing.empty())
-            misplaced(walk, finding);
+            misplaced(walk, trouble.event, finding);
         finding.related.push_back({reason.condition, "the condition"});
         findings.push_back(std::move(finding));
     });
@@ -52,8 +110,8 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 } // namespace
 
 extern const Rule test_not_ready;
-const Rule test_not_ready{"test-not-ready", "tests", Severity::error,
-                          "a test or measurement whose condition does not hold where it stands",
-                          find};
+const Rule test_not_ready{
+    "test-not-ready", "tests", Severity::error,
+    "a test or measurement where its condition does not hold, or what it proves is out", find};
 
 } // namespace matchmark::check::rules

@@ -8,12 +8,6 @@ namespace matchmark::check::rules {
 
 namespace {
 
-bool may_do(const model::Guide& guide, const model::Kind& kind) {
-    if (guide.reader != model::ReaderLevel::licensed)
-        return false;
-    return kind.licensed.empty() || guide.trade.empty() || guide.trade == kind.licensed;
-}
-
 // What one trade alone may touch, and where each is first worked on.
 struct Reserved {
     std::string trade;
@@ -28,7 +22,7 @@ std::vector<Reserved> reserved_work(const Walk& walk) {
             continue;
         const model::ItemId id = walk.events[at].act->item;
         const model::Kind& kind = walk.model.kind_of(id);
-        if (!kind.needs_license || may_do(walk.guide(), kind))
+        if (may_do(walk.guide(), kind))
             continue;
         auto found = std::find_if(all.begin(), all.end(), [&](const Reserved& entry) {
             return entry.trade == kind.licensed;

@@ -9,6 +9,10 @@ namespace matchmark::check::rules {
 
 namespace {
 
+bool is_tie(const Walk& walk, const Obligation& entry) {
+    return entry.item.known() && walk.model.item(entry.item).role != model::Role::part;
+}
+
 std::string new_test(const Walk& walk, const std::vector<Obligation>& group) {
     const auto name = [&](const Obligation& entry) {
         return entry.function.known() ? walk.model.functions[entry.function.value].name
@@ -17,7 +21,8 @@ std::string new_test(const Walk& walk, const std::vector<Obligation>& group) {
     const Obligation& first = group.front();
     const std::string title = first.function.known()
                                   ? walk.model.functions[first.function.value].title
-                                  : fmt::format("The {} works", walk.model.item(first.item).title);
+                                  : fmt::format("The {} {}", walk.model.item(first.item).title,
+                                                is_tie(walk, first) ? "holds" : "works");
     std::string text =
         fmt::format("test prove-{} \"{}\"\n  proves {}", name(first), title, name(first));
     for (std::size_t i = 1; i < group.size(); ++i)
@@ -50,8 +55,12 @@ void report(const Walk& walk, const std::vector<Obligation>& group,
     if (const auto* action = walk.action(walk.events[first.cause]))
         finding.primary = action->head;
     finding.related.clear();
-    finding.label = first.function.known() ? "disturbed here" : "renewed here";
+    const bool renewed = !first.function.known() && !is_tie(walk, first);
+    finding.label = renewed ? "renewed here" : "disturbed here";
     finding.why = "a fault would show only after all is closed";
+    if (is_tie(walk, first))
+        finding.related.push_back(
+            {walk.model.kind_of(first.item).span, "its kind asks for a test"});
     for (const Obligation& entry : group) {
         if (!entry.function.known())
             continue;

@@ -78,6 +78,7 @@ std::string kind_as_json(const model::Model& model, const model::Kind& kind) {
     object["used_again_if"] = kind.used_again_if;
     object["good_for"] = kind.good_for > 0 ? Json(kind.good_for) : Json(nullptr);
     object["asks_for_torque"] = kind.asks_torque;
+    object["asks_for_test"] = kind.asks_test;
     object["waste"] = kind.waste;
     object["licensed"] = kind.needs_license ? Json(kind.licensed) : Json(nullptr);
     object["hazards"] = Json::array();

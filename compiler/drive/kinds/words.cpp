@@ -99,6 +99,7 @@ void append_rules(Page& page, const model::Kind& kind) {
     row(page, "used again", kind.used_again_if.empty() ? "" : "if " + kind.used_again_if);
     row(page, "good for", kind.good_for > 0 ? fmt::format("{} times", kind.good_for) : "");
     row(page, "torque", kind.asks_torque ? "must be stated" : "");
+    row(page, "test", kind.asks_test ? "must be tested once it is made again" : "");
     row(page, "waste", kind.waste);
     row(page, "licensed", kind.needs_license ? kind.licensed : "");
 }

@@ -2,6 +2,7 @@
 #include "plan/way_in/way_in.hpp"
 
 #include "plan/order_of_work.hpp"
+#include "plan/safety_first.hpp"
 #include "plan/way_in/least.hpp"
 #include "plan/way_in/reasons.hpp"
 #include "plan/way_in/times.hpp"
@@ -62,6 +63,7 @@ void Finder::tell(const std::vector<TaskIndex>& acts) {
     WorkOrder work = order_of_work(graph_, risks_, reasoned);
     if (limits_.by_reason)
         reorder(work, reasoned);
+    put_safety_first(graph_, work, !limits_.by_reason);
     result_.tool_changes = work.changes;
     result_.tool_changes_at_least = work.at_least;
     result_.turnings = work.turnings;

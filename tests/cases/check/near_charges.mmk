@@ -120,7 +120,9 @@ step open "Take the spring out"
 work
 
 step renew "Take the new one"
+  let-down   spring with compressor
   replace    spring with spring-new
+  load       spring with compressor
 
 put-back
 
@@ -136,6 +138,78 @@ step close "Close it"
   ease       spring with compressor
   fit        lid
   plug       mains
+
+--- new-spring-relaxed
+use "supply.mmk"
+guide new-spring-relaxed "Renew the contact spring"
+  goal       replace spring with spring-new
+  for        competent
+  before     unplug mains
+  spare      spring-new "spring", 1 for spring
+  tool       compressor "spring compressor"
+  tool       resistor "discharge resistor"
+  tool       meter "multimeter"
+
+take-apart
+
+step open "Take the spring out"
+  remove     lid
+  discharge  first, second with resistor
+  prove      first, second with meter
+  compress   spring with compressor
+  remove     spring
+
+work
+
+step renew "Take the new one"
+  replace    spring with spring-new
+
+put-back
+
+step spring-in "Put the spring in"
+  fit        spring
+  # error 3-6 [wrong-state] `ease` starts from `held`
+  ease       spring with compressor
+
+step close "Close it"
+  fit        lid
+  plug       mains
+
+test steady "Its voltage is steady"
+  proves     steady
+
+--- new-spring-loaded-on-the-way
+use "supply.mmk"
+guide new-spring-loaded-on-the-way "Renew the contact spring"
+  goal       replace spring with spring-new
+  for        competent
+  before     unplug mains
+  spare      spring-new "spring", 1 for spring
+  tool       compressor "spring compressor"
+  tool       resistor "discharge resistor"
+  tool       meter "multimeter"
+
+take-apart
+
+step open "Take the spring out"
+  remove     lid
+  discharge  first, second with resistor
+  prove      first, second with meter
+  compress   spring with compressor
+  remove     spring
+
+work
+
+step renew "Take the new one"
+  let-down   spring with compressor
+  replace    spring with spring-new
+  load       spring with compressor
+
+put-back
+  derived
+
+test steady "Its voltage is steady"
+  proves     steady
 
 --- lantern
 device lantern "Lantern"

@@ -309,3 +309,237 @@ step close "Close the winch"
   # error 3-5 [hazard-not-cleared] works near it
   fit        cover
   plug       mains
+
+--- oven
+device oven "Small oven"
+
+energy mains "mains cord" kind mains-cord 230 V
+  feeds      board
+part frame "frame"
+part cover "cover" kind panel
+  covers     board, heater, heater-plug
+part board "driver board"
+part heater "heater" kind heating-element
+energy warmth "heat of the board" in board kind heat
+  behind     cover
+connector heater-plug "heater plug" kind locking-tab-plug
+  joins      heater to board
+function heats "It heats"
+  through    board, heater-plug, heater
+
+--- hot-again-behind-its-plug
+use "oven.mmk"
+guide hot-again-behind-its-plug "Renew the heater"
+  goal       replace heater with heater-new
+  for        competent
+  before     unplug mains
+  before     cool heater
+  before     cool warmth
+  spare      heater-new "heater", 1, 9.50 EUR for heater
+
+take-apart
+
+step open "Take the heater out"
+  remove     cover
+  disconnect heater-plug
+  remove     heater
+
+work
+
+step renew "Take the new one"
+  replace    heater with heater-new
+
+put-back
+
+step heater-in "Put the heater in"
+  fit        heater
+  connect    heater-plug
+
+step power-on "Power for the trial"
+  plug       mains
+
+test heats "It heats"
+  when       mains plugged, cover out
+  proves     heats, heater
+
+step power-off "Isolate it again"
+  unplug     mains
+
+step seat "Seat the plug once more"
+  # error 3-12 [hazard-not-cleared] works near it
+  # error 3-12 [hazard-not-cleared] works near it
+  disconnect heater-plug
+  connect    heater-plug
+
+step close "Close it"
+  fit        cover
+
+step power "Restore the supply"
+  plug       mains
+
+test heats-closed "It heats"
+  proves     heats
+
+--- tried-in-pieces
+use "winch.mmk"
+guide tried-in-pieces "Renew the motor"
+  goal       replace motor with motor-new
+  for        competent
+  before     unplug mains
+  spare      motor-new "motor", 1, 80.00 EUR for motor
+  tool       resistor "discharge resistor"
+  tool       meter "multimeter"
+
+take-apart
+
+step open "Take the motor out"
+  remove     cover
+  discharge  store with resistor
+  prove      store with meter
+  disconnect motor-plug
+  remove     motor
+
+# error 6-10 [test-not-ready] proves nothing here
+test early "It hauls"
+  proves     haul
+
+# error 6-11 [test-not-ready] cannot be done here
+test seated "It hauls"
+  when       motor in
+  proves     haul
+
+# error 6-10 [test-not-ready] cannot be done here
+test power "It hauls"
+  when       mains plugged
+  proves     haul
+
+test coil "The meter reads 20 to 30 ohm across the motor on the bench"
+  when       motor out, motor-plug apart, mains unplugged
+  proves     motor
+  with       meter
+
+work
+
+step renew "Take the new one"
+  replace    motor with motor-new
+
+put-back
+  derived
+test haul "It hauls"
+  proves     haul
+
+--- tried-before-anything
+use "winch.mmk"
+guide tried-before-anything "Renew the motor"
+  goal       replace motor with motor-new
+  for        competent
+  before     unplug mains
+  spare      motor-new "motor", 1, 80.00 EUR for motor
+  tool       resistor "discharge resistor"
+  tool       meter "multimeter"
+
+take-apart
+
+# error 6-10 [dead-test] no supply here
+test first "It does not haul"
+  proves     haul
+
+step open "Take the motor out"
+  remove     cover
+  discharge  store with resistor
+  prove      store with meter
+  disconnect motor-plug
+  remove     motor
+
+work
+
+step renew "Take the new one"
+  replace    motor with motor-new
+
+put-back
+  derived
+test haul "It hauls"
+  proves     haul
+
+--- closed-too-soon
+use "winch.mmk"
+guide closed-too-soon "Renew the motor"
+  goal       replace motor with motor-new
+  for        competent
+  before     unplug mains
+  spare      motor-new "motor", 1, 80.00 EUR for motor
+  tool       resistor "discharge resistor"
+  tool       meter "multimeter"
+
+take-apart
+
+step open "Take the motor out"
+  remove     cover
+  discharge  store with resistor
+  prove      store with meter
+  disconnect motor-plug
+  remove     motor
+
+work
+
+step renew "Take the new one"
+  replace    motor with motor-new
+
+put-back
+
+step motor-in "Put the motor in"
+  fit        motor
+  connect    motor-plug
+  fit        cover
+
+# error 6-9 [test-not-ready] cannot be done here
+test haul "It hauls"
+  when       cover out
+  proves     haul
+
+step power "Restore the supply"
+  plug       mains
+
+--- left-on-after-an-open-trial
+use "winch.mmk"
+guide left-on-after-an-open-trial "Renew the motor"
+  goal       replace motor with motor-new
+  for        competent
+  # error 14-19 [not-put-back] comes off here
+  before     unplug mains
+  spare      motor-new "motor", 1, 80.00 EUR for motor
+  tool       resistor "discharge resistor"
+  tool       meter "multimeter"
+
+take-apart
+
+step open "Take the motor out"
+  remove     cover
+  discharge  store with resistor
+  prove      store with meter
+  disconnect motor-plug
+  remove     motor
+
+work
+
+step renew "Take the new one"
+  replace    motor with motor-new
+
+put-back
+
+step motor-in "Put the motor in"
+  fit        motor
+  connect    motor-plug
+
+step power-on "Power for the trial"
+  plug       mains
+
+# error 6-9 [live-test] hazard `mains` here
+test haul "It hauls"
+  when       cover out
+  proves     haul
+
+step close "Close the winch"
+  # error 3-5 [hazard-not-cleared] what it feeds lies open here
+  # error 3-5 [hazard-not-cleared] works near it
+  fit        cover

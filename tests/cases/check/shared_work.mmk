@@ -117,6 +117,9 @@ step out "Take the valve out"
 put-back
   derived
 
+test tight "No gas escapes at the union"
+  proves     union
+
 --- unlicensed-reader
 use "gas-heater.mmk"
 guide unlicensed-reader "Take the valve out"

@@ -345,3 +345,79 @@ test shows "It starts and shows the time"
   proves     display
 test tight "It holds 5 kPa for 30 s"
   proves     IP67
+
+--- hob
+device hob "Gas hob"
+
+energy gas "gas supply" kind gas-supply
+  feeds      valve
+part frame "frame"
+part lid "lid"
+  covers     valve, inlet, outlet
+part valve "gas valve"
+part burner "burner"
+connector inlet "inlet union" kind gas-union
+  joins      valve to frame
+connector outlet "outlet union" kind gas-union
+  joins      burner to valve
+
+--- made-again-untested
+use "hob.mmk"
+guide made-again-untested "Look at the valve"
+  for        licensed "gas fitter"
+  tool       spanner-24 "spanner 24"
+
+take-apart
+
+step open "Take the valve out"
+  shut-valve gas
+  remove     lid
+  # error 3-6 [untested] disturbed here
+  undo       inlet, outlet with spanner-24
+  remove     valve
+
+put-back
+  derived
+
+--- made-again-tested
+use "hob.mmk"
+guide made-again-tested "Look at the valve"
+  for        licensed "gas fitter"
+  tool       spanner-24 "spanner 24"
+  tool       gauge "water gauge 0 to 30 mbar"
+
+take-apart
+
+step open "Take the valve out"
+  shut-valve gas
+  remove     lid
+  undo       inlet, outlet with spanner-24
+  remove     valve
+
+put-back
+  derived
+
+test tightness "The gauge holds at 20 mbar for two minutes"
+  proves     inlet, outlet
+  with       gauge
+
+--- not-for-this-reader
+use "hob.mmk"
+guide not-for-this-reader "Look at the valve"
+  for        competent
+  tool       spanner-24 "spanner 24"
+
+take-apart
+
+step open "Take the valve out"
+  # error 3-12 [unlicensed-work] licensed work
+  shut-valve gas
+  remove     lid
+  undo       inlet, outlet with spanner-24
+  remove     valve
+
+put-back
+  derived
+
+test tightness "The gauge holds at 20 mbar for two minutes"
+  proves     inlet, outlet

@@ -1,4 +1,5 @@
-# A supply that is on again charges what it feeds: a capacitor in a board, one with its terminals joined, one aside.
+# A supply that is on again charges and heats what it comes to: a capacitor in a board, one with its terminals joined, a
+# heater behind a plug, heat; and not one aside. A new spring comes relaxed.
 device winch "Winch"
 
 energy mains "mains cord" kind mains-cord 230 V
@@ -13,9 +14,20 @@ part store "store capacitor" in board kind capacitor
 part bank "capacitor bank" in board kind capacitor-bank
 part spare-store "capacitor that nothing feeds" kind capacitor
 part motor "motor"
+energy motor-heat "heat of the motor" in motor kind heat
+energy room-heat "heat inside" kind heat
+part heater "heater" kind heating-element
+connector heater-plug "heater plug" kind locking-tab-plug
+  joins      heater to board
+part spring "brake spring" kind compression-spring
+part far-heater "far heater" kind heating-element
+connector far-plug "plug of the far heater" kind locking-tab-plug
+  joins      far-heater to heater
 
 guide look-twice "Look at the winch, try it, and look again"
   for        competent
+  spare      spring-new "brake spring", 1 for spring
+  tool       compressor "spring compressor"
   tool       resistor "discharge resistor"
   tool       lead "shorting lead"
   tool       meter "multimeter"
@@ -24,6 +36,10 @@ take-apart
 
 step open "Open it"
   unplug     mains
+  cool       motor-heat
+  cool       room-heat
+  cool       heater
+  cool       far-heater
   remove     cover
   discharge  spare-store with resistor
   prove      spare-store with meter
@@ -33,21 +49,41 @@ step open "Open it"
   prove      bank with meter
   join       bank with lead
   disconnect inlet
+  disconnect far-plug
+
+step renew "Renew the brake spring"
+  compress   spring with compressor
+  remove     spring
+  replace    spring with spring-new
+  load       spring with compressor
 
 put-back
+
+step spring "Put the brake spring in"
+  fit        spring
+  ease       spring with compressor
 
 step try "Try it"
   connect    inlet
   plug       mains
   unplug     mains
+  cool       motor-heat
+  cool       room-heat
+  cool       heater
   discharge  store with resistor
   prove      store with meter
   unjoin     bank
+  connect    far-plug
   plug       mains
   unplug     mains
+  cool       room-heat
+  cool       far-heater
   discharge  bank with resistor
   prove      bank with meter
 
 step close "Close it"
   fit        cover
   plug       mains
+
+test brake "The brake holds"
+  proves     spring

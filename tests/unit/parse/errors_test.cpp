@@ -193,7 +193,8 @@ const std::vector<Slipped>& slips() {
          R"(2:3-17 `safe when live` is not a detail of a kind | a kind takes `states`, )"
          R"(`also`, `present in`, `binds in`, `covers in`, `blocks in`, `live in`, `may end )"
          R"(in`, `laid first`, `one use`, `used again if`, `used again`, `good for`, )"
-         R"(`asks for torque`, `needs`, `hazard`, `waste`, `licensed`, and prose such as `note:`)"},
+         R"(`asks for torque`, `asks for test`, `needs`, `hazard`, `waste`, `licensed`, )"
+         R"(and prose such as `note:`)"},
         {"kind k is part",
          R"(  hazard h until a on reech)",
          R"(2:23-28 expected `reach` or `touch` after `on`, found `reech` | write `reach` | )"

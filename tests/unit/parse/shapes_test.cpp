@@ -180,6 +180,7 @@ TEST_CASE("details of kinds, drives, threads and hazards") {
          {"  may end in a, b", "detail 1 may end in: name a, comma, name b"},
          {"  one use", "detail 1 one use"},
          {"  asks for torque", "detail 1 asks for torque"},
+         {"  asks for test", "detail 1 asks for test"},
          {"  needs charged to fit", "detail 1 needs: name charged, word to, name fit"},
          {"  hazard fire until low, off on reach",
           "detail 1 hazard: name fire, word until, name low, comma, name off, word on, "

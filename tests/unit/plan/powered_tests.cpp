@@ -70,6 +70,70 @@ TEST_CASE("a draft cuts the supply off before it waits for what runs out") {
     CHECK(cut < waited);
 }
 
+TEST_CASE("a plan and its draft make safe from outside before anything is opened") {
+    Desk desk;
+    desk.disk.files["winch.mmk"] = R"(device winch "Winch"
+
+energy heat "heat" kind heat
+  behind     cover
+energy circuit "circuit" kind household-circuit
+  feeds      motor
+part frame "frame"
+part knob "knob"
+  blocks     cover
+part cover "cover"
+  covers     motor
+part motor "motor"
+)";
+    const std::vector<std::string> wanted{"switch off the circuit", "lock off the circuit",
+                                          "prove the circuit", "cool the heat", "remove the knob"};
+    CHECK(desk.run({"plan", "winch.mmk", "--reach", "motor"}) == 0);
+    std::size_t at = 0;
+    for (const std::string& act : wanted) {
+        const auto found = desk.out.find(act);
+        REQUIRE(found != std::string::npos);
+        CHECK(found >= at);
+        at = found;
+    }
+    CHECK(desk.run({"draft", "winch.mmk", "--goal", "remove motor"}) == 0);
+    CHECK(desk.out.find("  before     switch-off circuit\n"
+                        "  before     lock-off circuit with padlock\n"
+                        "  before     prove circuit with voltage-tester\n"
+                        "  before     cool heat\n") != std::string::npos);
+}
+
+TEST_CASE("a drafted new spring is loaded before it goes in, and its way back eases it") {
+    Desk desk;
+    desk.disk.files["winch.mmk"] = "device winch \"Winch\"\n"
+                                   "part frame \"frame\"\n"
+                                   "part spring \"spring\" kind compression-spring\n";
+    CHECK(desk.run({"draft", "winch.mmk", "--goal", "replace spring", "-o", "a.mmk"}) == 0);
+    CHECK(desk.run({"check", "a.mmk"}) == 0);
+    CHECK(desk.run({"expand", "a.mmk"}) == 0);
+    const std::string guide = desk.out;
+    const auto let_down = guide.find("  let-down   spring");
+    const auto loaded = guide.find("  load       spring");
+    REQUIRE(let_down != std::string::npos);
+    REQUIRE(loaded != std::string::npos);
+    CHECK(let_down < guide.find("  replace    spring"));
+    CHECK(guide.find("  replace    spring") < loaded);
+    CHECK(loaded < guide.find("  fit        spring"));
+    CHECK(guide.find("  fit        spring") < guide.find("  ease       spring"));
+    CHECK(guide.find("let-down", loaded) == std::string::npos);
+}
+
+TEST_CASE("a drafted joint of gas is tested") {
+    Desk desk;
+    desk.disk.files["winch.mmk"] = "device winch \"Heater\"\n"
+                                   "part frame \"frame\"\n"
+                                   "part valve \"valve\"\n"
+                                   "connector union \"gas union\" kind gas-union\n"
+                                   "  joins      valve to frame\n";
+    CHECK(desk.run({"draft", "winch.mmk", "--goal", "remove valve", "-o", "a.mmk"}) == 0);
+    CHECK(desk.disk.files["a.mmk"].find("  proves     union\n") != std::string::npos);
+    CHECK(desk.run({"check", "a.mmk"}) == 0);
+}
+
 TEST_CASE("a draft keeps the quotes of a title") {
     Desk desk;
     std::string quoted = winch;

@@ -1,0 +1,102 @@
+// Sources are cut off before anything is opened, and before what they drove is waited for: OSHA
+// 29 CFR 1910.147(d), isolation before stored energy.
+#include "plan/safety_first.hpp"
+
+#include <algorithm>
+#include <set>
+
+namespace matchmark::plan {
+
+namespace {
+
+struct Doing {
+    TaskIndex task = 0;
+    std::string tool;
+};
+
+std::size_t times_taken_up(const std::vector<Doing>& all) {
+    std::size_t times = 0;
+    std::string in_hand;
+    for (const Doing& one : all) {
+        if (!one.tool.empty() && one.tool != in_hand) {
+            in_hand = one.tool;
+            ++times;
+        }
+    }
+    return times;
+}
+
+class Hoisting {
+public:
+    explicit Hoisting(const TaskGraph& graph)
+        : graph_(graph), state_(bench::assembled(*graph.bench)) {}
+
+    // False when what is left cannot be done in its order.
+    bool run(std::vector<Doing> left) {
+        // What is done to a thing after it was waited for stays after that.
+        std::set<model::ItemId> passing;
+        for (const Doing& one : left) {
+            if (verb_of(one).waits)
+                passing.insert(item_of(one));
+        }
+        take(left, [&](const Doing& one) {
+            return verb_of(one).from_outside && !passing.contains(item_of(one));
+        });
+        take(left, [&](const Doing& one) { return verb_of(one).from_outside; });
+        return std::all_of(left.begin(), left.end(), [&](const Doing& one) { return did(one); });
+    }
+
+    [[nodiscard]] const std::vector<Doing>& order() const { return order_; }
+
+private:
+    [[nodiscard]] model::ItemId item_of(const Doing& one) const {
+        return graph_.units[graph_.tasks[one.task].unit].item;
+    }
+    [[nodiscard]] const model::Verb& verb_of(const Doing& one) const {
+        return graph_.bench->model->kind_of(item_of(one)).verbs[graph_.tasks[one.task].verb];
+    }
+
+    bool did(const Doing& one) {
+        const Task& what = graph_.tasks[one.task];
+        if (state_.slots[graph_.units[what.unit].slot] != what.from ||
+            !possible(graph_, state_, one.task))
+            return false;
+        bench::perform(*graph_.bench, state_, what.act);
+        order_.push_back(one);
+        return true;
+    }
+
+    // Those that can be done now, in their order; again from the first after each.
+    template <class Wanted> void take(std::vector<Doing>& left, Wanted wanted) {
+        for (auto next = left.begin(); next != left.end();) {
+            if (wanted(*next) && did(*next)) {
+                left.erase(next);
+                next = left.begin();
+            } else {
+                ++next;
+            }
+        }
+    }
+
+    const TaskGraph& graph_;
+    bench::State state_;
+    std::vector<Doing> order_;
+};
+
+} // namespace
+
+void put_safety_first(const TaskGraph& graph, WorkOrder& work, bool at_no_cost) {
+    std::vector<Doing> all;
+    for (std::size_t i = 0; i < work.order.size(); ++i)
+        all.push_back({work.order[i], work.tools[i]});
+    Hoisting hoisting(graph);
+    if (!hoisting.run(all) ||
+        (at_no_cost && times_taken_up(hoisting.order()) > times_taken_up(all)))
+        return;
+    for (std::size_t i = 0; i < work.order.size(); ++i) {
+        work.order[i] = hoisting.order()[i].task;
+        work.tools[i] = hoisting.order()[i].tool;
+    }
+}
+
+} // namespace matchmark::plan

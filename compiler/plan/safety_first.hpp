@@ -1,0 +1,15 @@
+// The order of work as a safe bench keeps it: what is made safe from outside comes first.
+#pragma once
+
+#include "plan/order_of_work.hpp"
+
+namespace matchmark::plan {
+
+// What is done from outside (a plug pulled, a lock hung, a tester held to it) goes before all that
+// is done by reaching in, and what passes by itself there (heat, what runs out) is waited for last.
+// `at_no_cost`: only if tools are then taken up no more often. Where the bench does not let it be,
+// the order stays. The tool of each act stays its own, and so do the turnings: work from outside
+// has no side.
+void put_safety_first(const TaskGraph& graph, WorkOrder& work, bool at_no_cost);
+
+} // namespace matchmark::plan

@@ -2,6 +2,7 @@
 #include "resolve/context.hpp"
 
 #include "diagnostics/nearest.hpp"
+#include "model/role_words.hpp"
 #include "model/spelling.hpp"
 #include "resolve/limits.hpp"
 
@@ -107,6 +108,10 @@ void report_unknown(Context& context, const std::string& rule, Span where, std::
     finding.help = fmt::format("write `{}`", near);
     finding.edits.push_back({where, near});
     finding.safe = !is_bold(word, near);
+}
+
+std::string a_role(model::Role role) {
+    return (role == model::Role::energy ? "an " : "a ") + std::string(model::role_word(role));
 }
 
 void report_duplicate(Context& context, Span where, Span first) {

@@ -97,6 +97,8 @@ void report_unknown(Context& context, const std::string& rule, Span where, std::
                     const std::vector<std::string>& known);
 // The names to offer for an unknown one; none once most_names_compared were looked through.
 std::vector<std::string> known_names(Context& context, const Names& names);
+// "a part", "an energy".
+std::string a_role(model::Role role);
 // A second declaration of a name.
 void report_duplicate(Context& context, Span where, Span first);
 

@@ -87,6 +87,42 @@ void read_make(const Context& context, Item& item, const model::SpecPhrase& phra
         item.bolt.edit().friction = name;
 }
 
+// Does one of the words between hyphens stand in both names?
+bool share_a_word(std::string_view left, std::string_view right) {
+    constexpr std::size_t shortest = 3; // "of", "to" say nothing
+    const auto has = [](std::string_view name, std::string_view word) {
+        return ("-" + std::string(name) + "-").find("-" + std::string(word) + "-") !=
+               std::string::npos;
+    };
+    for (std::size_t at = 0; at < left.size();) {
+        const std::size_t end = std::min(left.find('-', at), left.size());
+        if (end - at >= shortest && has(right, left.substr(at, end - at)))
+            return true;
+        at = end + 1;
+    }
+    return false;
+}
+
+// Where no kind is spelled nearly so, those of the item's role that share a word with it.
+void report_unknown_kind(Context& context, const Item& item, Span where) {
+    constexpr std::size_t most_named = 4;
+    const auto known = known_names(context, context.kinds);
+    report_unknown(context, "unknown-kind", where, "kind", known);
+    std::string& help = context.findings.back().help;
+    if (known.empty() || !help.empty())
+        return;
+    std::string alike;
+    std::size_t count = 0;
+    for (const model::Kind& kind : context.model.kinds) {
+        if (kind.role == item.role && count < most_named &&
+            share_a_word(context.sources.slice(where), kind.name))
+            alike += (count++ == 0 ? "`" : ", `") + kind.name + "`";
+    }
+    help = "`matchmark kinds` lists them";
+    if (count != 0)
+        help += "; with a word in common: " + alike;
+}
+
 // The kind's name and what describes the item; the reader stands on the name.
 void read_kind(Context& context, Item& item, Reader& reader) {
     const auto name = reader.take_name();
@@ -94,16 +130,18 @@ void read_kind(Context& context, Item& item, Reader& reader) {
         return;
     const auto kind = context.kinds.find(context.sources.slice(*name));
     if (!kind) {
-        report_unknown(context, "unknown-kind", *name, "kind", known_names(context, context.kinds));
+        report_unknown_kind(context, item, *name);
+        item.kind = model::KindId{context.kinds.find("plain-part")->index};
     } else if (context.model.kinds[kind->index].role != item.role) {
         const model::Kind& found = context.model.kinds[kind->index];
-        Diagnostic& finding = report(context, "wrong-role", *name,
-                                     fmt::format("kind `{}` is a {}, and `{}` is declared as a {}",
-                                                 found.name, model::role_word(found.role),
-                                                 item.name, model::role_word(item.role)));
+        Diagnostic& finding =
+            report(context, "wrong-role", *name,
+                   fmt::format("kind `{}` is {}, and `{}` is declared as {}", found.name,
+                               a_role(found.role), item.name, a_role(item.role)));
         if (found.span.known())
             finding.related.push_back({found.span, "the kind"});
-        finding.help = fmt::format("declare `{}` as a {}", item.name, model::role_word(found.role));
+        finding.help = fmt::format("declare `{}` as {}", item.name, a_role(found.role));
+        item.kind = model::KindId{context.kinds.find("plain-part")->index};
     } else {
         item.kind = model::KindId{kind->index};
     }
@@ -212,7 +250,7 @@ void settle_kind(Context& context, Item& item) {
     if (item.role != Role::part && item.spec.empty()) {
         Diagnostic& finding =
             report(context, "unknown-kind", item.span,
-                   fmt::format("`{}` is a {} of no kind", item.name, model::role_word(item.role)));
+                   fmt::format("`{}` is {} of no kind", item.name, a_role(item.role)));
         finding.why = "without a kind nothing says how it comes off";
         finding.help = "add `kind KIND`; `matchmark kinds` lists them";
     }

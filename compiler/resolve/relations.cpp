@@ -57,8 +57,8 @@ std::string roles_text(unsigned roles) {
         if (((roles >> i) & 1U) == 0)
             continue;
         if (!text.empty())
-            text += " or a ";
-        text += model::role_words[i];
+            text += " or ";
+        text += a_role(static_cast<model::Role>(i));
     }
     return text;
 }
@@ -288,9 +288,8 @@ void read_relations(Context& context, ItemId id, const Declaration& declaration)
         const unsigned roles = roles_with(line.keyword);
         if ((roles & role_bit(item.role)) == 0) {
             report(context, "wrong-role", line.head,
-                   fmt::format("`{}` is said of a {}, and `{}` is a {}",
-                               syntax::spelling(line.keyword), roles_text(roles), item.name,
-                               roles_text(role_bit(item.role))));
+                   fmt::format("`{}` is said of {}, and `{}` is {}", syntax::spelling(line.keyword),
+                               roles_text(roles), item.name, roles_text(role_bit(item.role))));
             continue;
         }
         Reader reader{context.sources, *declaration.file, line};

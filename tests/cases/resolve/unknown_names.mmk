@@ -11,8 +11,25 @@ fastener base-screws "base screw" 2 x scrw M3 x 8, hexalobular 10, pan
 --- unknown-kind-far
 device lamp "Lamp"
 
-# error 23-30 [unknown-kind] there is no kind `zeppelin`
+# error 23-30 [unknown-kind] there is no kind `zeppelin`; `matchmark kinds` lists them
 part base "base" kind zeppelin
+
+--- unknown-kind-like-others
+device lamp "Lamp"
+
+part base "base"
+part board "board" kind circuit-board
+# error 27-34 [unknown-kind] there is no kind `flat-tab`; `matchmark kinds` lists them; with a word in common: `locking-tab-plug`
+connector lead "lead" 2 x flat-tab
+  joins      board to base
+
+--- unknown-kind-of-energy
+device lamp "Lamp"
+
+part base "base"
+# error 8-12 [unknown-kind] `mains` is an energy of no kind; add `kind KIND`; `matchmark kinds` lists them
+energy mains "mains"
+  feeds      base
 
 --- unknown-verb
 device lamp "Lamp"

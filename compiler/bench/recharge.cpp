@@ -176,16 +176,13 @@ std::vector<ItemId> dead_sources_of(const Bench& bench, const State& state, Item
 }
 
 void charge_again(const Bench& bench, State& state, const std::vector<ItemId>& were_dead) {
+    std::vector<ItemId> on = were_dead;
+    std::erase_if(on, [&](ItemId source) { return !is_live(bench, state, source); });
+    if (on.empty())
+        return; // after nearly every act
     Spread spread(bench, &state);
-    bool any = false;
-    for (const ItemId source : were_dead) {
-        if (!is_live(bench, state, source))
-            continue;
-        any = true;
+    for (const ItemId source : on)
         spread.add_all(bench.model->item(source).feeds);
-    }
-    if (!any)
-        return;
     add_uncarried(bench, spread);
     for (const ItemId id : spread.all())
         charge(bench, state, id);

@@ -114,45 +114,45 @@ kind solar-panel "solar panel" is energy
 
 kind compressed-air "compressed air" is energy
   states     supplied, shut-off, vented
-  shut-valve supplied -> shut-off by hand from outside takes 5 s
+  turn-off   supplied -> shut-off by hand from outside takes 5 s
   vent       shut-off -> vented by hand from outside takes 20 s
-  close-vent vented -> shut-off by hand from outside takes 5 s
-  open-valve shut-off -> supplied by hand from outside takes 5 s
+  stop-venting vented -> shut-off by hand from outside takes 5 s
+  turn-on    shut-off -> supplied by hand from outside takes 5 s
   live in    supplied, shut-off
   hazard     pressure until vented on reach
 
 # Air of a machine, locked and proved.
 kind machine-air "air supply of a machine" is energy
   states     supplied, shut-off, locked-off, vented, proved
-  shut-valve supplied -> shut-off by hand from outside takes 5 s
+  turn-off   supplied -> shut-off by hand from outside takes 5 s
   lock-off   shut-off -> locked-off by padlock from outside takes 20 s
   release    locked-off -> vented by hand from outside takes 30 s
   prove      vented -> proved below 0.1 bar by pressure-gauge from outside takes 15 s
   clear      proved -> vented by hand from outside takes 30 s
-  close-vent vented -> locked-off by hand from outside takes 10 s
+  stop-venting vented -> locked-off by hand from outside takes 10 s
   unlock     locked-off -> shut-off by hand or padlock from outside takes 15 s
-  open-valve shut-off -> supplied by hand from outside takes 5 s
+  turn-on    shut-off -> supplied by hand from outside takes 5 s
   live in    supplied, shut-off, locked-off
   hazard     pressure until proved on reach
 
 kind water-supply "water supply" is energy
   states     supplied, shut-off, relieved
-  shut-valve supplied -> shut-off by hand from outside takes 5 s
+  turn-off   supplied -> shut-off by hand from outside takes 5 s
   relieve    shut-off -> relieved by hand from outside takes 20 s
   close-tap  relieved -> shut-off by hand from outside takes 5 s
-  open-valve shut-off -> supplied by hand from outside takes 5 s
+  turn-on    shut-off -> supplied by hand from outside takes 5 s
   live in    supplied, shut-off
 
 kind steam-supply "steam supply" is energy
   states     supplied, shut-off, locked-off, vented, cold
-  shut-valve supplied -> shut-off by hand from outside takes 10 s
+  turn-off   supplied -> shut-off by hand from outside takes 10 s
   lock-off   shut-off -> locked-off by padlock from outside takes 20 s
   release    locked-off -> vented by hand from outside takes 60 s
   cool       vented -> cold below 43 degC from outside waits 3600 s
   warm       cold -> vented from outside
-  close-vent vented -> locked-off by hand from outside takes 10 s
+  stop-venting vented -> locked-off by hand from outside takes 10 s
   unlock     locked-off -> shut-off by hand or padlock from outside takes 15 s
-  open-valve shut-off -> supplied by hand from outside takes 10 s
+  turn-on    shut-off -> supplied by hand from outside takes 10 s
   live in    supplied, shut-off, locked-off, vented
   hazard     steam until cold on reach
 
@@ -166,23 +166,23 @@ kind vacuum "vacuum" is energy
 
 kind gas-supply "gas supply" is energy
   states     open, shut-off
-  shut-valve open -> shut-off by hand from outside takes 5 s
-  open-valve shut-off -> open by hand from outside takes 5 s
+  turn-off   open -> shut-off by hand from outside takes 5 s
+  turn-on    shut-off -> open by hand from outside takes 5 s
   hazard     gas until shut-off on reach
   licensed   "gas fitter"
 
 kind gas-bottle "gas bottle" is energy
   states     open, shut-off, burnt-off
-  shut-valve open -> shut-off by hand from outside takes 5 s
+  turn-off   open -> shut-off by hand from outside takes 5 s
   burn-off   shut-off -> burnt-off by hand from outside takes 60 s
   shut-jets  burnt-off -> shut-off by hand from outside takes 5 s
-  open-valve shut-off -> open by hand from outside takes 5 s
+  turn-on    shut-off -> open by hand from outside takes 5 s
   hazard     gas until burnt-off on reach
 
 kind inert-gas "inert gas" is energy
   states     open, shut-off, aired
-  shut-valve open -> shut-off by hand from outside takes 5 s
+  turn-off   open -> shut-off by hand from outside takes 5 s
   air        shut-off -> aired by oxygen-meter from outside takes 60 s waits 600 s
   end-airing aired -> shut-off by hand from outside takes 5 s
-  open-valve shut-off -> open by hand from outside takes 5 s
+  turn-on    shut-off -> open by hand from outside takes 5 s
   hazard     no-air until aired on reach

@@ -74,20 +74,20 @@ hazard explosive-gas "Explosive gas"
 hazard pressure "Pressure"
   sign       pressure
   wear       eye-protection
-  order      shut-valve, lock-off, release, relieve, vent, prove
+  order      turn-off, lock-off, release, relieve, vent, prove
   warning: Escaping pressure can blind or maim. Relieve all pressure before you open a joint.
 
 hazard oil-jet "Oil under pressure"
   sign       pressure
   wear       eye-protection, chemical-gloves
-  order      shut-valve, relieve, prove
+  order      turn-off, relieve, prove
   danger: A jet of oil pierces skin and can kill. Relieve the pressure. Never feel for a leak by
     hand.
 
 hazard steam "Steam"
   sign       hot-surface
   wear       heat-gloves, face-shield
-  order      shut-valve, lock-off, release, cool, relieve
+  order      turn-off, lock-off, release, cool, relieve
   danger: Steam scalds and kills. Shut and vent the line. Wait until it is cold.
 
 hazard implosion "Vacuum"

@@ -34,12 +34,12 @@ hazard fire "Flammable vapour"
 
 hazard gas "Flammable gas"
   sign       flammable
-  order      shut-valve, burn-off, recover
+  order      turn-off, burn-off, recover
   danger: Leaking gas explodes. Shut the valve before you start.
 
 hazard no-air "Lack of air"
   sign       suffocation
-  order      shut-valve, air
+  order      turn-off, air
   danger: Gas without oxygen kills unnoticed. Air the room. Measure the oxygen before you go in.
 
 hazard poison-gas "Poisonous gas"

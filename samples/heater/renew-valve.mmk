@@ -15,7 +15,7 @@ guide renew-valve "Renew the gas valve"
 take-apart
 
 step shut-off "Shut the gas off"
-  shut-valve gas
+  turn-off   gas
   text: Let the heater burn until its flame dies.
 
 step cover-off "Take the cover off"

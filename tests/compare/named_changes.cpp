@@ -35,7 +35,7 @@ std::vector<Case> action_cases() {
         {"no longer proved dead", "oven", cutout,
          one(cutout, "  prove      reservoir below 60 V with meter\n", ""), "action-dropped",
          "reservoir", "charge", true},
-        {"the gas no longer shut off", "heater", valve, one(valve, "  shut-valve gas\n", ""),
+        {"the gas no longer shut off", "heater", valve, one(valve, "  turn-off   gas\n", ""),
          "action-dropped", "gas", "shut-off", true},
         {"one item of a list dropped", "heater", valve,
          one(valve, "undo       inlet-union, outlet-union with", "undo       inlet-union with"),
@@ -122,12 +122,12 @@ std::vector<Case> order_cases() {
          "heater",
          valve,
          {{valve,
-           "step shut-off \"Shut the gas off\"\n  shut-valve gas\n  text: Let the heater burn "
+           "step shut-off \"Shut the gas off\"\n  turn-off   gas\n  text: Let the heater burn "
            "until "
            "its flame dies.\n",
            ""},
           {valve, "step valve-out \"Take the valve out\"\n",
-           "step shut-off \"Shut the gas off\"\n  shut-valve gas\n  text: Let the heater burn "
+           "step shut-off \"Shut the gas off\"\n  turn-off   gas\n  text: Let the heater burn "
            "until "
            "its flame dies.\n\nstep valve-out \"Take the valve out\"\n"}},
          "step-moved",

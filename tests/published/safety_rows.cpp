@@ -170,7 +170,7 @@ int paragraph(std::string_view verb) {
                                                   {2, "switch-off"},
                                                   {3, "isolate"},
                                                   {3, "unplug"},
-                                                  {3, "shut-valve"},
+                                                  {3, "turn-off"},
                                                   {4, "lock"},
                                                   {5, "discharge"},
                                                   {5, "release"},

@@ -110,7 +110,7 @@ guide licensed-reader "Take the valve out"
 take-apart
 
 step out "Take the valve out"
-  shut-valve supply
+  turn-off   supply
   undo       union with spanner-24
   remove     valve
 
@@ -129,8 +129,8 @@ guide unlicensed-reader "Take the valve out"
 take-apart
 
 step out "Take the valve out"
-  # error 3-12 [unlicensed-work] licensed work
-  shut-valve supply
+  # error 3-10 [unlicensed-work] licensed work
+  turn-off   supply
   undo       union with spanner-24
   remove     valve
 
@@ -146,8 +146,8 @@ guide reader-of-another-trade "Take the valve out"
 take-apart
 
 step out "Take the valve out"
-  # error 3-12 [unlicensed-work] licensed work
-  shut-valve supply
+  # error 3-10 [unlicensed-work] licensed work
+  turn-off   supply
   undo       union with spanner-24
   remove     valve
 

@@ -370,7 +370,7 @@ guide made-again-untested "Look at the valve"
 take-apart
 
 step open "Take the valve out"
-  shut-valve gas
+  turn-off   gas
   remove     lid
   # error 3-6 [untested] disturbed here
   undo       inlet, outlet with spanner-24
@@ -389,7 +389,7 @@ guide made-again-tested "Look at the valve"
 take-apart
 
 step open "Take the valve out"
-  shut-valve gas
+  turn-off   gas
   remove     lid
   undo       inlet, outlet with spanner-24
   remove     valve
@@ -410,8 +410,8 @@ guide not-for-this-reader "Look at the valve"
 take-apart
 
 step open "Take the valve out"
-  # error 3-12 [unlicensed-work] licensed work
-  shut-valve gas
+  # error 3-10 [unlicensed-work] licensed work
+  turn-off   gas
   remove     lid
   undo       inlet, outlet with spanner-24
   remove     valve

@@ -2,7 +2,6 @@
 #include "serve/editor/workspace.hpp"
 
 #include "drive/pictures.hpp"
-#include "resolve/spare.hpp"
 #include "syntax/reader.hpp"
 
 #include <algorithm>
@@ -20,9 +19,6 @@ Analysis analysed(Disk& disk, const std::string& path, const std::string* text,
     result.path = path;
     result.done = drive::compile(disk, path, text, memory);
     drive::report_pictures(disk, result.done);
-    if (memory != nullptr && memory->base != nullptr && !result.done.model.kinds.empty() &&
-        resolve::may_follow(*memory->base, result.done.files))
-        result.base = memory->base;
     for (FileId id = 0; id < result.done.sources.size(); ++id) {
         const SourceFile& file = result.done.sources.file(id);
         if (!file.built_in)
@@ -204,8 +200,8 @@ void Workspace::forget_users_of(const std::string& path) {
                            !entry.second->done.unreadable;
         if (!holds)
             changed_.insert(entry.first);
-        if (!holds && entry.second != nullptr && entry.second->base != nullptr)
-            resolve::give_back(*entry.second->base, std::move(entry.second->done.model));
+        if (!holds && entry.second != nullptr)
+            drive::give_back(std::move(entry.second->done));
         return !holds;
     });
 }

@@ -20,7 +20,6 @@ struct Analysis {
     std::string path; // folded
     drive::Compilation done;
     std::set<std::string> files; // folded paths of all that was read for it
-    resolve::BasePointer base;   // on which its model was made; may be none
 
     [[nodiscard]] const syntax::File& root() const { return *done.files.back(); }
     [[nodiscard]] const SourceFile& source() const { return done.sources.file(done.root); }

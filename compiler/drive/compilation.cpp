@@ -84,9 +84,9 @@ resolve::BasePointer used_base(const Compilation& done, Memory& memory) {
         same =
             memory.used[i - first].first == file.path && memory.used[i - first].second == file.text;
     }
+    // A device, or a guide with its device in it: what was used before may come again.
     if (first == last)
-        return nullptr; // a device, or a guide with its device in it: what was used before may come
-                        // again
+        return nullptr;
     if (!same) {
         std::erase_if(memory.parsed, [&](const auto& entry) {
             return std::none_of(done.files.begin(), done.files.end(), [&](const auto& file) {

@@ -61,7 +61,7 @@ bool waits_for_mend(const Walk& walk, const model::Step& test) {
     });
 }
 
-// Does its kind ask for it, but not of this reader? That he works on it at all is reported.
+// Does its kind ask for it, but not of this reader? That it is worked on at all is reported.
 bool is_for_others(const Walk& walk, const model::Step& test) {
     return std::any_of(test.proves.begin(), test.proves.end(), [&](const model::Proof& proof) {
         return proof.item.known() && walk.model.kind_of(proof.item).asks_test &&

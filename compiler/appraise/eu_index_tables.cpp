@@ -15,13 +15,13 @@ namespace matchmark::appraise {
 
 namespace {
 
-struct Step {
+struct StepsScore {
     unsigned most;
     int score;
 };
 
 // Beyond the last: worst_score.
-constexpr std::array<Step, 4> depths{{{2, 500}, {5, 400}, {10, 300}, {15, 200}}};
+constexpr std::array<StepsScore, 4> depths{{{2, 500}, {5, 400}, {10, 300}, {15, 200}}};
 
 struct PartWeight {
     IndexPart part;
@@ -63,7 +63,7 @@ bool has_all(const std::vector<IndexPart>& sold, const std::vector<IndexPart>& p
 } // namespace
 
 int depth_score(unsigned steps) {
-    for (const Step& step : depths) {
+    for (const StepsScore& step : depths) {
         if (steps <= step.most)
             return step.score;
     }

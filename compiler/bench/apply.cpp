@@ -17,10 +17,6 @@ using model::Verb;
 
 namespace {
 
-bool among(const std::vector<ItemId>& list, ItemId id) {
-    return std::find(list.begin(), list.end(), id) != list.end();
-}
-
 // An act with what it means worked out once.
 struct Attempt {
     const Bench& bench;
@@ -176,7 +172,7 @@ std::vector<ItemId> touched_live(const Attempt& at, const std::vector<ItemId>& m
 }
 
 // What feeds any of them, in order of declaration.
-std::vector<ItemId> sources_of(const Model& model, const std::vector<ItemId>& parts) {
+std::vector<ItemId> sources_of_parts(const Model& model, const std::vector<ItemId>& parts) {
     std::vector<ItemId> sources;
     for (const ItemId part : parts) {
         const auto& feeding = model.item(part).fed_by;
@@ -198,7 +194,7 @@ std::optional<Refusal> still_live(const Attempt& at, const std::vector<ItemId>& 
     const std::vector<ItemId> touched = touched_live(at, moved);
     if (touched.empty())
         return std::nullopt;
-    for (const ItemId id : sources_of(*at.bench.model, touched)) {
+    for (const ItemId id : sources_of_parts(*at.bench.model, touched)) {
         const Item& source = at.bench.model->item(id);
         if (among(source.through, at.act.item))
             continue;

@@ -36,7 +36,7 @@ bool met_on_reach(const Kind& kind) {
 }
 
 // The verbs of the set in which safety lies are how it is made safe: they are always free.
-bool makes_safe(const Kind& kind, const HazardUse& use, const Act& act) {
+bool makes_safe_first(const Kind& kind, const HazardUse& use, const Act& act) {
     const unsigned set = kind.set_of[kind.verbs[act.verb].to];
     for (std::size_t i = 0; i < kind.states.size(); ++i) {
         if (contains(use.safe, static_cast<StateId>(i)) && kind.set_of[i] == set)
@@ -57,7 +57,7 @@ bool begins_with_safety(const Bench& bench, const State& before, const Act& act)
     const Kind& kind = bench.model->kind_of(act.item);
     return is_dangerous(bench, before, act.item) &&
            std::any_of(kind.hazards.begin(), kind.hazards.end(),
-                       [&](const HazardUse& use) { return makes_safe(kind, use, act); });
+                       [&](const HazardUse& use) { return makes_safe_first(kind, use, act); });
 }
 
 // Does the act part the plug of a cell inside, by which the dangerous item is still fed? What is
@@ -153,7 +153,7 @@ std::optional<Exposure> exposure(const Bench& bench, const State& before, const 
             continue;
         for (std::size_t use = 0; use < kind.hazards.size(); ++use) {
             const HazardUse& hazard = kind.hazards[use];
-            if (act.item == id && makes_safe(kind, hazard, act))
+            if (act.item == id && makes_safe_first(kind, hazard, act))
                 continue;
             if (made_safe(bench, before, id, hazard.safe) ||
                 cuts_what_feeds(bench, before, act, id, hazard))

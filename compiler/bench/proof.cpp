@@ -13,10 +13,6 @@ const std::vector<ItemId>& path_of(const Model& model, model::FunctionId functio
     return model.functions[function.value].through;
 }
 
-bool among(const std::vector<ItemId>& items, ItemId item) {
-    return std::find(items.begin(), items.end(), item) != items.end();
-}
-
 std::ptrdiff_t shared(const std::vector<ItemId>& some, const std::vector<ItemId>& others) {
     return std::count_if(some.begin(), some.end(),
                          [&](ItemId item) { return among(others, item); });

@@ -14,10 +14,6 @@ using model::Role;
 
 namespace {
 
-bool among(const std::vector<ItemId>& items, ItemId item) {
-    return std::find(items.begin(), items.end(), item) != items.end();
-}
-
 bool live_when_whole(const Bench& bench, ItemId source) {
     const Kind& kind = bench.model->kind_of(source);
     return bench.exists(source) &&

@@ -14,8 +14,6 @@ using model::Role;
 
 namespace {
 
-constexpr RoleSet any_role = 0xff;
-
 std::vector<std::string> texts(const Phrase& phrase) {
     std::vector<std::string> words;
     for (const Word& word : phrase)

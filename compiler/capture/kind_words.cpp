@@ -83,10 +83,6 @@ constexpr auto irregular_pasts = std::to_array<std::pair<std::string_view, std::
     {"bent", "bend"},
 });
 
-bool among(const std::vector<std::string>& words, const std::string& word) {
-    return std::find(words.begin(), words.end(), word) != words.end();
-}
-
 // How well a kind fits: sure before not, then by words in common, then by few words left over.
 struct Fit {
     bool sure = false;
@@ -141,6 +137,14 @@ std::string singular(const std::string& word) {
     if (word.size() > 3 && word.ends_with("s") && !word.ends_with("ss") && !word.ends_with("us"))
         return word.substr(0, word.size() - 1);
     return word;
+}
+
+bool among(const std::vector<std::string>& words, const std::string& word) {
+    return std::find(words.begin(), words.end(), word) != words.end();
+}
+
+bool one_of(const std::string& word, std::initializer_list<const char*> list) {
+    return std::any_of(list.begin(), list.end(), [&](const char* one) { return word == one; });
 }
 
 std::vector<std::string> split_words(std::string_view text) {

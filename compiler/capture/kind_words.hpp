@@ -6,6 +6,7 @@
 
 #include "model/model.hpp"
 
+#include <initializer_list>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -14,11 +15,14 @@
 namespace matchmark::capture {
 
 using RoleSet = unsigned;
+constexpr RoleSet any_role = 0xff;
 constexpr RoleSet in_role(model::Role role) { return 1U << static_cast<unsigned>(role); }
 
 // "clips" -> "clip"; a word that is no plural stays as it is.
 std::string singular(const std::string& word);
 std::vector<std::string> split_words(std::string_view text); // at spaces and hyphens
+bool among(const std::vector<std::string>& words, const std::string& word);
+bool one_of(const std::string& word, std::initializer_list<const char*> list);
 
 struct KindFound {
     model::KindId kind;

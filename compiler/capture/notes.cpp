@@ -2,6 +2,7 @@
 #include "capture/notes.hpp"
 
 #include "model/quantity.hpp"
+#include "source/text.hpp"
 
 #include <algorithm>
 #include <array>
@@ -12,7 +13,6 @@ namespace matchmark::capture {
 
 namespace {
 
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
 bool is_space(char c) { return c == ' ' || c == '\t' || c == '\r'; }
 char small(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
 

@@ -15,8 +15,6 @@ using model::StateId;
 
 namespace {
 
-constexpr RoleSet any_role = 0xff;
-
 std::string joined(const std::vector<std::string>& words, const char* between) {
     std::string text;
     for (const std::string& word : words)

@@ -21,7 +21,7 @@ std::string listed(const model::Model& model, const std::vector<ItemId>& items) 
 }
 
 // "because ...": what the device says.
-struct Words {
+struct RefusalWords {
     const model::Model& model;
 
     std::string operator()(const bench::WrongState&) const { return "it is off by then"; }
@@ -98,9 +98,9 @@ void find_contradictions(const model::Model& device, const Description& all,
                 const model::Verb& verb = device.kind_of(item).verbs[act.verb];
                 found.emplace();
                 found->rule = "note-against-device";
-                found->message =
-                    fmt::format("the notes {} {}, but by the device {}", verb.name,
-                                model::quoted(device, item), std::visit(Words{device}, *refused));
+                found->message = fmt::format("the notes {} {}, but by the device {}", verb.name,
+                                             model::quoted(device, item),
+                                             std::visit(RefusalWords{device}, *refused));
                 found->primary = act.span;
                 found->label = "noted here";
                 found->help = "note what was done before, or correct the device";

@@ -2,6 +2,7 @@
 #include "capture/reading.hpp"
 
 #include "model/quantity.hpp"
+#include "source/text.hpp"
 
 #include <algorithm>
 #include <array>
@@ -13,16 +14,10 @@ namespace {
 
 using model::Role;
 
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
-
 bool is_number(const std::string& word) {
     return !word.empty() &&
            std::all_of(word.begin(), word.end(), [](char c) { return is_digit(c) || c == '.'; }) &&
            is_digit(word.front());
-}
-
-bool one_of(const std::string& word, std::initializer_list<const char*> list) {
-    return std::any_of(list.begin(), list.end(), [&](const char* one) { return word == one; });
 }
 
 // "0.8l", "0.8 l", "5nm": a number and a unit, in one word or two. Gives how many words it took.

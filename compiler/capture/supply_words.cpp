@@ -11,10 +11,6 @@ using model::Kind;
 using model::Role;
 using Words = std::vector<std::string>;
 
-bool among(const Words& words, const std::string& word) {
-    return std::find(words.begin(), words.end(), word) != words.end();
-}
-
 Words own_words(const Kind& kind) {
     Words words = split_words(kind.title);
     for (std::string& word : split_words(kind.name))
@@ -40,10 +36,6 @@ bool is_of_supplies_alone(const model::Model& model, const std::string& word) {
         known = true;
     }
     return known;
-}
-
-bool one_of(const std::string& word, std::initializer_list<const char*> list) {
-    return std::any_of(list.begin(), list.end(), [&](const char* one) { return word == one; });
 }
 
 } // namespace

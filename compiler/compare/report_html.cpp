@@ -69,7 +69,7 @@ void append_row(std::string& html, const char* term, const std::string& inner) {
     html += fmt::format("<dt>{}</dt><dd>{}</dd>\n", term, inner);
 }
 
-void append_change(std::string& html, const Change& change) {
+void append_html_change(std::string& html, const Change& change) {
     html += "<li class=\"change\">\n<p class=\"head\">";
     html += change.safety ? "<span class=\"mark\">Safety</span>" : "";
     if (says_heading(change)) {
@@ -110,15 +110,15 @@ void append_change(std::string& html, const Change& change) {
     html += "</li>\n";
 }
 
-void append_group(std::string& html, const char* title, bool quiet,
-                  const std::vector<Change>& changes, const auto& belongs) {
+void append_html_group(std::string& html, const char* title, bool quiet,
+                       const std::vector<Change>& changes, const auto& belongs) {
     if (std::none_of(changes.begin(), changes.end(), belongs)) {
         return;
     }
     html += fmt::format("<h3{}>{}</h3>\n<ol>\n", quiet ? " class=\"quiet\"" : "", title);
     for (const Change& change : changes) {
         if (belongs(change)) {
-            append_change(html, change);
+            append_html_change(html, change);
         }
     }
     html += "</ol>\n";
@@ -129,14 +129,14 @@ void append_difference(std::string& html, const Difference& difference) {
                         with_code(difference.title.empty() ? difference.name : difference.title));
     html += fmt::format("<p{}>{}</p>\n", difference.changes.empty() ? " class=\"same\"" : "",
                         tally(difference));
-    append_group(html, "Safety", false, difference.changes,
-                 [](const Change& change) { return change.safety; });
-    append_group(html, "Other changes", false, difference.changes,
-                 [](const Change& change) { return !change.safety && change.matters; });
-    append_group(html, "Order alone, where either order works", true, difference.changes,
-                 [](const Change& change) { return !change.safety && !change.matters; });
-    append_group(html, "In the source, beside the procedure", true, difference.notes,
-                 [](const Change&) { return true; });
+    append_html_group(html, "Safety", false, difference.changes,
+                      [](const Change& change) { return change.safety; });
+    append_html_group(html, "Other changes", false, difference.changes,
+                      [](const Change& change) { return !change.safety && change.matters; });
+    append_html_group(html, "Order alone, where either order works", true, difference.changes,
+                      [](const Change& change) { return !change.safety && !change.matters; });
+    append_html_group(html, "In the source, beside the procedure", true, difference.notes,
+                      [](const Change&) { return true; });
     html += "</section>\n";
 }
 

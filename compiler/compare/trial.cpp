@@ -17,7 +17,7 @@ using model::Model;
 
 namespace {
 
-std::string names(const Model& model, const std::vector<ItemId>& items) {
+std::string condition_names(const Model& model, const std::vector<ItemId>& items) {
     std::vector<std::string> words;
     for (const ItemId item : items) {
         words.push_back(model::for_reader(model, item));
@@ -35,7 +35,7 @@ struct Reason {
         return fmt::format("{}: {} already", subject(), model.kind_of(item).states[why.found]);
     }
     std::string operator()(const bench::OutOfReach& why) const {
-        return fmt::format("{} in the way of {}", names(model, why.by), subject());
+        return fmt::format("{} in the way of {}", condition_names(model, why.by), subject());
     }
     std::string operator()(const bench::UnmetNeed& why) const {
         const model::Kind& kind = model.kind_of(why.item);
@@ -53,13 +53,13 @@ struct Reason {
                            model::for_reader(model, why.source));
     }
     std::string operator()(const bench::StillHeld& why) const {
-        return fmt::format("{} still held by {}", subject(), names(model, why.by));
+        return fmt::format("{} still held by {}", subject(), condition_names(model, why.by));
     }
     std::string operator()(const bench::StillBlocked& why) const {
         return fmt::format("{} still blocked by {}", subject(), model::for_reader(model, why.by));
     }
     std::string operator()(const bench::NotSeated& why) const {
-        return fmt::format("{} not in place for {}", names(model, why.parts), subject());
+        return fmt::format("{} not in place for {}", condition_names(model, why.parts), subject());
     }
     std::string operator()(const bench::UsedTwice& /*why*/) const {
         return fmt::format("{} spent, and not renewed", subject());

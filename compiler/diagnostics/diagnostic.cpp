@@ -13,19 +13,10 @@ auto order_of(const Diagnostic& finding) {
     return std::tie(finding.primary.file, finding.primary.begin, finding.primary.end, finding.rule);
 }
 
-bool same(const Mark& a, const Mark& b) { return a.span == b.span && a.label == b.label; }
-
-bool same(const Edit& a, const Edit& b) { return a.span == b.span && a.text == b.text; }
-
-template <class T> bool same(const std::vector<T>& a, const std::vector<T>& b) {
-    return std::equal(a.begin(), a.end(), b.begin(), b.end(),
-                      [](const T& x, const T& y) { return same(x, y); });
-}
-
 bool same(const Diagnostic& a, const Diagnostic& b) {
     return order_of(a) == order_of(b) && a.severity == b.severity && a.message == b.message &&
            a.label == b.label && a.why == b.why && a.help == b.help && a.safe == b.safe &&
-           a.variants == b.variants && same(a.related, b.related) && same(a.edits, b.edits);
+           a.variants == b.variants && a.related == b.related && a.edits == b.edits;
 }
 
 } // namespace

@@ -15,12 +15,16 @@ enum class Severity : std::uint8_t { error, warning, advice };
 struct Mark {
     Span span;
     std::string label;
+
+    friend bool operator==(const Mark&, const Mark&) = default;
 };
 
 // Replace the bytes of `span` with `text`. An empty span inserts.
 struct Edit {
     Span span;
     std::string text;
+
+    friend bool operator==(const Edit&, const Edit&) = default;
 };
 
 struct Diagnostic {

@@ -21,8 +21,6 @@ bool overlap(const Edit& a, const Edit& b) {
     return a.span.begin < b.span.end && b.span.begin < a.span.end;
 }
 
-bool same(const Edit& a, const Edit& b) { return a.span == b.span && a.text == b.text; }
-
 // Accepts the edits of a finding; an edit that an earlier finding asked for too is made once.
 bool accept(const SourceMap& sources, const Diagnostic& finding,
             std::map<FileId, std::vector<Edit>>& accepted) {
@@ -32,7 +30,7 @@ bool accept(const SourceMap& sources, const Diagnostic& finding,
             return false;
         }
         const std::vector<Edit>& earlier = accepted[edit.span.file];
-        const auto repeats = [&](const Edit& other) { return same(other, edit); };
+        const auto repeats = [&](const Edit& other) { return other == edit; };
         if (std::any_of(earlier.begin(), earlier.end(), repeats)) {
             continue;
         }

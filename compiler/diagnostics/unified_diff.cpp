@@ -16,7 +16,7 @@ constexpr std::size_t most_changes = 2000; // beyond it, the search for the leas
 
 using Lines = std::vector<std::string_view>; // each with its line end, if it has one
 
-Lines lines_of(std::string_view text) {
+Lines whole_lines_of(std::string_view text) {
     Lines lines;
     while (!text.empty()) {
         const std::size_t end = text.find('\n');
@@ -155,8 +155,8 @@ std::string hunk(const Lines& a, const Lines& b, const std::vector<Step>& steps,
 
 std::string unified_diff(const std::string& path, const std::string& before,
                          const std::string& after) {
-    const Lines a = lines_of(before);
-    const Lines b = lines_of(after);
+    const Lines a = whole_lines_of(before);
+    const Lines b = whole_lines_of(after);
     const std::vector<Step> steps = steps_between(a, b);
     const auto changed = [](const Step& step) { return step.sign != ' '; };
     std::string out;

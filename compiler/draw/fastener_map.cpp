@@ -142,7 +142,7 @@ std::string face_words(const Language& in, const model::Face& face) {
 }
 
 // Each fastener with its place, for who cannot see the map.
-std::string in_words(const Language& in, const model::Model& model, const FaceMap& map) {
+std::string map_in_words(const Language& in, const model::Model& model, const FaceMap& map) {
     std::string text =
         fill_text(language::text(in, "Places on the face {face}, in mm from its top left:"),
                   {{"face", face_words(in, *map.face)}}) +
@@ -201,7 +201,7 @@ public:
             scene.shapes.insert(scene.shapes.end(), keys_[i].shapes.begin(), keys_[i].shapes.end());
             scenes.push_back(std::move(scene));
         }
-        scenes.front().alternative_text = in_words(in_, model_, map_);
+        scenes.front().alternative_text = map_in_words(in_, model_, map_);
         return scenes;
     }
 

@@ -16,7 +16,7 @@ constexpr double padding = 1.8;
 constexpr double title_size = 3.2;
 constexpr double line_size = 2.6;
 constexpr double leading = 1.25; // from line to line, in sizes
-constexpr double gap = 8;        // between what is laid out apart
+constexpr double part_gap = 8;   // between what is laid out apart
 
 // How a graph is laid onto the sheet.
 struct Arrangement {
@@ -105,7 +105,7 @@ Island island(const Graph& graph, const std::vector<Measured>& measured,
 
 Ink ink_of(Emphasis emphasis) { return emphasis == Emphasis::quiet ? Ink::grey : Ink::black; }
 
-double width_of(Emphasis emphasis) {
+double scene_width_of(Emphasis emphasis) {
     return emphasis == Emphasis::quiet ? thin : emphasis == Emphasis::strong ? widest : usual;
 }
 
@@ -132,7 +132,7 @@ void paint_words(Scene& scene, const Box& box, const Measured& measured, Point t
 void paint_box(Scene& scene, const Box& box, const Measured& measured, Point centre) {
     const Size size = measured.size;
     const Point corner{centre.x - size.width / 2, centre.y - size.height / 2};
-    const Stroke stroke{width_of(box.emphasis), ink_of(box.emphasis)};
+    const Stroke stroke{scene_width_of(box.emphasis), ink_of(box.emphasis)};
     const double rounding = box.form == BoxForm::tie ? std::min(size.height / 2, 2.6) : 0;
     const std::optional<Ink> fill =
         box.emphasis == Emphasis::strong ? std::optional{Ink::pale} : Ink::white;
@@ -181,7 +181,7 @@ void paint_link(Scene& scene, const Link& link, const Route& route, Point origin
         path.pieces.push_back(
             {true, moved(route.curve[i]), moved(route.curve[i + 1]), moved(route.curve[i + 2])});
     }
-    path.stroke = Stroke{width_of(link.emphasis), ink_of(link.emphasis),
+    path.stroke = Stroke{scene_width_of(link.emphasis), ink_of(link.emphasis),
                          link.one_of_ways ? Dash::hidden : Dash::none};
     const Point tip = path.pieces.back().to;
     Point before = path.pieces.back().control_2;
@@ -271,11 +271,11 @@ Scene arranged_scene(const Graph& graph, const Arrangement& arranged) {
     for (const Island& island : islands) {
         const Size size = island.placed.size;
         if (at.x > margin && at.x + size.width > margin + width + 0.001) {
-            at = {margin, at.y + row + gap};
+            at = {margin, at.y + row + part_gap};
             row = 0;
         }
         paint_island(scene, graph, measured, island, at);
-        at.x += size.width + gap;
+        at.x += size.width + part_gap;
         row = std::max(row, size.height);
     }
     const double foot = paint_apart(scene, graph, {margin, at.y + row + 2}, width);

@@ -18,7 +18,7 @@ using model::Role;
 
 namespace {
 
-constexpr std::size_t most_lines = 6;
+constexpr std::size_t most_joined_lines = 6;
 
 std::vector<ItemId> shown_of(const Viewing& viewing) {
     return viewing.way_to ? std::vector<ItemId>{*viewing.way_to} : std::vector<ItemId>{};
@@ -105,7 +105,7 @@ void add_bundle(const Language& in, const Model& model, Graph& graph, const Bund
     for (const ItemId tie : bundle.ties) {
         lines.push_back(tie_line(in, model, tie));
     }
-    lines = shortened(in, std::move(lines), most_lines);
+    lines = shortened(in, std::move(lines), most_joined_lines);
     if (bundle.boxes.size() < 2) {
         for (const std::size_t box : bundle.boxes) {
             const std::string inside = fill_text(

@@ -17,7 +17,7 @@ struct Unref {
 struct FreeFont {
     void operator()(PangoFontDescription* font) const { pango_font_description_free(font); }
 };
-using Layout = std::unique_ptr<PangoLayout, Unref>;
+using PangoLine = std::unique_ptr<PangoLayout, Unref>;
 
 // A font is laid out a hundred times larger than it is drawn, so that widths in whole Pango units
 // and hinting do not round what is 3 mm high.
@@ -36,7 +36,7 @@ Context new_context() {
     return context;
 }
 
-Layout layout_of(const std::string& words, double size, bool bold) {
+PangoLine layout_of(const std::string& words, double size, bool bold) {
     // Never changed once it is made; a new one for each word would look for its fonts anew. Pango
     // keeps its fonts by thread.
     thread_local const Context context = new_context();
@@ -44,7 +44,7 @@ Layout layout_of(const std::string& words, double size, bool bold) {
     pango_font_description_set_family(font.get(), font_family);
     pango_font_description_set_weight(font.get(), bold ? PANGO_WEIGHT_BOLD : PANGO_WEIGHT_NORMAL);
     pango_font_description_set_absolute_size(font.get(), size * magnified * PANGO_SCALE);
-    Layout layout{pango_layout_new(context.get())};
+    PangoLine layout{pango_layout_new(context.get())};
     pango_layout_set_font_description(layout.get(), font.get());
     pango_layout_set_single_paragraph_mode(layout.get(), TRUE);
     const std::string shown = printable(words);
@@ -84,7 +84,7 @@ double text_width(const std::string& words, double size, bool bold) {
 
 Lines set_in_lines(const std::string& words, double width, double size, bool bold,
                    std::size_t most_lines) {
-    const Layout layout = layout_of(words, size, bold);
+    const PangoLine layout = layout_of(words, size, bold);
     pango_layout_set_width(layout.get(), static_cast<int>(width * magnified * PANGO_SCALE));
     pango_layout_set_wrap(layout.get(), PANGO_WRAP_WORD_CHAR);
     const std::string text = pango_layout_get_text(layout.get());
@@ -115,7 +115,7 @@ std::vector<std::string> wrapped(const std::string& words, double width, double 
 }
 
 void write_text(_cairo* cairo, const Text& text) {
-    const Layout layout = layout_of(text.words, text.size, text.bold);
+    const PangoLine layout = layout_of(text.words, text.size, text.bold);
     const double width = width_of(layout.get());
     const double baseline = pango_layout_get_baseline(layout.get()) / double{PANGO_SCALE};
     cairo_save(cairo);

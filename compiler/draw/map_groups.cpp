@@ -96,7 +96,9 @@ MapGroup group_of(const Model& model, const Undone& undone) {
 
 using ThreadAndLength = std::pair<std::string, double>;
 
-ThreadAndLength size_of(const Item& item) { return {item.bolt->thread, item.bolt->length_mm}; }
+ThreadAndLength group_size_of(const Item& item) {
+    return {item.bolt->thread, item.bolt->length_mm};
+}
 
 // Would a bench mix the two up: do they differ in little, or in length alone?
 bool resemble(const Model& model, const Item& one, const Item& other) {
@@ -116,7 +118,7 @@ void mark_group(const Language& in, const Model& model, const std::vector<FaceMa
         for (const MapGroup& other : map.groups) {
             const Item& its = model.item(other.item);
             if (resemble(model, item, its)) {
-                sizes[size_of(its)].push_back(std::to_string(other.number));
+                sizes[group_size_of(its)].push_back(std::to_string(other.number));
                 easily_taken =
                     easily_taken || model::likeness(model, item, its) != model::Likeness::none;
             }
@@ -124,7 +126,7 @@ void mark_group(const Language& in, const Model& model, const std::vector<FaceMa
     }
     std::size_t turn = 0;
     for (const auto& [size, numbers] : sizes) {
-        turn += size < size_of(item) ? 1 : 0;
+        turn += size < group_size_of(item) ? 1 : 0;
         group.resembles.push_back(language::fill_text(
             easily_taken ? language::text(in, "easily taken for {numbers}: {thread} x {length}")
                          : language::text(in, "not to mix with {numbers}: {thread} x {length}"),

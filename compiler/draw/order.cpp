@@ -18,7 +18,7 @@ namespace {
 constexpr double row_height = 6;
 constexpr double number_width = 9;
 constexpr double title_width = 82;
-constexpr double letters = 2.8;
+constexpr double order_letters = 2.8;
 constexpr std::size_t most_rows = 32; // to a scene: with its head it is as high as a page's body
 
 struct Row {
@@ -134,7 +134,8 @@ Chart chart_of(const Language& in, const Model& model, const Procedure& procedur
     return chart;
 }
 
-std::string in_words(const Language& in, const Chart& chart, std::size_t from, std::size_t to) {
+std::string order_in_words(const Language& in, const Chart& chart, std::size_t from,
+                           std::size_t to) {
     std::string text;
     for (std::size_t at = from; at < to; ++at) {
         const Row& row = chart.rows[at];
@@ -176,7 +177,7 @@ struct Columns {
     }
 };
 
-Columns columns_of(const Chart& chart, bool on_page) {
+Columns order_columns_of(const Chart& chart, bool on_page) {
     Columns columns;
     if (on_page) {
         columns.margin = 0.5;
@@ -189,7 +190,7 @@ Columns columns_of(const Chart& chart, bool on_page) {
     columns.title = std::max(title_width, columns.body - number_width - columns.width * count);
     columns.first = columns.margin + number_width + columns.title;
     for (const std::string& tool : chart.tools) {
-        columns.head = std::max(columns.head, std::min(50.0, text_width(tool, letters)));
+        columns.head = std::max(columns.head, std::min(50.0, text_width(tool, order_letters)));
     }
     return columns;
 }
@@ -204,12 +205,13 @@ void paint_row(Scene& scene, const Chart& chart, const Columns& columns, const R
     add(scene, Line{{columns.margin, y + row_height}, {right, y + row_height}, {0.13, Ink::grey}});
     add(scene, Text{{columns.margin + number_width - 3, base},
                     std::to_string(row.number),
-                    letters,
+                    order_letters,
                     Align::right,
                     true});
-    const auto lines = wrapped(row.words, columns.title - 4, letters, false, 1);
-    add(scene,
-        Text{{columns.margin + number_width, base}, lines.empty() ? "" : lines.front(), letters});
+    const auto lines = wrapped(row.words, columns.title - 4, order_letters, false, 1);
+    add(scene, Text{{columns.margin + number_width, base},
+                    lines.empty() ? "" : lines.front(),
+                    order_letters});
     for (std::size_t i = 0; i < row.tools.size(); ++i) {
         const Point centre{columns.middle(row.tools[i]), y + row_height / 2};
         if (row.taken_up[i]) {
@@ -266,10 +268,10 @@ Scene part_of(const Language& in, const Chart& chart, const Columns& columns,
     }
     const double foot = std::max(y - 2, margin + (columns.headed ? 10 : 2) + columns.head);
     for (std::size_t i = 0; i < chart.tools.size(); ++i) {
-        const auto lines = wrapped(chart.tools[i], 50, letters, false, 1);
+        const auto lines = wrapped(chart.tools[i], 50, order_letters, false, 1);
         add(scene, Text{{columns.middle(i) + 1, foot - 1.5},
                         lines.empty() ? "" : lines.front(),
-                        letters,
+                        order_letters,
                         Align::left,
                         false,
                         Ink::black,
@@ -292,7 +294,7 @@ Scene part_of(const Language& in, const Chart& chart, const Columns& columns,
 std::vector<Scene> order_of_steps(const Model& model, const Procedure& procedure, bool on_page,
                                   const Language& in) {
     const Chart chart = chart_of(in, model, procedure);
-    const Columns columns = columns_of(chart, on_page);
+    const Columns columns = order_columns_of(chart, on_page);
     const model::Guide& guide = model.guide(procedure.guide);
     const std::string english = guide.title.empty() ? guide.name : guide.title;
     const std::string title =
@@ -309,7 +311,7 @@ std::vector<Scene> order_of_steps(const Model& model, const Procedure& procedure
                              language::text(in, " ({number} of {count})"),
                              {{"number", std::to_string(i + 1)}, {"count", std::to_string(count)}});
         scenes.push_back(part_of(in, chart, columns, title + part, from, to));
-        scenes.back().alternative_text = in_words(in, chart, from, to);
+        scenes.back().alternative_text = order_in_words(in, chart, from, to);
     }
     return scenes;
 }

@@ -24,9 +24,9 @@ struct DestroyContext {
     void operator()(cairo_t* context) const { cairo_destroy(context); }
 };
 using Surface = std::unique_ptr<cairo_surface_t, DestroySurface>;
-using Context = std::unique_ptr<cairo_t, DestroyContext>;
+using PdfContext = std::unique_ptr<cairo_t, DestroyContext>;
 
-cairo_status_t append(void* bytes, const unsigned char* data, unsigned length) {
+cairo_status_t append_bytes(void* bytes, const unsigned char* data, unsigned length) {
     static_cast<std::string*>(bytes)->append(reinterpret_cast<const char*>(data), length);
     return CAIRO_STATUS_SUCCESS;
 }
@@ -51,9 +51,9 @@ void ink_path(cairo_t* cairo, const std::optional<Stroke>& stroke, const std::op
     cairo_new_path(cairo);
 }
 
-void paint(cairo_t* cairo, const std::vector<Shape>& shapes);
+void paint_page(cairo_t* cairo, const std::vector<Shape>& shapes);
 
-struct Painter {
+struct PdfPainter {
     cairo_t* cairo;
 
     void operator()(const Line& line) const {
@@ -108,14 +108,14 @@ struct Painter {
         cairo_save(cairo);
         cairo_rectangle(cairo, window.corner.x, window.corner.y, window.width, window.height);
         cairo_clip(cairo);
-        paint(cairo, window.shapes);
+        paint_page(cairo, window.shapes);
         cairo_restore(cairo);
     }
 };
 
-void paint(cairo_t* cairo, const std::vector<Shape>& shapes) {
+void paint_page(cairo_t* cairo, const std::vector<Shape>& shapes) {
     for (const Shape& shape : shapes) {
-        std::visit(Painter{cairo}, shape.form);
+        std::visit(PdfPainter{cairo}, shape.form);
     }
 }
 
@@ -139,7 +139,7 @@ void paint_tagged(cairo_t* cairo, const Scene& scene) {
         if (heading) {
             cairo_tag_begin(cairo, "H1", nullptr);
         }
-        std::visit(Painter{cairo}, shape.form);
+        std::visit(PdfPainter{cairo}, shape.form);
         if (heading) {
             cairo_tag_end(cairo, "H1");
         }
@@ -183,7 +183,7 @@ void describe(cairo_surface_t* pdf, const PdfNotes& notes) {
 void paint_on(_cairo* paper, const Scene& scene) {
     cairo_save(paper);
     cairo_set_line_join(paper, CAIRO_LINE_JOIN_ROUND);
-    paint(paper, scene.shapes);
+    paint_page(paper, scene.shapes);
     cairo_restore(paper);
 }
 
@@ -194,10 +194,10 @@ std::string paint_pdf(const std::vector<Scene>& scenes, const PdfNotes& notes) {
     std::string bytes;
     const auto size = [](double mm) { return mm * units_per_mm; };
     const Surface surface{cairo_pdf_surface_create_for_stream(
-        append, &bytes, size(scenes.front().width), size(scenes.front().height))};
+        append_bytes, &bytes, size(scenes.front().width), size(scenes.front().height))};
     cairo_surface_t* const pdf = surface.get();
     describe(pdf, notes);
-    const Context context{cairo_create(pdf)};
+    const PdfContext context{cairo_create(pdf)};
     cairo_t* const cairo = context.get();
     cairo_tag_begin(cairo, "Document", nullptr);
     for (std::size_t page = 0; page < scenes.size(); ++page) {

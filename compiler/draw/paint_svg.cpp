@@ -58,7 +58,7 @@ std::string look(const std::optional<Stroke>& stroke, const std::optional<Ink>& 
 
 void paint(std::string& svg, const std::vector<Shape>& shapes);
 
-struct Painter {
+struct SvgPainter {
     std::string& svg;
 
     void operator()(const Line& line) const {
@@ -115,7 +115,7 @@ struct Painter {
 
 void paint(std::string& svg, const std::vector<Shape>& shapes) {
     for (const Shape& shape : shapes) {
-        std::visit(Painter{svg}, shape.form);
+        std::visit(SvgPainter{svg}, shape.form);
     }
 }
 
@@ -161,7 +161,7 @@ std::string paint_svg(const Scene& scene) {
     if (!scene.alternative_text.empty()) {
         svg += "<desc>" + escaped(scene.alternative_text) + "</desc>\n";
     }
-    Painter{svg}(Rectangle{{0, 0}, scene.width, scene.height, 0, std::nullopt, Ink::white});
+    SvgPainter{svg}(Rectangle{{0, 0}, scene.width, scene.height, 0, std::nullopt, Ink::white});
     paint(svg, scene.shapes);
     return svg + "</svg>\n";
 }

@@ -23,9 +23,8 @@ namespace matchmark::drive {
 namespace {
 
 using capture::Description;
-using capture::Job;
 
-std::string below(const std::string& folder, const std::string& name) {
+std::string below_folder(const std::string& folder, const std::string& name) {
     if (folder.empty() || folder == ".")
         return name;
     return folder.ends_with('/') ? folder + name : folder + "/" + name;
@@ -48,7 +47,7 @@ std::string refined_text(const Captured& all) {
 }
 
 // The acts of a job on the device as it was written.
-plan::WayIn way_of(const bench::Bench& on, const Description& all, const Job& job) {
+plan::WayIn way_of(const bench::Bench& on, const Description& all, const capture::Job& job) {
     plan::WayIn way;
     for (const capture::Done& done : job.acts) {
         for (std::uint32_t i = 0; i < on.model->items.size(); ++i) {
@@ -79,7 +78,7 @@ std::string comment(const std::string& text) {
 
 // The remarks between the acts where they were noted.
 std::string with_remarks(const std::string& text, const model::Model& model, const plan::WayIn& way,
-                         const Job& job) {
+                         const capture::Job& job) {
     std::istringstream in(text);
     std::string out;
     std::size_t act = 0;
@@ -242,7 +241,7 @@ bool has_trouble(const Compilation& done) {
 
 } // namespace
 
-void add_guide(Disk& disk, Captured& all, const Job& job, const std::string& folder) {
+void add_guide(Disk& disk, Captured& all, const capture::Job& job, const std::string& folder) {
     OverlayDisk overlay(disk);
     static_cast<void>(overlay.write(all.device_path, all.device_text));
     // Any model that has all that was noted will do; the first is as good as another.
@@ -261,9 +260,9 @@ void add_guide(Disk& disk, Captured& all, const Job& job, const std::string& fol
         return std::any_of(all.guides.begin(), all.guides.end(),
                            [&](const CapturedGuide& guide) { return guide.path == path; });
     };
-    for (int n = 2; taken(below(folder, name + ".mmk")); ++n)
+    for (int n = 2; taken(below_folder(folder, name + ".mmk")); ++n)
         name = fmt::format("{}-{}", wanted, n);
-    const std::string path = below(folder, name + ".mmk");
+    const std::string path = below_folder(folder, name + ".mmk");
     const std::string drafted = plan::draft(on, way, goal, seen_from(path, all.device_path));
     const std::string noted =
         tidied_text(renamed(with_remarks(drafted, *on.model, way, job), name, job.reader));
@@ -291,7 +290,7 @@ Captured captured_device(Disk& disk, Compilation base, const std::vector<NotesTe
     all.description = capture::describe(all.base.sources, all.base.model, read, all.findings);
     capture::infer_order(all.base.model, capture::assumed_pairs(all.base.model), all.description);
     all.device_path = refines ? all.base.sources.file(all.base.root).path
-                              : below(folder, all.description.device + ".mmk");
+                              : below_folder(folder, all.description.device + ".mmk");
     all.device_text = refines ? refined_text(all)
                               : tidied_text(capture::device_text(all.base.model, all.description));
     OverlayDisk overlay(disk);
@@ -310,8 +309,9 @@ Captured captured_device(Disk& disk, Compilation base, const std::vector<NotesTe
 Captured captured(Disk& disk, Compilation base, const std::vector<NotesText>& notes,
                   const std::string& folder) {
     Captured all = captured_device(disk, std::move(base), notes, folder);
-    const std::vector<Job> jobs = all.refused ? std::vector<Job>{} : all.description.jobs;
-    for (const Job& job : jobs)
+    const std::vector<capture::Job> jobs =
+        all.refused ? std::vector<capture::Job>{} : all.description.jobs;
+    for (const capture::Job& job : jobs)
         add_guide(disk, all, job, folder);
     return all;
 }

@@ -11,7 +11,7 @@ namespace matchmark::drive {
 
 namespace {
 
-constexpr auto table = std::to_array<Shelf>({
+constexpr auto all_shelves = std::to_array<Shelf>({
     {"part", "parts", "kinds", true},
     {"fastener", "fasteners", "kinds", true},
     {"connector", "connectors", "kinds", true},
@@ -32,9 +32,9 @@ constexpr auto table = std::to_array<Shelf>({
 });
 
 const Shelf* shelf_named(std::string_view word) {
-    const auto* const found = std::find_if(table.begin(), table.end(),
+    const auto* const found = std::find_if(all_shelves.begin(), all_shelves.end(),
                                            [&](const Shelf& shelf) { return shelf.word == word; });
-    return found == table.end() ? nullptr : found;
+    return found == all_shelves.end() ? nullptr : found;
 }
 
 std::string small(std::string_view text) {
@@ -70,7 +70,7 @@ public:
     explicit Collector(const model::Model& model) : model_(model) {}
 
     std::vector<Entry> collect() {
-        for (const Shelf& shelf : table) {
+        for (const Shelf& shelf : all_shelves) {
             for (const model::Kind& kind : model_.kinds) {
                 if (model::role_word(kind.role) == shelf.word)
                     add(shelf.word, kind, kind.title, describe_kind(model_, kind),
@@ -113,7 +113,7 @@ private:
 
 } // namespace
 
-std::span<const Shelf> shelves() { return table; }
+std::span<const Shelf> shelves() { return all_shelves; }
 
 std::vector<Entry> catalogue(const model::Model& model) { return Collector(model).collect(); }
 

@@ -94,7 +94,7 @@ private:
 
 std::string first_line(const std::string& text) { return text.substr(0, text.find('\n')); }
 
-std::string joined(const std::vector<std::string>& texts) {
+std::string joined_words(const std::vector<std::string>& texts) {
     std::string all;
     for (const std::string& text : texts) {
         all += (all.empty() ? "" : "\n") + text;
@@ -118,11 +118,11 @@ void append_case(std::string& xml, const JunitSuite& suite, const JunitCase& one
                                      : std::string();
         xml += fmt::format("      <{0} type=\"{0}\" message=\"{1}{2}\">{3}</{0}>\n", tag,
                            markup_escaped(first_line(one.failures.front())), more,
-                           markup_escaped(joined(one.failures)));
+                           markup_escaped(joined_words(one.failures)));
     }
     if (!one.others.empty()) {
-        xml +=
-            fmt::format("      <system-out>{}</system-out>\n", markup_escaped(joined(one.others)));
+        xml += fmt::format("      <system-out>{}</system-out>\n",
+                           markup_escaped(joined_words(one.others)));
     }
     xml += "    </testcase>\n";
 }

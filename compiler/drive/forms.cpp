@@ -81,7 +81,7 @@ Outputs dita(const Job& job) { return with_pictures(job, ".dita", publish::dita)
 Outputs how_to(const Job& job) { return {{".how-to.jsonld", publish::how_to(job.document)}}; }
 
 // One file for each variant that the guide is for: the states differ between them.
-Outputs json(const Job& job) {
+Outputs model_json(const Job& job) {
     const model::Model& model = job.done.model;
     const std::vector<std::string>& variants = model.device.variants;
     const std::string& wanted = job.options.variant;
@@ -97,7 +97,7 @@ Outputs json(const Job& job) {
     return outputs;
 }
 
-constexpr std::array table{
+constexpr std::array form_table{
     Form{"html", "one page for screen and print", true, html},
     Form{"pdf", "the same, as a PDF", true, pdf},
     Form{"sheet", "the bench sheet: a line and a box for each action", false, sheet},
@@ -106,16 +106,16 @@ constexpr std::array table{
     Form{"markdown", "for wikis and repositories", true, markdown},
     Form{"dita", "a task topic of OASIS DITA", true, dita},
     Form{"how-to", "a HowTo of schema.org in JSON-LD", false, how_to},
-    Form{"json", "the model and every act, for programs", false, json},
+    Form{"json", "the model and every act, for programs", false, model_json},
 };
 
 } // namespace
 
-std::span<const Form> forms() { return table; }
+std::span<const Form> forms() { return form_table; }
 
 std::string form_names() {
     std::vector<std::string> names;
-    for (const Form& form : table) {
+    for (const Form& form : form_table) {
         names.emplace_back(form.name);
     }
     return model::list(names);

@@ -19,7 +19,7 @@ namespace {
 using Json = nlohmann::ordered_json;
 
 // The line without its indentation and padding: "under lid".
-std::string words_of(const SourceMap& sources, Span line) {
+std::string assumption_words(const SourceMap& sources, Span line) {
     std::istringstream in{std::string(sources.slice(line))};
     std::string words;
     for (std::string word; in >> word && !word.starts_with('#');) {
@@ -58,7 +58,7 @@ void write_assumed(const Compilation& done, const bench::Bench& on, const plan::
         const std::string less = gain(way, one.seconds_without);
         out << fmt::format("  {}:{}: {} {}{}\n", done.sources.file(one.line.line.file).path,
                            place.line, model.item(one.line.item).name,
-                           words_of(done.sources, one.line.line),
+                           assumption_words(done.sources, one.line.line),
                            less.empty() ? "" : "; if not so: " + less);
     }
     if (found.look) {
@@ -84,7 +84,7 @@ Json assumed_json(const Compilation& done, const bench::Bench& on, const plan::W
     for (const plan::Reliance& one : found.rests_on) {
         const Span line = one.line.line;
         root["rests_on"].push_back({{"item", done.model.item(one.line.item).name},
-                                    {"says", words_of(done.sources, line)},
+                                    {"says", assumption_words(done.sources, line)},
                                     {"file", done.sources.file(line.file).path},
                                     {"line", done.sources.place(line.file, line.begin).line},
                                     {"is_reason", one.is_reason},

@@ -3,6 +3,7 @@
 
 #include "language/words.hpp"
 #include "model/quantity.hpp"
+#include "source/text.hpp"
 
 #include <fmt/core.h>
 
@@ -12,8 +13,6 @@
 namespace matchmark::language {
 
 namespace {
-
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
 // Spaces that hold a number and its unit together count as spaces.
 std::string plain_spaces(std::string text) {

@@ -1,8 +1,10 @@
 // Small typed numbers that name things in the model: an item cannot be taken for a kind.
 #pragma once
 
+#include <algorithm>
 #include <compare>
 #include <cstdint>
+#include <vector>
 
 namespace matchmark::model {
 
@@ -13,6 +15,10 @@ template <class Tag> struct Id {
     [[nodiscard]] bool known() const { return value != none_value; }
     friend auto operator<=>(const Id&, const Id&) = default;
 };
+
+template <class Tag> bool among(const std::vector<Id<Tag>>& ids, Id<Tag> id) {
+    return std::find(ids.begin(), ids.end(), id) != ids.end();
+}
 
 using KindId = Id<struct KindTag>;
 using ItemId = Id<struct ItemTag>;

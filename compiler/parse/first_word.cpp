@@ -1,14 +1,14 @@
 // Reads the word or words that open a line.
 #include "parse/first_word.hpp"
 
+#include "source/text.hpp"
+
 #include <algorithm>
 #include <array>
 
 namespace matchmark::syntax {
 
 namespace {
-
-bool is_digit(char byte) { return byte >= '0' && byte <= '9'; }
 
 bool in_word(char byte) {
     return (byte >= 'a' && byte <= 'z') || (byte >= 'A' && byte <= 'Z') || is_digit(byte) ||

@@ -12,10 +12,6 @@ using model::Model;
 
 namespace {
 
-void drop(std::vector<ItemId>& list, ItemId id) {
-    list.erase(std::remove(list.begin(), list.end(), id), list.end());
-}
-
 // Lines that are told apart by their place; true when the line was one of these.
 bool drop_by_place(Model& model, Span line) {
     bool found = false;
@@ -39,7 +35,7 @@ void drop_line(Model& model, const Assumption& assumed) {
     model::Item& item = model.items[assumed.item.value];
     if (model::is_tie(item.role)) {
         for (const ItemId part : item.touches)
-            drop(model.items[part.value].ties, assumed.item);
+            std::erase(model.items[part.value].ties, assumed.item);
         item.touches.clear();
         return;
     }
@@ -49,7 +45,7 @@ void drop_line(Model& model, const Assumption& assumed) {
         return;
     }
     for (model::Item& other : model.items)
-        drop(other.blocked_by, assumed.item);
+        std::erase(other.blocked_by, assumed.item);
 }
 
 using ActKey = std::tuple<std::uint32_t, std::uint16_t, std::vector<std::uint16_t>>;

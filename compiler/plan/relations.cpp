@@ -15,14 +15,6 @@ using model::Role;
 
 namespace {
 
-bool among(const std::vector<ItemId>& list, ItemId id) {
-    return std::find(list.begin(), list.end(), id) != list.end();
-}
-
-void drop(std::vector<ItemId>& list, ItemId id) {
-    list.erase(std::remove(list.begin(), list.end(), id), list.end());
-}
-
 // The fastener, used again, of which the device has most: what a bond would be instead.
 ItemId usual_fastener(const bench::Bench& bench) {
     ItemId found;
@@ -197,11 +189,11 @@ void leave_out(Model& model, const Relation& relation) {
         return;
     }
     case RelationSort::holds:
-        drop(item.ties, relation.other);
-        drop(model.items[relation.other.value].touches, relation.item);
+        std::erase(item.ties, relation.other);
+        std::erase(model.items[relation.other.value].touches, relation.item);
         return;
     case RelationSort::blocks:
-        drop(item.blocked_by, relation.other);
+        std::erase(item.blocked_by, relation.other);
         return;
     case RelationSort::needs:
         item.needs.erase(item.needs.begin() + relation.line);

@@ -26,7 +26,7 @@ struct Cell {
     std::size_t acts = 0;
 };
 
-double seconds_of(std::int64_t weight) {
+double seconds_of_change(std::int64_t weight) {
     const std::int64_t milliseconds = milliseconds_of(weight);
     return static_cast<double>(milliseconds) / 1000;
 }
@@ -220,7 +220,7 @@ std::optional<PartThen> difference(ItemId part, const Cell& now, const Cell& the
     PartThen result;
     result.part = part;
     result.acts = then.acts;
-    result.seconds = seconds_of(then.weight);
+    result.seconds = seconds_of_change(then.weight);
     if (now.proof != then.proof) {
         result.opened = then.proof == Proof::least;
         result.now_impossible = !result.opened;
@@ -292,7 +292,8 @@ WhatIf what_if(const bench::Bench& bench, const std::vector<ItemId>& parts, bool
     });
     WhatIf result;
     for (std::size_t p = 0; p < parts.size(); ++p)
-        result.parts.push_back({parts[p], now[p].proof, now[p].acts, seconds_of(now[p].weight)});
+        result.parts.push_back(
+            {parts[p], now[p].proof, now[p].acts, seconds_of_change(now[p].weight)});
     result.relations = relations.size();
     add_up(result, relations, now, rows);
     return result;

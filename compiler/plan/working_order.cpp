@@ -44,21 +44,21 @@ bool lays(const Model& model, const Action& action) {
     return kind.laid_first && model::contains(kind.binds, kind.verbs[target.verb].to);
 }
 
-struct Place {
+struct ActPlace {
     std::size_t step = 0;
     std::size_t action = 0;
 };
 
 // The first action before `end` that moves one of the parts.
-std::optional<Place> first_move(const Model& model, const std::vector<Step>& steps, Place end,
-                                const std::vector<ItemId>& parts) {
+std::optional<ActPlace> first_move(const Model& model, const std::vector<Step>& steps, ActPlace end,
+                                   const std::vector<ItemId>& parts) {
     for (std::size_t s = 0; s <= end.step; ++s) {
         const std::size_t count = s == end.step ? end.action : steps[s].actions.size();
         for (std::size_t a = 0; a < count; ++a) {
             const Action& action = steps[s].actions[a];
             if (std::any_of(parts.begin(), parts.end(),
                             [&](ItemId part) { return moves(model, action, part); }))
-                return Place{s, a};
+                return ActPlace{s, a};
         }
     }
     return std::nullopt;
@@ -66,7 +66,8 @@ std::optional<Place> first_move(const Model& model, const std::vector<Step>& ste
 
 // Where the laying of a seal belongs: before the first part that it ties comes back, unless the
 // part on which it lies comes later still.
-std::optional<Place> laying_place(const Model& model, const std::vector<Step>& steps, Place now) {
+std::optional<ActPlace> laying_place(const Model& model, const std::vector<Step>& steps,
+                                     ActPlace now) {
     const Action& action = steps[now.step].actions[now.action];
     if (!lays(model, action))
         return std::nullopt;
@@ -87,7 +88,7 @@ std::optional<Place> laying_place(const Model& model, const std::vector<Step>& s
 // done without asking.
 std::size_t refusals(const bench::Bench& bench, bench::State state,
                      const std::vector<model::Resource>& resources, const std::vector<Step>& steps,
-                     Place from, Place to) {
+                     ActPlace from, ActPlace to) {
     std::size_t count = 0;
     for (std::size_t s = 0; s <= to.step; ++s) {
         const std::size_t end = s == to.step ? to.action : steps[s].actions.size();
@@ -109,7 +110,7 @@ std::size_t refusals(const bench::Bench& bench, bench::State state,
 }
 
 std::size_t refusals(const Model& model, const WayBackStart& start, const std::vector<Step>& steps,
-                     Place from, Place to) {
+                     ActPlace from, ActPlace to) {
     std::size_t count = 0;
     for (unsigned variant = 0; variant < start.states.size(); ++variant)
         count +=
@@ -117,7 +118,7 @@ std::size_t refusals(const Model& model, const WayBackStart& start, const std::v
     return count;
 }
 
-void move_action(std::vector<Step>& steps, Place from, Place to) {
+void move_action(std::vector<Step>& steps, ActPlace from, ActPlace to) {
     const auto at = [](std::vector<Action>& actions, std::size_t index) {
         return actions.begin() + static_cast<std::ptrdiff_t>(index);
     };
@@ -130,10 +131,10 @@ void move_action(std::vector<Step>& steps, Place from, Place to) {
 // A seal may lie under what goes on before the cover does: then it stays where the reverse of the
 // way in has it. Says whether the action was moved.
 bool laid_earlier(const Model& model, const WayBackStart& start, std::vector<Step>& steps,
-                  Place now, Place to) {
+                  ActPlace now, ActPlace to) {
     const std::size_t before = refusals(model, start, steps, to, {now.step, now.action + 1});
     move_action(steps, now, to);
-    const Place end{now.step, to.step == now.step ? now.action + 1 : now.action};
+    const ActPlace end{now.step, to.step == now.step ? now.action + 1 : now.action};
     if (refusals(model, start, steps, to, end) <= before)
         return true;
     move_action(steps, to, now);
@@ -145,7 +146,7 @@ void lay_first(const Model& model, const WayBackStart& start, std::vector<Step>&
         const std::size_t count = steps[s].actions.size();
         std::size_t left = 0; // actions that went to an earlier step
         for (std::size_t i = 0; i < count; ++i) {
-            const Place now{s, i - left};
+            const ActPlace now{s, i - left};
             const auto to = laying_place(model, steps, now);
             if (to && laid_earlier(model, start, steps, now, *to))
                 left += to->step < s ? 1 : 0;
@@ -180,7 +181,7 @@ std::set<ItemId> restored_sources(const Model& model, const std::vector<Step>& s
 
 // Does anything but restoring follow this place?
 bool work_follows(const Model& model, const std::vector<Step>& steps,
-                  const std::set<ItemId>& sources, Place place) {
+                  const std::set<ItemId>& sources, ActPlace place) {
     for (std::size_t s = place.step; s < steps.size(); ++s) {
         const auto& actions = steps[s].actions;
         for (std::size_t a = s == place.step ? place.action + 1 : 0; a < actions.size(); ++a) {

@@ -20,9 +20,9 @@ using model::Step;
 
 namespace {
 
-class Writer {
+class GuideWriter {
 public:
-    Writer(const SourceMap& sources, const Model& model, const Procedure& procedure)
+    GuideWriter(const SourceMap& sources, const Model& model, const Procedure& procedure)
         : sources_(sources), model_(model), procedure_(procedure),
           guide_(model.guide(procedure.guide)) {}
 
@@ -68,7 +68,7 @@ std::string_view section_name(Section section) {
 
 // What stands in the file above its first guide: a device, kinds, comments. Its `use` lines are
 // written anew.
-void Writer::write_before_guide(const std::vector<std::string>& uses) {
+void GuideWriter::write_before_guide(const std::vector<std::string>& uses) {
     for (const auto& path : uses)
         text_ += fmt::format("use {}\n", model::in_quotes(path));
     if (!uses.empty())
@@ -90,7 +90,7 @@ void Writer::write_before_guide(const std::vector<std::string>& uses) {
     }
 }
 
-void Writer::write_head() {
+void GuideWriter::write_head() {
     const Span head{guide_.file, line_start(guide_.declaration), guide_.head_end.end};
     text_ += sources_.slice(head);
     if (text_.back() != '\n')
@@ -100,14 +100,14 @@ void Writer::write_head() {
     }
 }
 
-void Writer::write_prose(const Step& step, bool safety) {
+void GuideWriter::write_prose(const Step& step, bool safety) {
     for (const model::Prose& prose : step.prose) {
         if (is_safety(prose) == safety)
             text_ += fmt::format("  {}\n", sources_.slice(prose.span));
     }
 }
 
-void Writer::write_photos(const Step& step) {
+void GuideWriter::write_photos(const Step& step) {
     for (const model::Photo& photo : step.photos) {
         text_ += fmt::format("  {}\n", sources_.slice(photo.line));
         for (const model::PhotoMark& mark : photo.marks) {
@@ -116,7 +116,7 @@ void Writer::write_photos(const Step& step) {
     }
 }
 
-void Writer::write_test_details(const Step& test) {
+void GuideWriter::write_test_details(const Step& test) {
     std::vector<std::string> when;
     for (const auto& condition : test.when)
         when.emplace_back(sources_.slice(condition.span));
@@ -135,7 +135,7 @@ void Writer::write_test_details(const Step& test) {
 }
 
 // One line for each item, so that each is done, ticked and checked by itself.
-void Writer::write_action(const Action& action) {
+void GuideWriter::write_action(const Action& action) {
     const bool splits =
         action.sort == model::ActionSort::verb || action.sort == model::ActionSort::mark;
     if (!splits || action.targets.size() < 2 || !action.across->empty()) {
@@ -154,7 +154,7 @@ void Writer::write_action(const Action& action) {
     }
 }
 
-void Writer::write_step(const Step& step) {
+void GuideWriter::write_step(const Step& step) {
     text_ += fmt::format("\n{} {}", step.is_test ? "test" : "step", step.name);
     if (!step.title.empty())
         text_ += " " + model::in_quotes(step.title);
@@ -167,7 +167,7 @@ void Writer::write_step(const Step& step) {
     write_photos(step);
 }
 
-std::string Writer::write(const std::vector<std::string>& uses) {
+std::string GuideWriter::write(const std::vector<std::string>& uses) {
     write_before_guide(uses);
     write_head();
     std::optional<Section> section;
@@ -189,7 +189,7 @@ std::string Writer::write(const std::vector<std::string>& uses) {
 
 std::string written_out(const SourceMap& sources, const Model& model, const Procedure& procedure,
                         const std::vector<std::string>& uses) {
-    return Writer(sources, model, procedure).write(uses);
+    return GuideWriter(sources, model, procedure).write(uses);
 }
 
 } // namespace matchmark::plan

@@ -33,7 +33,7 @@ bool add(zip_t* into, const Packed& file) {
            zip_file_set_dostime(into, at, 0, first_day, 0) == 0;
 }
 
-std::string content(zip_source_t* source) {
+std::string packed_content(zip_source_t* source) {
     zip_stat_t size;
     if (zip_source_open(source) != 0) {
         return {};
@@ -70,7 +70,7 @@ std::string archive(const std::vector<Packed>& files) {
         return {};
     }
     (void)zip.release(); // closed, and gone with that
-    return content(source.get());
+    return packed_content(source.get());
 }
 
 } // namespace matchmark::publish

@@ -24,7 +24,7 @@ std::string element(const std::string& tag, const std::string& inside) {
     return "<" + tag + ">" + inside + "</" + tag + ">\n";
 }
 
-std::string sentence(const Words& words) {
+std::string dita_sentence(const Words& words) {
     std::string text;
     for (const guide::Run& run : words) {
         switch (run.kind) {
@@ -59,7 +59,7 @@ std::string list(const std::string& label, const std::vector<std::string>& lines
 
 std::string list(const std::string& label, const std::vector<Words>& sentences) {
     std::vector<std::string> lines;
-    std::transform(sentences.begin(), sentences.end(), std::back_inserter(lines), sentence);
+    std::transform(sentences.begin(), sentences.end(), std::back_inserter(lines), dita_sentence);
     return list(label, lines);
 }
 
@@ -70,7 +70,7 @@ std::string list(const std::string& label, const std::vector<guide::Provision>& 
     return list(label, lines);
 }
 
-std::string message(const Language& in, const guide::Message& one) {
+std::string dita_message(const Language& in, const guide::Message& one) {
     const std::string text = one.full_in_step == 0
                                  ? markup_escaped(plain_text(prose_tree(one.markdown)))
                                  : markup_escaped(say_with(in, "See step {step}.", "step",
@@ -83,7 +83,7 @@ std::string message(const Language& in, const guide::Message& one) {
            "</messagepanel></hazardstatement>\n";
 }
 
-std::string passages(const std::vector<guide::Passage>& list) {
+std::string dita_passages(const std::vector<guide::Passage>& list) {
     std::string text;
     for (const guide::Passage& one : list) {
         const std::string body = dita_prose(one.markdown);
@@ -92,8 +92,8 @@ std::string passages(const std::vector<guide::Passage>& list) {
     return text;
 }
 
-std::string pictures(const Language& in, const std::vector<guide::Picture>& list,
-                     const ShownPictures& shown) {
+std::string dita_pictures(const Language& in, const std::vector<guide::Picture>& list,
+                          const ShownPictures& shown) {
     std::string text;
     for (const guide::Picture& one : list) {
         const auto found = shown.find(one.path);
@@ -117,21 +117,22 @@ std::string substeps(const Language& in, const guide::Step& step) {
     for (const guide::Instruction& one : step.instructions) {
         std::string more;
         for (const Words& detail : one.details) {
-            more += element("p", sentence(detail));
+            more += element("p", dita_sentence(detail));
         }
         more += one.record.empty() ? ""
                                    : element("p", markup_escaped(say_with(in, "Write down: {what}",
                                                                           "what", one.record)));
-        text += element("substep", element("cmd", only(in, one.variants) + sentence(one.words)) +
-                                       (more.empty() ? "" : element("info", more)));
+        text +=
+            element("substep", element("cmd", only(in, one.variants) + dita_sentence(one.words)) +
+                                   (more.empty() ? "" : element("info", more)));
     }
     return text.empty() ? text : element("substeps", text);
 }
 
-std::string step(const Language& in, const guide::Step& one, const ShownPictures& shown) {
+std::string dita_step(const Language& in, const guide::Step& one, const ShownPictures& shown) {
     std::string before;
     for (const guide::Message& each : one.messages) {
-        before += message(in, each);
+        before += dita_message(in, each);
     }
     std::string info;
     for (const Fact& fact : facts(one, in)) {
@@ -146,7 +147,7 @@ std::string step(const Language& in, const guide::Step& one, const ShownPictures
     condition("Do this test with", one.test.when);
     condition("Test equipment", one.test.with);
     condition("What it proves", one.test.proves);
-    const std::string after = passages(one.passages) + pictures(in, one.pictures, shown);
+    const std::string after = dita_passages(one.passages) + dita_pictures(in, one.pictures, shown);
     return "<step id=\"" + markup_escaped(one.anchor) + "\">\n" + before +
            element("cmd",
                    (one.is_test ? markup_escaped(say(in, "Test")) + language::colon(in) : "") +
@@ -159,7 +160,7 @@ std::string prerequisites(const Document& document) {
     const Language& in = document.language;
     std::string text = list(say(in, "Stored in it"), document.energies);
     for (const guide::GatheredMessage& one : document.safety) {
-        text += message(in, one.message);
+        text += dita_message(in, one.message);
     }
     text += list(say(in, "To wear"), document.protection) + list(say(in, "Tools"), document.tools) +
             list(say(in, "Spares"), document.spares) + list(say(in, "Supplies"), document.supplies);
@@ -179,7 +180,7 @@ std::string prerequisites(const Document& document) {
     return text.empty() ? text : element("prereq", text);
 }
 
-std::string afterwards(const Document& document) {
+std::string dita_afterwards(const Document& document) {
     const Language& in = document.language;
     std::string text =
         list(say(in, "What this work voids, and what restores it"), document.ratings);
@@ -216,14 +217,14 @@ std::string dita(const Document& document, const ShownPictures& shown) {
                                    markup_escaped(fact.words));
     }
     std::string context = about.empty() ? "" : element("ul", about);
-    context += element("p", markup_escaped(document.deferral)) + passages(document.passages) +
+    context += element("p", markup_escaped(document.deferral)) + dita_passages(document.passages) +
                list(say(document.language, "The aim"), document.goals) +
-               pictures(document.language, document.pictures, shown);
+               dita_pictures(document.language, document.pictures, shown);
     std::string steps;
     for (const guide::Section& section : document.sections) {
         steps += section.steps.empty() ? "" : element("stepsection", markup_escaped(section.title));
         for (const guide::Step& one : section.steps) {
-            steps += step(document.language, one, shown);
+            steps += dita_step(document.language, one, shown);
         }
     }
     const std::string author =
@@ -237,7 +238,7 @@ std::string dita(const Document& document, const ShownPictures& shown) {
         element("title", markup_escaped(document.title)) +
         element("shortdesc", markup_escaped(document.reader)) + author + "<taskbody>\n" +
         prerequisites(document) + element("context", context) +
-        (steps.empty() ? "" : element("steps", steps)) + afterwards(document) +
+        (steps.empty() ? "" : element("steps", steps)) + dita_afterwards(document) +
         "</taskbody>\n</task>\n");
 }
 

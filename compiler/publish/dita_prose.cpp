@@ -12,7 +12,7 @@ using Nodes = std::vector<Markup>;
 
 std::string content(const Nodes& nodes);
 
-std::string element(const std::string& tag, const std::string& inside) {
+std::string inline_element(const std::string& tag, const std::string& inside) {
     return inside.empty() ? "" : "<" + tag + ">" + inside + "</" + tag + ">";
 }
 
@@ -40,7 +40,7 @@ void add_rows(const Nodes& nodes, std::string& text) {
                 cells += "<stentry>" + content(cell.children) + "</stentry>";
             }
         }
-        text += element(head ? "sthead" : "strow", cells);
+        text += inline_element(head ? "sthead" : "strow", cells);
     }
 }
 
@@ -55,31 +55,33 @@ std::string one_node(const Markup& node) {
     if (tag == "table") {
         std::string rows;
         add_rows(node.children, rows);
-        return element("simpletable", rows) + "\n";
+        return inline_element("simpletable", rows) + "\n";
     }
     if (tag == "hr" || tag == "br") {
         return " ";
     }
     if (tag == "pre") {
-        return element("codeblock", markup_escaped(plain_text(node.children))) + "\n";
+        return inline_element("codeblock", markup_escaped(plain_text(node.children))) + "\n";
     }
     const std::string inside = content(node.children);
     if (tag == "em") {
-        return element("i", inside);
+        return inline_element("i", inside);
     }
     if (tag == "strong") {
-        return element("b", inside);
+        return inline_element("b", inside);
     }
     if (tag == "code") {
-        return element("codeph", inside);
+        return inline_element("codeph", inside);
     }
     if (tag == "blockquote") {
-        return element("lq", inside) + "\n";
+        return inline_element("lq", inside) + "\n";
     }
     if (tag == "p" || tag == "ul" || tag == "ol" || tag == "li") {
-        return element(tag, inside) + "\n";
+        return inline_element(tag, inside) + "\n";
     }
-    return tag.size() == 2 && tag[0] == 'h' ? element("p", element("b", inside)) + "\n" : inside;
+    return tag.size() == 2 && tag[0] == 'h'
+               ? inline_element("p", inline_element("b", inside)) + "\n"
+               : inside;
 }
 
 std::string content(const Nodes& nodes) {

@@ -128,7 +128,7 @@ std::string date_of(const std::string& created) {
 }
 
 // A UUID of version 8 (RFC 9562, 5.8) made from what the book holds.
-std::string identifier(std::string_view bytes) {
+std::string book_identifier(std::string_view bytes) {
     std::string text = hexadecimal(sha256(bytes), 16);
     text[12] = '8';
     text[16] = 'a';
@@ -179,7 +179,7 @@ std::string package(const Document& document, const std::string& title, const Bo
            document.language.tag +
            "\">\n<metadata xmlns:dc=\"http://purl.org/dc/elements/1.1/\">\n"
            "<dc:identifier id=\"id\">" +
-           identifier(page) + "</dc:identifier>\n<dc:title>" + title +
+           book_identifier(page) + "</dc:identifier>\n<dc:title>" + title +
            "</dc:title>\n<dc:language>" + document.language.tag + "</dc:language>\n" + author +
            "<meta property=\"dcterms:modified\">" + date_of(created) +
            "</meta>\n</metadata>\n<manifest>\n<item id=\"contents\" href=\"contents.xhtml\" "

@@ -10,7 +10,8 @@ namespace matchmark::publish {
 
 namespace {
 
-void add(std::vector<Fact>& facts, const Language& in, const char* term, const std::string& words) {
+void add_fact(std::vector<Fact>& facts, const Language& in, const char* term,
+              const std::string& words) {
     if (!words.empty()) {
         facts.push_back({say(in, term), words});
     }
@@ -21,27 +22,27 @@ void add(std::vector<Fact>& facts, const Language& in, const char* term, const s
 std::vector<Fact> facts(const guide::Document& document) {
     const Language& in = document.language;
     std::vector<Fact> all;
-    add(all, in, "Equipment", document.device);
-    add(all, in, "Its revision", document.device_revision);
-    add(all, in, "Only for", language::said_list(in, document.variants));
-    add(all, in, "Guide revision", document.revision);
-    add(all, in, "Source version", document.source_version);
-    add(all, in, "Date", document.date);
-    add(all, in, "Author", document.author);
-    add(all, in, "Handling alone", document.time);
-    add(all, in, "Waiting", document.waiting);
+    add_fact(all, in, "Equipment", document.device);
+    add_fact(all, in, "Its revision", document.device_revision);
+    add_fact(all, in, "Only for", language::said_list(in, document.variants));
+    add_fact(all, in, "Guide revision", document.revision);
+    add_fact(all, in, "Source version", document.source_version);
+    add_fact(all, in, "Date", document.date);
+    add_fact(all, in, "Author", document.author);
+    add_fact(all, in, "Handling alone", document.time);
+    add_fact(all, in, "Waiting", document.waiting);
     return all;
 }
 
 std::vector<Fact> facts(const guide::Step& step, const Language& in) {
     std::vector<Fact> all;
-    add(all, in, "Tools", language::capital(in, language::said_list(in, step.tools)));
-    add(all, in, "Handling",
-        step.seconds > 0
-            ? say_with(in, "about {time}", "time", language::said_time(in, step.seconds))
-            : "");
-    add(all, in, "Waiting",
-        step.waiting_seconds > 0 ? language::said_time(in, step.waiting_seconds) : "");
+    add_fact(all, in, "Tools", language::capital(in, language::said_list(in, step.tools)));
+    add_fact(all, in, "Handling",
+             step.seconds > 0
+                 ? say_with(in, "about {time}", "time", language::said_time(in, step.seconds))
+                 : "");
+    add_fact(all, in, "Waiting",
+             step.waiting_seconds > 0 ? language::said_time(in, step.waiting_seconds) : "");
     return all;
 }
 

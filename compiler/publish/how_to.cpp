@@ -19,22 +19,22 @@ Json typed(const char* type, const std::string& property, const std::string& tex
     return {{"@type", type}, {property, text}};
 }
 
-std::string only(const Language& in, const std::vector<std::string>& variants) {
+std::string spoken_only(const Language& in, const std::vector<std::string>& variants) {
     return variants.empty() ? "" : say_only(in, variants) + language::colon(in);
 }
 
 // A message is a tip that stands before the directions: schema.org has no type for a warning.
-Json message(const Language& in, const guide::Message& one) {
+Json tip(const Language& in, const guide::Message& one) {
     const std::string subject = one.subject.empty() ? "" : one.subject + ". ";
     const std::string text = one.full_in_step == 0 ? plain_text(prose_tree(one.markdown))
                                                    : say_with(in, "See step {step}.", "step",
                                                               std::to_string(one.full_in_step));
     return typed("HowToTip", "text",
-                 guide::signal_word(one.signal, in) + language::colon(in) + only(in, one.variants) +
-                     subject + text);
+                 guide::signal_word(one.signal, in) + language::colon(in) +
+                     spoken_only(in, one.variants) + subject + text);
 }
 
-Json conditions(const Language& in, const guide::Test& test) {
+Json condition_list(const Language& in, const guide::Test& test) {
     Json list = Json::array();
     const auto add = [&](const char* label, const std::vector<std::string>& words) {
         if (!words.empty()) {
@@ -52,13 +52,13 @@ Json conditions(const Language& in, const guide::Test& test) {
 Json step(const Language& in, const guide::Step& one) {
     Json list = Json::array();
     for (const guide::Message& each : one.messages) {
-        list.push_back(message(in, each));
+        list.push_back(tip(in, each));
     }
-    for (const Json& each : conditions(in, one.test)) {
+    for (const Json& each : condition_list(in, one.test)) {
         list.push_back(each);
     }
     for (const guide::Instruction& each : one.instructions) {
-        std::string text = only(in, each.variants) + guide::plain(each.words);
+        std::string text = spoken_only(in, each.variants) + guide::plain(each.words);
         for (const guide::Words& detail : each.details) {
             text += " " + guide::plain(detail);
         }
@@ -73,7 +73,7 @@ Json step(const Language& in, const guide::Step& one) {
     return {{"@type", "HowToStep"},
             {"position", one.number},
             {"name", (one.is_test ? say(in, "Test") + language::colon(in) : "") +
-                         only(in, one.variants) + one.title},
+                         spoken_only(in, one.variants) + one.title},
             {"itemListElement", list}};
 }
 
@@ -136,7 +136,7 @@ std::string how_to(const Document& document) {
     if (!document.safety.empty()) {
         Json messages = Json::array();
         for (const guide::GatheredMessage& one : document.safety) {
-            messages.push_back(message(in, one.message));
+            messages.push_back(tip(in, one.message));
         }
         const Json first = {{"@type", "HowToStep"},
                             {"name", say(in, "Read all of this")},

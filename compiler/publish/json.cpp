@@ -15,7 +15,6 @@ using model::ItemId;
 using model::Model;
 using model::Procedure;
 using model::Step;
-using model::Target;
 
 namespace {
 
@@ -134,7 +133,7 @@ Json resource_names(const Walk& walk, const std::vector<model::ResourceId>& ids)
     return names;
 }
 
-void add_act(Walk& walk, const Action& action, const Target& target, std::size_t step) {
+void add_act(Walk& walk, const Action& action, const model::Target& target, std::size_t step) {
     Action one = action;
     one.targets = {target};
     const ItemId item = target.ref.item;
@@ -182,7 +181,7 @@ Json json_step(Walk& walk, const Step& step, std::size_t number) {
         if (((action.variants >> walk.bench.variant) & 1U) == 0) {
             continue;
         }
-        for (const Target& target : action.targets) {
+        for (const model::Target& target : action.targets) {
             if (walk.bench.exists(target.ref.item)) {
                 add_act(walk, action, target, number);
             }

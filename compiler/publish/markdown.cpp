@@ -15,7 +15,7 @@ using guide::Words;
 
 namespace {
 
-std::string sentence(const Words& words) {
+std::string markdown_sentence(const Words& words) {
     std::string text;
     for (const guide::Run& run : words) {
         switch (run.kind) {
@@ -34,7 +34,7 @@ std::string sentence(const Words& words) {
     return text;
 }
 
-std::string only(const Language& in, const std::vector<std::string>& variants) {
+std::string marked_only(const Language& in, const std::vector<std::string>& variants) {
     return variants.empty() ? "" : "(" + markdown_text(say_only(in, variants)) + ") ";
 }
 
@@ -53,11 +53,11 @@ std::string behind(const std::string& prefix, const std::string& text) {
     return result;
 }
 
-std::string message(const Document& document, const guide::Message& one) {
+std::string markdown_message(const Document& document, const guide::Message& one) {
     const Language& in = document.language;
     std::string text = "**" + guide::signal_word(one.signal, in) + "**";
     text += one.subject.empty() ? "" : language::colon(in) + markdown_text(one.subject);
-    text += one.variants.empty() ? "" : " " + only(in, one.variants);
+    text += one.variants.empty() ? "" : " " + marked_only(in, one.variants);
     for (const guide::Sign& sign : document.signs) {
         if (sign.name == one.sign) {
             text += " (" + say_with(in, "sign: {sign}", "sign", markdown_text(sign.title)) + ")";
@@ -73,7 +73,7 @@ std::string message(const Document& document, const guide::Message& one) {
 std::string listed(const Language& in, const char* label, const std::vector<Words>& sentences) {
     std::string text;
     for (const Words& one : sentences) {
-        text += "- " + sentence(one) + "\n";
+        text += "- " + markdown_sentence(one) + "\n";
     }
     return text.empty() ? text : say(in, label) + ":\n\n" + text + "\n";
 }
@@ -87,7 +87,7 @@ std::string provisions(const Language& in, const char* label,
     return text.empty() ? text : "### " + say(in, label) + "\n\n" + text + "\n";
 }
 
-std::string passages(const Language& in, const std::vector<guide::Passage>& list) {
+std::string markdown_passages(const Language& in, const std::vector<guide::Passage>& list) {
     std::string text;
     for (const guide::Passage& one : list) {
         const std::string label =
@@ -99,8 +99,8 @@ std::string passages(const Language& in, const std::vector<guide::Passage>& list
     return text;
 }
 
-std::string pictures(const Language& in, const std::vector<guide::Picture>& list,
-                     const ShownPictures& shown) {
+std::string markdown_pictures(const Language& in, const std::vector<guide::Picture>& list,
+                              const ShownPictures& shown) {
     std::string text;
     for (const guide::Picture& one : list) {
         const auto found = shown.find(one.path);
@@ -119,9 +119,9 @@ std::string pictures(const Language& in, const std::vector<guide::Picture>& list
 std::string instructions(const Language& in, const guide::Step& step) {
     std::string text;
     for (const guide::Instruction& one : step.instructions) {
-        text += "- [ ] " + only(in, one.variants) + sentence(one.words) + "\n";
+        text += "- [ ] " + marked_only(in, one.variants) + markdown_sentence(one.words) + "\n";
         for (const Words& detail : one.details) {
-            text += "  - " + sentence(detail) + "\n";
+            text += "  - " + markdown_sentence(detail) + "\n";
         }
         text +=
             one.record.empty() ? "" : "  - " + markdown_text(one.record) + ": \\_\\_\\_\\_\\_\n";
@@ -136,29 +136,30 @@ std::string conditions(const Language& in, const char* label,
                               markdown_text(language::said_list(in, list)) + "\n\n";
 }
 
-std::string step(const Document& document, const guide::Step& step, const ShownPictures& shown) {
+std::string markdown_step(const Document& document, const guide::Step& step,
+                          const ShownPictures& shown) {
     const Language& in = document.language;
     std::string text = "### " + std::to_string(step.number) + ". " +
                        (step.is_test ? say(in, "TEST") + language::colon(in) : "") +
-                       only(in, step.variants) + markdown_text(step.title) + "\n\n";
+                       marked_only(in, step.variants) + markdown_text(step.title) + "\n\n";
     for (const Fact& fact : facts(step, in)) {
         text += fact.term + language::colon(in) + markdown_text(fact.words) + "\n\n";
     }
     for (const guide::Message& one : step.messages) {
-        text += message(document, one);
+        text += markdown_message(document, one);
     }
     text += conditions(in, "Do this test with", step.test.when) +
             conditions(in, "Test equipment", step.test.with) +
             conditions(in, "What it proves", step.test.proves);
-    return text + instructions(in, step) + passages(in, step.passages) +
-           pictures(in, step.pictures, shown);
+    return text + instructions(in, step) + markdown_passages(in, step.passages) +
+           markdown_pictures(in, step.pictures, shown);
 }
 
 std::string fasteners(const Document& document) {
     const Language& in = document.language;
     std::string text;
     for (const guide::FastenerRow& row : document.fasteners) {
-        text += "| " + only(in, row.variants) + markdown_text(row.words) + " | " +
+        text += "| " + marked_only(in, row.variants) + markdown_text(row.words) + " | " +
                 markdown_text(row.description) +
                 (row.told_by.empty()
                      ? ""
@@ -177,7 +178,7 @@ std::string safety(const Document& document) {
     }
     std::string text = "## " + say(document.language, "Safety first") + "\n\n";
     for (const guide::GatheredMessage& one : document.safety) {
-        text += message(document, one.message);
+        text += markdown_message(document, one.message);
     }
     return text + listed(document.language, "What is stored in it", document.energies);
 }
@@ -195,7 +196,7 @@ std::string needs(const Document& document) {
     return text.empty() ? text : "## " + say(in, "What you need") + "\n\n" + text;
 }
 
-std::string afterwards(const Document& document) {
+std::string markdown_afterwards(const Document& document) {
     const Language& in = document.language;
     std::string text = listed(in, "What this work voids, and what restores it", document.ratings);
     if (!document.disposals.empty()) {
@@ -218,17 +219,17 @@ std::string markdown(const Document& document, const ShownPictures& shown) {
                 "\n";
     }
     text += "\n**" + markdown_text(document.reader) + "**\n\n" + markdown_text(document.deferral) +
-            "\n\n" + passages(document.language, document.passages) +
+            "\n\n" + markdown_passages(document.language, document.passages) +
             listed(document.language, "The aim", document.goals) +
-            pictures(document.language, document.pictures, shown) + safety(document) +
+            markdown_pictures(document.language, document.pictures, shown) + safety(document) +
             needs(document);
     for (const guide::Section& section : document.sections) {
         text += "## " + markdown_text(section.title) + "\n\n";
         for (const guide::Step& one : section.steps) {
-            text += step(document, one, shown);
+            text += markdown_step(document, one, shown);
         }
     }
-    text += afterwards(document);
+    text += markdown_afterwards(document);
     for (const guide::Figure& figure : document.figures) {
         text += "## " + markdown_text(figure.title) + "\n\n" +
                 markdown_prose(figure.alternative_text) + "\n";

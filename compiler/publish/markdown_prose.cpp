@@ -98,7 +98,7 @@ std::string blocks(const Nodes& nodes) {
     return text;
 }
 
-std::string list(const Markup& node) {
+std::string markdown_list(const Markup& node) {
     std::string text;
     std::size_t number = 0;
     for (const Markup& item : node.children) {
@@ -111,10 +111,10 @@ std::string list(const Markup& node) {
     return text;
 }
 
-void add_rows(const Nodes& nodes, std::string& text, bool& first) {
+void add_markdown_rows(const Nodes& nodes, std::string& text, bool& first) {
     for (const Markup& node : nodes) {
         if (node.tag != "tr") {
-            add_rows(node.children, text, first);
+            add_markdown_rows(node.children, text, first);
             continue;
         }
         std::string row = "|";
@@ -132,7 +132,7 @@ void add_rows(const Nodes& nodes, std::string& text, bool& first) {
 
 std::string block(const Markup& node) {
     if (node.tag == "ul" || node.tag == "ol") {
-        return list(node);
+        return markdown_list(node);
     }
     if (node.tag == "blockquote") {
         return "> " + indented(blocks(node.children), "> ");
@@ -149,7 +149,7 @@ std::string block(const Markup& node) {
     if (node.tag == "table") {
         std::string text;
         bool first = true;
-        add_rows(node.children, text, first);
+        add_markdown_rows(node.children, text, first);
         return text;
     }
     if (node.tag == "hr") {

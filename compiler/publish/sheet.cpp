@@ -21,7 +21,7 @@ constexpr const char* head =
     "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
     "<meta name=\"referrer\" content=\"no-referrer\">\n";
 
-constexpr const char* style = R"css(
+constexpr const char* sheet_style = R"css(
 :root{color-scheme:light}
 *{box-sizing:border-box}
 body{margin:0;color:#000;background:#fff;font:15px/1.4 "Liberation Sans",Arial,sans-serif}
@@ -136,9 +136,9 @@ std::string top(const guide::Document& document) {
 std::string sheet_html(const guide::Document& document) {
     const Language& in = document.language;
     std::string page = "<!DOCTYPE html>\n<html lang=\"" + in.tag + std::string(head);
-    page += "<title>" +
-            markup_escaped(say_with(in, "Bench sheet: {title}", "title", document.title)) +
-            "</title>\n<style>" + style + "</style>\n</head>\n<body>\n<main>\n" + top(document);
+    page +=
+        "<title>" + markup_escaped(say_with(in, "Bench sheet: {title}", "title", document.title)) +
+        "</title>\n<style>" + sheet_style + "</style>\n</head>\n<body>\n<main>\n" + top(document);
     for (const guide::Message* message : whole_work(document)) {
         page += message_line(in, *message);
     }

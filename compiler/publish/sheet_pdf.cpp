@@ -13,7 +13,7 @@ namespace matchmark::publish {
 
 namespace {
 
-constexpr Margins margins{42, 48, 44};
+constexpr Margins sheet_margins{42, 48, 44};
 constexpr double body_size = 10;
 constexpr double number_width = 22;
 constexpr double writing_width = 128;
@@ -194,7 +194,7 @@ void add_step(Flow& flow, const Language& in, const guide::Step& step) {
 } // namespace
 
 std::string sheet_pdf(const guide::Document& document, Paper paper, const std::string& created) {
-    Printer printer = printer_for(paper, margins, document.language.tag);
+    Printer printer = printer_for(paper, sheet_margins, document.language.tag);
     const Language& in = document.language;
     Flow flow = flow_for(printer);
     add_title(flow, document);

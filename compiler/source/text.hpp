@@ -14,6 +14,8 @@ namespace matchmark {
 
 using FileId = std::uint32_t;
 
+constexpr bool is_digit(char byte) { return byte >= '0' && byte <= '9'; }
+
 // Bytes [begin, end) of one file. A default Span points nowhere (file == no_file).
 struct Span {
     static constexpr FileId no_file = 0xffffffffU;

@@ -8,15 +8,6 @@ using namespace matchmark::test;
 
 namespace {
 
-const char* const cell = "replace-cell.mmk";
-const char* const logger = "logger.mmk";
-const char* const valve = "renew-valve.mmk";
-const char* const heater = "heater.mmk";
-const char* const cutout = "renew-cutout.mmk";
-const char* const brushes = "renew-brushes.mmk";
-const char* const blade = "renew-blade.mmk";
-const char* const seal = "renew-seal.mmk";
-
 // Actions: added, dropped, another act, other members.
 std::vector<Case> action_cases() {
     return {

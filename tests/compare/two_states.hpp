@@ -25,6 +25,16 @@ struct Told {
     [[nodiscard]] nlohmann::json json() const { return nlohmann::json::parse(out); }
 };
 
+// Files of the samples.
+inline constexpr const char* cell = "replace-cell.mmk";
+inline constexpr const char* logger = "logger.mmk";
+inline constexpr const char* valve = "renew-valve.mmk";
+inline constexpr const char* heater = "heater.mmk";
+inline constexpr const char* cutout = "renew-cutout.mmk";
+inline constexpr const char* brushes = "renew-brushes.mmk";
+inline constexpr const char* blade = "renew-blade.mmk";
+inline constexpr const char* seal = "renew-seal.mmk";
+
 // All .mmk files of samples/NAME, by their names.
 std::vector<std::pair<std::string, std::string>> sample_files(const std::string& sample);
 

@@ -184,14 +184,14 @@ private:
 };
 
 // The guides of one sample folder, open in an editor, with their device.
-struct Desk {
+struct SampleDesk {
     MapDisk disk; // what the files hold now
     std::map<std::string, std::string> first;
     std::vector<std::string> open;
 };
 
-Desk desk_of(const std::string& sample) {
-    Desk desk;
+SampleDesk desk_of(const std::string& sample) {
+    SampleDesk desk;
     const auto real = real_disk();
     const std::string folder = std::string(MATCHMARK_SOURCE_DIR) + "/samples/" + sample;
     const auto listed = real->list(folder, "");
@@ -215,7 +215,7 @@ void ask_something(Client& client, Author& author, const std::string& path) {
     client.ask_at(methods[author.below(methods.size())], path, line, character);
 }
 
-void apply(Client& client, Desk& desk, Author& author, const std::string& path) {
+void apply(Client& client, SampleDesk& desk, Author& author, const std::string& path) {
     std::string& text = desk.disk.files[path];
     if (author.below(12) == 0) { // an author gives up and starts again from the file
         text = desk.first[path];
@@ -252,7 +252,7 @@ TEST_CASE("after ten thousand random edits the findings are those of a fresh che
     const int share = edits / static_cast<int>(samples.size());
     Author author(20240917);
     for (const std::string& sample : samples) {
-        Desk desk = desk_of(sample);
+        SampleDesk desk = desk_of(sample);
         MapDisk saved = desk.disk; // what was changed since stands in the editor alone
         Client client(saved);
         client.start("file:///desk");

@@ -9,6 +9,7 @@
 #include "publish/markup_tree.hpp"
 #include "publish/page/parts.hpp"
 #include "support/accept.hpp"
+#include "support/in_text.hpp"
 
 #include <doctest/doctest.h>
 #include <nlohmann/json.hpp>
@@ -17,15 +18,12 @@
 #include <iterator>
 
 using namespace matchmark;
+using matchmark::test::has;
 using namespace matchmark::guide;
 
 namespace {
 
-bool has(const std::string& text, const std::string& part) {
-    return text.find(part) != std::string::npos;
-}
-
-void expect(const std::string& file, const std::string& now) {
+void expect_text(const std::string& file, const std::string& now) {
     const std::string path = "tests/forms/recorded/" + file;
     std::ifstream in(std::string(MATCHMARK_SOURCE_DIR) + "/" + path, std::ios::binary);
     const std::string recorded{std::istreambuf_iterator<char>(in), {}};
@@ -131,11 +129,12 @@ Document hostile_guide() {
 
 TEST_CASE("the small guide in each form of text") {
     const Document document = small_guide();
-    expect("small.md", publish::markdown(document, beside()));
-    expect("small.dita", publish::dita(document, beside()));
-    expect("small.how-to.jsonld", publish::how_to(document));
-    expect("small.page", publish::page_body({document, beside()}, ""));
-    expect("small.picture.svg", publish::marked_pictures(document, assets).at("lid.svg").bytes);
+    expect_text("small.md", publish::markdown(document, beside()));
+    expect_text("small.dita", publish::dita(document, beside()));
+    expect_text("small.how-to.jsonld", publish::how_to(document));
+    expect_text("small.page", publish::page_body({document, beside()}, ""));
+    expect_text("small.picture.svg",
+                publish::marked_pictures(document, assets).at("lid.svg").bytes);
 }
 
 TEST_CASE("markup in names and prose is text in Markdown and DITA") {

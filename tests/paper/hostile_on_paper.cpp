@@ -2,6 +2,7 @@
 #include "paper/outside_programs.hpp"
 #include "publish/pdf.hpp"
 #include "publish/sheet.hpp"
+#include "support/in_text.hpp"
 
 #include <cstdlib>
 #include <doctest/doctest.h>
@@ -13,10 +14,6 @@ using namespace matchmark::guide;
 using namespace matchmark::test;
 
 namespace {
-
-bool has(const std::string& text, const std::string& part) {
-    return text.find(part) != std::string::npos;
-}
 
 // A red field of 32 x 16.
 const std::string

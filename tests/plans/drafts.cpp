@@ -13,7 +13,7 @@ namespace matchmark::plans {
 
 namespace {
 
-struct Tally {
+struct DraftTally {
     std::size_t drafted = 0;
     std::size_t errors = 0;
     std::size_t warned = 0; // findings that are no errors
@@ -25,7 +25,7 @@ struct Tally {
 
 // Each act of the take-apart is needed: without its line (and its step, if that is then empty) the
 // guide has an error.
-void leave_out(Disk& disk, const std::string& path, const std::string& text, Tally& tally) {
+void leave_out(Disk& disk, const std::string& path, const std::string& text, DraftTally& tally) {
     const std::size_t begin = text.find("\ntake-apart\n");
     const std::size_t end = std::min(text.find("\nwork\n"), text.find("\nput-back\n"));
     std::size_t step = std::string::npos;
@@ -57,7 +57,7 @@ void leave_out(Disk& disk, const std::string& path, const std::string& text, Tal
     }
 }
 
-void draft_part(const Sample& sample, const std::string& part, Tally& tally) {
+void draft_part(const Sample& sample, const std::string& part, DraftTally& tally) {
     const auto disk = real_disk();
     drive::OverlayDisk overlay(*disk);
     std::istringstream in;
@@ -98,7 +98,7 @@ bool drafts() {
                "warnings", "not tidy", "none", "left out", "missed");
     bool well = true;
     for (const Sample& sample : samples()) {
-        Tally tally;
+        DraftTally tally;
         for (const model::Item& item : sample.done.model.items) {
             if (item.role == model::Role::part)
                 draft_part(sample, item.name, tally);

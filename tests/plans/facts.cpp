@@ -149,7 +149,8 @@ std::vector<unsigned> members(const bench::Bench& on, const ItemRef& ref, bool g
     return list;
 }
 
-void add_item(std::string& facts, const bench::Bench& on, std::uint32_t i, bool groups_as_one) {
+void add_item_facts(std::string& facts, const bench::Bench& on, std::uint32_t i,
+                    bool groups_as_one) {
     static constexpr const char* roles[] = {"part", "fastener", "connector",
                                             "bond", "fluid",    "energy"};
     const Item& item = on.model->items[i];
@@ -212,7 +213,7 @@ std::string facts_of(const bench::Bench& on, const plan::WayInGoal& goal, bool g
         add_kind(facts, *on.model, on.model->kinds[kind], kind);
     for (std::uint32_t i = 0; i < on.model->items.size(); ++i) {
         if (on.exists(ItemId{i}))
-            add_item(facts, on, i, groups_as_one);
+            add_item_facts(facts, on, i, groups_as_one);
     }
     for (const ItemId item : goal.items)
         add(facts, "{}({})", goal.expose ? "expose" : "out", item.value);

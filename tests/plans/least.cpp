@@ -17,7 +17,7 @@ constexpr int most_devices = 1500;
 constexpr std::size_t most_bounded = 15; // not proved; then the bound has to hold
 constexpr std::size_t most_items = 60;
 
-struct Tally {
+struct LeastTally {
     std::size_t asked = 0;
     std::size_t agreed = 0;
     std::size_t bounded = 0; // not proved; the judge's answer lies within the gap told
@@ -46,8 +46,8 @@ bool holds_on_the_bench(const bench::Bench& on, const plan::WayInGoal& goal,
     });
 }
 
-void compare(const bench::Bench& on, const plan::WayInGoal& goal, const std::string& name,
-             bool groups_as_one, Tally& tally) {
+void compare_least(const bench::Bench& on, const plan::WayInGoal& goal, const std::string& name,
+                   bool groups_as_one, LeastTally& tally) {
     const plan::WayIn way = plan::way_in(on, goal);
     const auto judged = solve("plan.lp", facts_of(on, goal, groups_as_one));
     ++tally.asked;
@@ -84,7 +84,7 @@ void print_head() {
                "device", "asked", "agreed", "bounded", "no way in", "with choice", "most acts");
 }
 
-void print_row(const std::string& name, const Tally& tally) {
+void print_row(const std::string& name, const LeastTally& tally) {
     fmt::print("{:<24}{:>8}{:>8}{:>9}{:>11}{:>13}{:>11}\n", name, tally.asked, tally.agreed,
                tally.bounded, tally.impossible, tally.with_choice, tally.most_acts);
     std::fflush(stdout);
@@ -94,12 +94,12 @@ void print_row(const std::string& name, const Tally& tally) {
 
 bool least_ways() {
     print_head();
-    Tally random;
+    LeastTally random;
     for (int seed = 0; seed < most_devices && random.with_choice < with_alternatives; ++seed) {
         Chance chance{std::mt19937(static_cast<std::uint32_t>(seed))};
         const model::Model model = random_device(chance, most_items);
         const plan::WayInGoal goal = random_goal(chance, model);
-        compare({&model, 0}, goal, fmt::format("random device {}", seed), false, random);
+        compare_least({&model, 0}, goal, fmt::format("random device {}", seed), false, random);
     }
     print_row("at random", random);
     return random.agreed + random.bounded == random.asked && random.bounded <= most_bounded &&
@@ -110,7 +110,7 @@ bool least_ways_of_samples() {
     print_head();
     bool well = true;
     for (const Sample& sample : samples()) {
-        Tally tally;
+        LeastTally tally;
         for (unsigned v = 0; v < model::variant_count(sample.done.model); ++v) {
             const bench::Bench on{&sample.done.model, v};
             for (std::uint32_t i = 0; i < sample.done.model.items.size(); ++i) {
@@ -118,7 +118,8 @@ bool least_ways_of_samples() {
                 if (!on.exists(item) || sample.done.model.item(item).role != model::Role::part)
                     continue;
                 for (const bool expose : {false, true})
-                    compare(on, {{item}, expose}, sample.done.model.item(item).name, true, tally);
+                    compare_least(on, {{item}, expose}, sample.done.model.item(item).name, true,
+                                  tally);
             }
         }
         print_row(sample.done.model.device.name, tally);

@@ -27,7 +27,8 @@ struct Job {
     std::string facts; // for orders.lp
 };
 
-void put_behind(Model& model, std::size_t item, const std::vector<std::vector<std::size_t>>& ways) {
+void order_behind(Model& model, std::size_t item,
+                  const std::vector<std::vector<std::size_t>>& ways) {
     model::ReachClause clause;
     for (const auto& way : ways) {
         auto& refs = clause.ways.emplace_back();
@@ -77,7 +78,7 @@ Job random_job(Chance& chance) {
                 ways.push_back({chance.below(i)});
                 job.facts += fmt::format("way({},{},{}).\n", i, c, ways.back().front());
             }
-            put_behind(job.model, i, ways);
+            order_behind(job.model, i, ways);
         }
     }
     return job;
@@ -92,7 +93,7 @@ std::string orders_of(const std::vector<std::vector<std::size_t>>& behind) {
         const ItemId item = add_item(model, 0);
         goal.items.push_back(item);
         for (const std::size_t other : below)
-            put_behind(model, item.value, {{other}});
+            order_behind(model, item.value, {{other}});
     }
     plan::WayInLimits limits;
     limits.count_orders = true;

@@ -12,19 +12,19 @@ namespace matchmark::plans {
 namespace {
 
 constexpr int devices = 510;
-constexpr std::size_t most_items = 60;
+constexpr std::size_t most_second_items = 60;
 constexpr unsigned most_seconds = 10;   // for one device
 constexpr std::size_t sample_parts = 3; // of each sample: those declared last
 
-struct Tally {
+struct SecondTally {
     std::size_t asked = 0;
     std::size_t agreed = 0;
     std::size_t no_answer = 0;  // z3 took too long, or the planner has no proof
     std::size_t most_of_it = 0; // items of the largest device on which they agreed
 };
 
-void compare(const bench::Bench& on, const plan::WayInGoal& goal, const std::string& name,
-             Tally& tally) {
+void compare_second(const bench::Bench& on, const plan::WayInGoal& goal, const std::string& name,
+                    SecondTally& tally) {
     const plan::WayIn way = plan::way_in(on, goal);
     const auto judged = second_opinion(on, goal, most_seconds);
     ++tally.asked;
@@ -44,7 +44,7 @@ void compare(const bench::Bench& on, const plan::WayInGoal& goal, const std::str
                    judged->possible ? "found" : "no way", judged->cost);
 }
 
-bool holds(const std::string& name, const Tally& tally) {
+bool holds(const std::string& name, const SecondTally& tally) {
     fmt::print("{:<24}{:>8}{:>8}{:>11}{:>14}\n", name, tally.asked, tally.agreed, tally.no_answer,
                tally.most_of_it);
     return tally.agreed + tally.no_answer == tally.asked && tally.agreed * 4 >= tally.asked * 3;
@@ -55,16 +55,16 @@ bool holds(const std::string& name, const Tally& tally) {
 bool second_opinions() {
     fmt::print("\nThe least way in: planner and z3\n{:<24}{:>8}{:>8}{:>11}{:>14}\n", "device",
                "asked", "agreed", "no answer", "most items");
-    Tally random;
+    SecondTally random;
     for (int seed = 0; seed < devices; ++seed) {
         Chance chance{std::mt19937(static_cast<std::uint32_t>(seed))};
         // Small ones among them, and some as large as clasp gets.
-        const model::Model model = random_device(chance, seed % 5 == 0 ? most_items : 24);
+        const model::Model model = random_device(chance, seed % 5 == 0 ? most_second_items : 24);
         const plan::WayInGoal goal = random_goal(chance, model);
-        compare({&model, 0}, goal, fmt::format("random device {}", seed), random);
+        compare_second({&model, 0}, goal, fmt::format("random device {}", seed), random);
     }
     bool well = holds("at random", random);
-    Tally of_samples;
+    SecondTally of_samples;
     for (const Sample& sample : samples()) {
         const model::Model& model = sample.done.model;
         std::size_t asked = 0;
@@ -74,7 +74,8 @@ bool second_opinions() {
                 !bench::Bench{&model, 0}.exists(model::ItemId{i}))
                 continue;
             ++asked;
-            compare({&model, 0}, {{model::ItemId{i}}, false}, model.items[i].name, of_samples);
+            compare_second({&model, 0}, {{model::ItemId{i}}, false}, model.items[i].name,
+                           of_samples);
         }
     }
     return holds("samples", of_samples) && well;

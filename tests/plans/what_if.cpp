@@ -25,7 +25,7 @@ constexpr int what_if_devices = 30;
 constexpr int job_devices = 150;
 constexpr double rounding = 0.005; // times are kept in whole milliseconds, by members apart
 
-struct Tally {
+struct WhatIfTally {
     std::size_t pairs = 0;   // of a part and a relation
     std::size_t agreed = 0;  // the same as planned anew
     std::size_t changed = 0; // of these, those that make a difference
@@ -63,8 +63,8 @@ Told told_of(const std::vector<plan::Relation>& relations, const plan::WhatIf& f
     return told;
 }
 
-void compare(const Model& model, const std::vector<ItemId>& parts, bool expose, int seed,
-             Tally& tally) {
+void compare_what_if(const Model& model, const std::vector<ItemId>& parts, bool expose, int seed,
+                     WhatIfTally& tally) {
     const bench::Bench on{&model, 0};
     const auto relations = plan::relations_of(on);
     const plan::WhatIf found = plan::what_if(on, parts, expose, 1);
@@ -157,7 +157,7 @@ bool moves_in_parts(const Model& model) {
 } // namespace
 
 bool what_if_holds() {
-    Tally tally;
+    WhatIfTally tally;
     bool threads_agree = true;
     for (int seed = 0; seed < what_if_devices; ++seed) {
         Chance chance{std::mt19937(static_cast<std::uint32_t>(seed + 7000))};
@@ -170,7 +170,7 @@ bool what_if_holds() {
                 parts.emplace_back(ItemId{i});
         }
         const bool expose = chance.one_in(4);
-        compare(model, parts, expose, seed, tally);
+        compare_what_if(model, parts, expose, seed, tally);
         const bench::Bench on{&model, 0};
         const std::string once = as_text(plan::what_if(on, parts, expose, 1));
         threads_agree = threads_agree && once == as_text(plan::what_if(on, parts, expose, 2)) &&

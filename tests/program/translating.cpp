@@ -8,7 +8,7 @@ using matchmark::test::Workshop;
 
 namespace {
 
-void with_lamp(const Workshop& shop) {
+void with_german_lamp(const Workshop& shop) {
     shop.put("lamp.mmk", matchmark::test::device_text);
     shop.put("open.mmk", matchmark::test::good_guide);
 }
@@ -32,7 +32,7 @@ std::string title_of(const std::string& po) {
 
 TEST_CASE("a guide's sentences go into a catalogue, and come back in its language") {
     Workshop shop;
-    with_lamp(shop);
+    with_german_lamp(shop);
     const Ran made = shop.run({"catalog", "open.mmk", "--language", "de", "-o", "open.de.po"});
     CHECK(made.code == 0);
     CHECK(made.told("open.de.po"));
@@ -60,7 +60,7 @@ TEST_CASE("a guide's sentences go into a catalogue, and come back in its languag
 
 TEST_CASE("an update keeps what is translated, and marks what has changed") {
     Workshop shop;
-    with_lamp(shop);
+    with_german_lamp(shop);
     CHECK(shop.run({"catalog", "open.mmk", "--language", "de", "-o", "open.de.po"}).code == 0);
     const std::string title = title_of(shop.text("open.de.po"));
     shop.put("open.de.po", translated(shop.text("open.de.po"), title, "Die Lampe"));
@@ -80,7 +80,7 @@ TEST_CASE("an update keeps what is translated, and marks what has changed") {
 
 TEST_CASE("what cannot be used as a catalogue is refused, and nothing is written") {
     Workshop shop;
-    with_lamp(shop);
+    with_german_lamp(shop);
     const auto publish = [&](const char* catalogue) {
         return shop.run(
             {"publish", "open.mmk", "--language", "de", "--catalog", catalogue, "-o", "out"});
@@ -105,7 +105,7 @@ TEST_CASE("what cannot be used as a catalogue is refused, and nothing is written
 
 TEST_CASE("English is not changed by the other languages") {
     Workshop shop;
-    with_lamp(shop);
+    with_german_lamp(shop);
     CHECK(shop.run({"publish", "open.mmk", "-o", "one"}).code == 0);
     CHECK(shop.run({"publish", "open.mmk", "--language", "en", "-o", "two"}).code == 0);
     CHECK(shop.text("one/open-lamp.html") == shop.text("two/open-lamp.html"));

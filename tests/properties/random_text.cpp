@@ -42,7 +42,7 @@ struct Making {
     const std::string& some_part() { return parts[chance.below(parts.size())]; }
 };
 
-void add_reach(Making& making, Made& made) {
+void write_reach(Making& making, Made& made) {
     Chance& chance = making.chance;
     if (making.items.empty() || !chance.one_in(2))
         return;
@@ -91,9 +91,9 @@ void add_part(Making& making, std::size_t number) {
     std::vector<Made> ties;
     for (std::size_t n = chance.below(3); n > 0; --n) {
         ties.push_back(some_tie(making, name, n));
-        add_reach(making, ties.back());
+        write_reach(making, ties.back());
     }
-    add_reach(making, part);
+    write_reach(making, part);
     if (kind.find("cell") != std::string::npos && !making.plugs.empty())
         part.lines.push_back(fmt::format("feeds {} through {}", making.some_part(),
                                          making.plugs[chance.below(making.plugs.size())]));

@@ -23,8 +23,8 @@ using support::Chance;
 
 namespace {
 
-constexpr int devices = 20000;
-constexpr int most_acts = 60;
+constexpr int symmetric_devices = 20000;
+constexpr int most_symmetric_acts = 60;
 
 // Kinds of every shape that the bench tells apart.
 std::vector<Kind> all_kinds() {
@@ -142,7 +142,7 @@ bool comes_back(Chance& chance, const Model& model, std::size_t& reversed) {
     const bench::Bench device{&model, 0};
     bench::State state = bench::assembled(device);
     std::vector<Done> done;
-    for (int i = 0; i < most_acts; ++i) {
+    for (int i = 0; i < most_symmetric_acts; ++i) {
         const ItemId item{static_cast<std::uint32_t>(chance.below(model.items.size()))};
         const Kind& of = model.kind_of(item);
         const bench::Act act{
@@ -177,7 +177,7 @@ namespace matchmark::properties {
 bool comes_back_together() {
     std::size_t reversed = 0;
     int failed = 0;
-    for (int seed = 0; seed < devices; ++seed) {
+    for (int seed = 0; seed < symmetric_devices; ++seed) {
         Chance chance{std::mt19937(static_cast<std::uint32_t>(seed))};
         const Model model = random_device(chance);
         if (!comes_back(chance, model, reversed)) {
@@ -186,8 +186,8 @@ bool comes_back_together() {
                 break;
         }
     }
-    fmt::print("{} random devices, {} acts reversed, {} devices failed\n", devices, reversed,
-               failed);
+    fmt::print("{} random devices, {} acts reversed, {} devices failed\n", symmetric_devices,
+               reversed, failed);
     return failed == 0 && reversed > 100000;
 }
 

@@ -18,7 +18,7 @@ using support::Chance;
 
 namespace {
 
-constexpr int devices = 2000;
+constexpr int tallied_devices = 2000;
 constexpr std::size_t most_items = 30;
 constexpr int most_acts = 60;
 
@@ -73,7 +73,7 @@ namespace matchmark::properties {
 bool tallies_agree() {
     std::size_t turned = 0;
     int failed = 0;
-    for (int seed = 0; seed < devices; ++seed) {
+    for (int seed = 0; seed < tallied_devices; ++seed) {
         Chance chance{std::mt19937(static_cast<std::uint32_t>(seed))};
         const Model model = random_model::random_device(chance, most_items);
         if (counts_right(chance, model, turned))
@@ -81,8 +81,8 @@ bool tallies_agree() {
         fmt::print("device {}: a tally differs from asking anew\n", seed);
         ++failed;
     }
-    fmt::print("{} random devices, {} answers turned by acts, {} devices failed\n", devices, turned,
-               failed);
+    fmt::print("{} random devices, {} answers turned by acts, {} devices failed\n", tallied_devices,
+               turned, failed);
     return failed == 0 && turned > 50000;
 }
 

@@ -134,8 +134,8 @@ struct Standard {
     std::string_view note; // of the library's rows; empty: the rows that have none
 };
 
-void add(Table& table, const model::Model& library, const Standard& standard,
-         const auto& published) {
+void add_drive(Table& table, const model::Model& library, const Standard& standard,
+               const auto& published) {
     for (const Size& one : published) {
         expect(table, standard.origin, fmt::format("{} {}", one.thread, standard.drive), one.size,
                drive_size(library, standard.drive, one.thread, standard.note), exactly);
@@ -150,17 +150,20 @@ void add_drives(Table& table, const model::Model& library) {
                fmt::format("size {}, mm", one.size), one.across,
                drive_width(library, "hexalobular", one.size), exactly);
     }
-    add(table, library, {{"ISO 14579 and ISO 14583, hexalobular by thread"}, "hexalobular", ""},
-        hexalobular);
-    add(table, library, {{"ISO 4762, cap screws"}, "hexagon", "4762"}, cap);
-    add(table, library, {{"ISO 10642, countersunk screws"}, "hexagon", "10642"}, countersunk);
-    add(table, library, {{"ISO 7380-1, button heads"}, "hexagon", "7380"}, button);
-    add(table, library, {{"ISO 4026, set screws"}, "hexagon", "4026"}, set);
-    add(table, library, {{"ISO 272, widths across flats"}, "hexagon-head", "ISO 272"}, heads);
-    add(table, library, {{"DIN 933 and DIN 934, old widths"}, "hexagon-head", "DIN"}, old_heads);
-    add(table, library, {{"ISO 4757 and ISO 7045, cross recess H"}, "cross-recess", ""}, recess);
-    add(table, library, {{"ISO 4757 and ISO 7045, cross recess Z"}, "cross-recess-z", ""}, recess);
-    add(table, library, {{"JIS B 1111, cross recess"}, "cross-recess", "JIS"}, other_recess);
+    add_drive(table, library,
+              {{"ISO 14579 and ISO 14583, hexalobular by thread"}, "hexalobular", ""}, hexalobular);
+    add_drive(table, library, {{"ISO 4762, cap screws"}, "hexagon", "4762"}, cap);
+    add_drive(table, library, {{"ISO 10642, countersunk screws"}, "hexagon", "10642"}, countersunk);
+    add_drive(table, library, {{"ISO 7380-1, button heads"}, "hexagon", "7380"}, button);
+    add_drive(table, library, {{"ISO 4026, set screws"}, "hexagon", "4026"}, set);
+    add_drive(table, library, {{"ISO 272, widths across flats"}, "hexagon-head", "ISO 272"}, heads);
+    add_drive(table, library, {{"DIN 933 and DIN 934, old widths"}, "hexagon-head", "DIN"},
+              old_heads);
+    add_drive(table, library, {{"ISO 4757 and ISO 7045, cross recess H"}, "cross-recess", ""},
+              recess);
+    add_drive(table, library, {{"ISO 4757 and ISO 7045, cross recess Z"}, "cross-recess-z", ""},
+              recess);
+    add_drive(table, library, {{"JIS B 1111, cross recess"}, "cross-recess", "JIS"}, other_recess);
     for (const Size& one : slots) {
         expect(table, {"ISO 1207, slots"}, fmt::format("{} slot, mm", one.thread), one.size,
                drive_width_for(library, "slotted", one.thread), exactly);

@@ -133,7 +133,7 @@ void add_weights(Table& table) {
     expect(table, annex, "weights of the scores together", 100, scores, exactly);
 }
 
-void add_classes(Table& table) {
+void add_index_classes(Table& table) {
     constexpr std::array<std::pair<int, char>, 10> rows{{{50000, 'A'},
                                                          {40000, 'A'},
                                                          {39999, 'B'},
@@ -260,7 +260,7 @@ void add_repair(Table& table) {
     add_other_scores(table);
     add_spares(table);
     add_weights(table);
-    add_classes(table);
+    add_index_classes(table);
     add_indices(table);
     add_rules(table);
 }

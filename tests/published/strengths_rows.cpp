@@ -23,14 +23,14 @@ struct Strengths {
     double yield;
 };
 
-constexpr auto classes = std::to_array<Strengths>({{"class-4.6", 8, 400, 240},
-                                                   {"class-5.6", 8, 500, 300},
-                                                   {"class-6.8", 8, 600, 480},
-                                                   {"class-8.8", 16, 800, 640},
-                                                   {"class-8.8", 18, 830, 660},
-                                                   {"class-9.8", 8, 900, 720},
-                                                   {"class-10.9", 8, 1040, 940},
-                                                   {"class-12.9", 8, 1220, 1100}});
+constexpr auto strength_classes = std::to_array<Strengths>({{"class-4.6", 8, 400, 240},
+                                                            {"class-5.6", 8, 500, 300},
+                                                            {"class-6.8", 8, 600, 480},
+                                                            {"class-8.8", 16, 800, 640},
+                                                            {"class-8.8", 18, 830, 660},
+                                                            {"class-9.8", 8, 900, 720},
+                                                            {"class-10.9", 8, 1040, 940},
+                                                            {"class-12.9", 8, 1220, 1100}});
 
 constexpr auto stainless = std::to_array<Strengths>({{"A2-50", 8, 500, 210},
                                                      {"A2-70", 8, 700, 450},
@@ -118,7 +118,7 @@ void add_classes(Table& table, const model::Model& library, const Origin& origin
 } // namespace
 
 void add_strengths(Table& table, const model::Model& library) {
-    add_classes(table, library, classes_of, classes, "MPa", 1, exactly);
+    add_classes(table, library, classes_of, strength_classes, "MPa", 1, exactly);
     add_classes(table, library, stainless_of, stainless, "MPa", 1, exactly);
     add_classes(table, library, inch_of, inch_grades, "psi", 1000, percent(0.5));
     for (const Load& load : loads) {

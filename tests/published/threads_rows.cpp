@@ -128,8 +128,8 @@ std::optional<double> area_in_square_inches(const model::Thread& thread) {
     return shown->value / (inch->value * inch->value);
 }
 
-void add(Table& table, const model::Model& library, const Origin& origin, const char* what,
-         const auto& values, ByThread compute, Allowed allowed) {
+void add_thread(Table& table, const model::Model& library, const Origin& origin, const char* what,
+                const auto& values, ByThread compute, Allowed allowed) {
     for (const Value& value : values) {
         const model::Thread* thread = find_thread(library, value.thread);
         expect(table, origin, fmt::format("{} {}", value.thread, what), value.value,
@@ -140,7 +140,7 @@ void add(Table& table, const model::Model& library, const Origin& origin, const 
 } // namespace
 
 void add_threads(Table& table, const model::Model& library) {
-    add(table, library, pitches_of, "pitch, mm", pitches, pitch_in_mm, exactly);
+    add_thread(table, library, pitches_of, "pitch, mm", pitches, pitch_in_mm, exactly);
     for (const Diameters& one : diameters) {
         const model::Thread* thread = find_thread(library, one.thread);
         const auto of = [&](ByThread compute) {
@@ -152,12 +152,13 @@ void add_threads(Table& table, const model::Model& library) {
         expect(table, diameters_of, fmt::format("{} root diameter, mm", one.thread), one.root,
                of(model::root_diameter), within(0.00055));
     }
-    add(table, library, areas_of, "stress area, mm2", areas, model::stress_area, percent(0.6));
-    add(table, library, fine_areas_of, "stress area, mm2", fine_areas, model::stress_area,
-        percent(0.6));
-    add(table, library, inch_areas_of, "stress area, square inches", inch_areas,
-        area_in_square_inches, percent(0.6));
-    add(table, library, holes_of, "hole, mm", holes, hole_in_mm, exactly);
+    add_thread(table, library, areas_of, "stress area, mm2", areas, model::stress_area,
+               percent(0.6));
+    add_thread(table, library, fine_areas_of, "stress area, mm2", fine_areas, model::stress_area,
+               percent(0.6));
+    add_thread(table, library, inch_areas_of, "stress area, square inches", inch_areas,
+               area_in_square_inches, percent(0.6));
+    add_thread(table, library, holes_of, "hole, mm", holes, hole_in_mm, exactly);
 }
 
 } // namespace matchmark::published

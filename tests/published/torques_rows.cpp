@@ -99,8 +99,9 @@ struct Origins {
 };
 
 // The preload at nine tenths of yield, the torque for it, and back from the published torque.
-void add(Table& table, const model::Model& library, const Origins& origins, const auto& published,
-         std::string_view grade_name, double friction, double allowed) {
+void add_torque(Table& table, const model::Model& library, const Origins& origins,
+                const auto& published, std::string_view grade_name, double friction,
+                double allowed) {
     const model::Grade* grade = find_grade(library, grade_name);
     for (const Tightened& one : published) {
         const model::Thread* thread = find_thread(library, one.thread);
@@ -131,8 +132,8 @@ void add_pocket(Table& table, const model::Model& library) {
                    percent(pocket_allowed));
         }
     }
-    add(table, library, {pocket_of, pocket_of}, pocket_large, "class-8.8", library_friction,
-        pocket_allowed);
+    add_torque(table, library, {pocket_of, pocket_of}, pocket_large, "class-8.8", library_friction,
+               pocket_allowed);
 }
 
 } // namespace
@@ -142,13 +143,15 @@ void add_torques(Table& table, const model::Model& library) {
     expect(table, coarse_recalled, "friction as delivered", library_friction,
            usual == nullptr ? std::nullopt : std::optional(usual->coefficient), exactly);
     // Below M4 the standard has no table: a sheet that continues it, bearing face not stated.
-    add(table, library, {coarse_of, coarse_of}, coarse_small, "class-8.8", library_friction, 5);
-    add(table, library, {coarse_of, coarse_recalled}, coarse, "class-8.8", library_friction, 3);
-    add(table, library, {coarse_recalled, coarse_recalled}, coarse_large, "class-8.8",
-        library_friction, 3);
-    add(table, library, {fine_of, fine_of}, fine, "class-8.8", library_friction, 3);
+    add_torque(table, library, {coarse_of, coarse_of}, coarse_small, "class-8.8", library_friction,
+               5);
+    add_torque(table, library, {coarse_of, coarse_recalled}, coarse, "class-8.8", library_friction,
+               3);
+    add_torque(table, library, {coarse_recalled, coarse_recalled}, coarse_large, "class-8.8",
+               library_friction, 3);
+    add_torque(table, library, {fine_of, fine_of}, fine, "class-8.8", library_friction, 3);
     // The sheet's bearing faces are not stated.
-    add(table, library, {stainless_of, stainless_of}, stainless, "A2-70", 0.2, 5);
+    add_torque(table, library, {stainless_of, stainless_of}, stainless, "A2-70", 0.2, 5);
     add_pocket(table, library);
     // The standard's worked joint: back from the torque to the force.
     for (const Tightened& one : fine) {

@@ -46,7 +46,7 @@ constexpr auto si_factors = std::to_array<Factor>(
      {1, "pF", 1e-12, "F"},    {1, "kohm", 1000, "ohm"}, {1, "Mohm", 1e6, "ohm"},
      {1, "mA", 1e-3, "A"},     {1, "kV", 1000, "V"},     {60, "r/min", 1, "Hz"}});
 
-void add(Table& table, const Origin& origin, const auto& factors, Allowed allowed) {
+void add_unit(Table& table, const Origin& origin, const auto& factors, Allowed allowed) {
     for (const Factor& one : factors) {
         const auto written = model::make_quantity(one.value, one.unit);
         const auto shown = written ? model::convert(*written, one.in) : std::nullopt;
@@ -59,9 +59,9 @@ void add(Table& table, const Origin& origin, const auto& factors, Allowed allowe
 
 void add_units(Table& table) {
     constexpr double seventh_figure = 2e-5;
-    add(table, inch_pound, inch_pound_factors, percent(seventh_figure));
-    add(table, inch_pound, torque_factors, percent(5e-4));
-    add(table, by_brochure, si_factors, exactly);
+    add_unit(table, inch_pound, inch_pound_factors, percent(seventh_figure));
+    add_unit(table, inch_pound, torque_factors, percent(5e-4));
+    add_unit(table, by_brochure, si_factors, exactly);
 }
 
 } // namespace matchmark::published

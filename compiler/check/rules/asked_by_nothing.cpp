@@ -32,8 +32,8 @@ std::string what_lacks(const Walk& walk, const Action& action) {
                  : fmt::format("add `limit {} ...` to `{}`", *action.aspect, item.name);
 }
 
-void report(const Walk& walk, std::size_t at, std::string message, std::string help,
-            std::vector<Diagnostic>& findings) {
+void report_asked_by_nothing(const Walk& walk, std::size_t at, std::string message,
+                             std::string help, std::vector<Diagnostic>& findings) {
     Diagnostic finding = finding_at(walk, at, std::move(message));
     finding.why = "if a later edit lost it, nothing would notice";
     finding.help = std::move(help);
@@ -69,7 +69,7 @@ bool is_for_others(const Walk& walk, const model::Step& test) {
     });
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_asked_by_nothing(const Walk& walk, std::vector<Diagnostic>& findings) {
     const auto proven = proofs(walk);
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
         if (const Action* action = walk.action(walk.events[at])) {
@@ -78,10 +78,11 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
             const std::string lack = what_lacks(walk, *action);
             if (lack.empty())
                 continue;
-            report(walk, at,
-                   fmt::format("nothing declared asks to {} `{}`", action->verb,
-                               walk.model.item(action->targets.front().ref.item).name),
-                   lack, findings);
+            report_asked_by_nothing(
+                walk, at,
+                fmt::format("nothing declared asks to {} `{}`", action->verb,
+                            walk.model.item(action->targets.front().ref.item).name),
+                lack, findings);
             continue;
         }
         const bool needed = std::any_of(proven.begin(), proven.end(), [&](const Proven& entry) {
@@ -91,7 +92,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
         if (needed || test.section != model::Section::put_back || proves_goal(walk, test) ||
             waits_for_mend(walk, test) || is_for_others(walk, test))
             continue;
-        report(
+        report_asked_by_nothing(
             walk, at,
             fmt::format("nothing that the work renews or disturbs asks for test `{}`", test.name),
             "declare the `function` that it proves", findings);
@@ -103,6 +104,6 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 extern const Rule asked_by_nothing;
 const Rule asked_by_nothing{"asked-by-nothing", "tests", Severity::advice,
                             "a measurement, mark, disposal or test that no declaration asks for",
-                            find};
+                            find_asked_by_nothing};
 
 } // namespace matchmark::check::rules

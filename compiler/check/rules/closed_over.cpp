@@ -7,8 +7,8 @@ namespace matchmark::check::rules {
 
 namespace {
 
-void report(const Walk& walk, std::size_t at, const std::vector<model::ItemId>& items,
-            const std::vector<bench::Act>& acts, std::vector<Diagnostic>& findings) {
+void report_closed_over(const Walk& walk, std::size_t at, const std::vector<model::ItemId>& items,
+                        const std::vector<bench::Act>& acts, std::vector<Diagnostic>& findings) {
     const bool one = items.size() == 1 && walk.model.item(items.front()).count == 1;
     const auto& act = walk.events[at].act;
     const std::string closer = act ? model::with_kind(walk.model, act->item) : std::string("this");
@@ -26,10 +26,10 @@ void report(const Walk& walk, std::size_t at, const std::vector<model::ItemId>& 
     findings.push_back(std::move(finding));
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_closed_over(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (const LeftOff& left : walk.left_off) {
         if (left.closed_in)
-            report(walk, left.at, left.items, left.acts, findings);
+            report_closed_over(walk, left.at, left.items, left.acts, findings);
     }
 }
 
@@ -37,6 +37,6 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule closed_over;
 const Rule closed_over{"closed-over", "closed over", Severity::error,
-                       "shutting a cover on something that is not back yet", find};
+                       "shutting a cover on something that is not back yet", find_closed_over};
 
 } // namespace matchmark::check::rules

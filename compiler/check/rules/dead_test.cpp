@@ -22,8 +22,8 @@ void show_cuts(const Walk& walk, std::size_t test, model::ItemId source, Diagnos
     }
 }
 
-void report(const Walk& walk, std::size_t at, const std::vector<model::ItemId>& sources,
-            std::vector<Diagnostic>& findings) {
+void report_dead_test(const Walk& walk, std::size_t at, const std::vector<model::ItemId>& sources,
+                      std::vector<Diagnostic>& findings) {
     const std::string& name = walk.step(walk.events[at]).name;
     Diagnostic finding =
         finding_at(walk, at,
@@ -51,7 +51,7 @@ void report(const Walk& walk, std::size_t at, const std::vector<model::ItemId>& 
     findings.push_back(std::move(finding));
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_dead_test(const Walk& walk, std::vector<Diagnostic>& findings) {
     const auto proven = proofs(walk);
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
         if (walk.events[at].action || displaced(walk, walk.step(walk.events[at])))
@@ -62,7 +62,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
         if (early || told_not_ready(walk, at) || !not_back_at(walk, at).empty())
             continue;
         if (const auto sources = cut_sources(walk, at); !sources.empty())
-            report(walk, at, sources, findings);
+            report_dead_test(walk, at, sources, findings);
     }
 }
 
@@ -70,6 +70,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule dead_test;
 const Rule dead_test{"dead-test", "tests", Severity::error,
-                     "a test of what a source feeds, done while that source is cut off", find};
+                     "a test of what a source feeds, done while that source is cut off",
+                     find_dead_test};
 
 } // namespace matchmark::check::rules

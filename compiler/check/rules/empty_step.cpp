@@ -7,7 +7,7 @@ namespace matchmark::check::rules {
 
 namespace {
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_empty_step(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (const model::Step& step : walk.guide().steps) {
         const bool empty = step.actions.empty() && step.prose.empty() && step.photos.empty();
         // A test says with `proves` what is done. In the way back, a step's name alone gives a
@@ -30,6 +30,6 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule empty_step;
 const Rule empty_step{"empty-step", "prose", Severity::warning,
-                      "a step without an action, a word or a photo", find};
+                      "a step without an action, a word or a photo", find_empty_step};
 
 } // namespace matchmark::check::rules

@@ -86,7 +86,7 @@ void mend_verb(const Walk& walk, const Action& goal, const model::Target& target
     }
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_goal_not_met(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (const Action& goal : walk.guide().goals) {
         for (const model::Target& target : goal.targets) {
             if (!walk.bench.exists(target.ref.item) || does(walk, goal, target))
@@ -116,6 +116,6 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule goal_not_met;
 const Rule goal_not_met{"goal-not-met", "goal", Severity::error,
-                        "a goal that no step of the guide reaches", find};
+                        "a goal that no step of the guide reaches", find_goal_not_met};
 
 } // namespace matchmark::check::rules

@@ -27,7 +27,7 @@ void move_down(const Walk& walk, const TooEarly& early, Diagnostic& finding) {
     finding.help = "move it down";
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_hazard_not_cleared(const Walk& walk, std::vector<Diagnostic>& findings) {
     each_objection<bench::Exposure>(walk, [&](const Trouble& trouble, const bench::Exposure& met) {
         const model::Kind& kind = walk.model.kind_of(met.item);
         const model::HazardUse& use = kind.hazards[met.use];
@@ -53,6 +53,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule hazard_not_cleared;
 const Rule hazard_not_cleared{"hazard-not-cleared", "hazard", Severity::error,
-                              "meeting a hazard before the actions that make it safe", find};
+                              "meeting a hazard before the actions that make it safe",
+                              find_hazard_not_cleared};
 
 } // namespace matchmark::check::rules

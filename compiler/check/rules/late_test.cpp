@@ -9,7 +9,7 @@ namespace matchmark::check::rules {
 
 namespace {
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_late_test(const Walk& walk, std::vector<Diagnostic>& findings) {
     std::vector<std::size_t> seen;
     const auto all = proofs(walk);
     const auto open_at = last_open_before_test(walk, all);
@@ -37,6 +37,6 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule late_test;
 const Rule late_test{"late-test", "tests", Severity::error,
-                     "a test done only after what it proves is closed in", find};
+                     "a test done only after what it proves is closed in", find_late_test};
 
 } // namespace matchmark::check::rules

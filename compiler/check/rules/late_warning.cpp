@@ -22,7 +22,7 @@ std::string whole_lines(const SourceMap& sources, Span span, Span& where) {
     return text;
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_late_warning(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (const model::Step& step : walk.procedure.steps) {
         if (step.actions.empty() || step.actions.front().derived)
             continue;
@@ -52,6 +52,6 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule late_warning;
 const Rule late_warning{"late-warning", "prose", Severity::warning,
-                        "a safety message written below the action it warns of", find};
+                        "a safety message written below the action it warns of", find_late_warning};
 
 } // namespace matchmark::check::rules

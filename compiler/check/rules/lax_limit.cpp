@@ -40,7 +40,7 @@ Edit with_limit(const Walk& walk, const model::Action& action, const Limit& limi
     return {line, model::as_source(walk.model, walk.procedure.resources, mended)};
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_lax_limit(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
         const Event& event = walk.events[at];
         if (!event.act)
@@ -67,6 +67,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule lax_limit;
 const Rule lax_limit{"lax-limit", "hazard", Severity::error,
-                     "a limit on a line that lets through more than the kind's own", find};
+                     "a limit on a line that lets through more than the kind's own",
+                     find_lax_limit};
 
 } // namespace matchmark::check::rules

@@ -11,7 +11,7 @@ namespace {
 // Was it laid open, or switched on, by an act that is missing or met the danger itself? Then that
 // is reported.
 bool reported_before(const Walk& walk, std::size_t test, model::ItemId item) {
-    if (assumed(walk, item))
+    if (check::assumed(walk, item))
         return true;
     return std::any_of(walk.troubles.begin(), walk.troubles.end(), [&](const Trouble& trouble) {
         const auto* met = std::get_if<bench::Exposure>(&trouble.objection);
@@ -19,7 +19,7 @@ bool reported_before(const Walk& walk, std::size_t test, model::ItemId item) {
     });
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_live_test(const Walk& walk, std::vector<Diagnostic>& findings) {
     if (walk.dangers.items.empty())
         return;
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
@@ -55,6 +55,6 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 extern const Rule live_test;
 const Rule live_test{"live-test", "tests", Severity::error,
                      "a test under power with a danger within reach, and no word that it is meant",
-                     find};
+                     find_live_test};
 
 } // namespace matchmark::check::rules

@@ -13,7 +13,7 @@ namespace {
 
 constexpr std::size_t most_words = 20;
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_long_sentence(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (const model::Prose* prose : procedural_prose(walk)) {
         for (const Sentence& sentence : sentences(walk.sources, *prose)) {
             if (sentence.words.size() <= most_words)
@@ -32,6 +32,6 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule long_sentence;
 const Rule long_sentence{"long-sentence", "prose", Severity::advice,
-                         "a procedural sentence of more than 20 words", find};
+                         "a procedural sentence of more than 20 words", find_long_sentence};
 
 } // namespace matchmark::check::rules

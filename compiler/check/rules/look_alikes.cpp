@@ -49,7 +49,7 @@ Diagnostic mixed_up(const Walk& walk, const model::Item& a, const model::Item& b
     return finding;
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_look_alikes(const Walk& walk, std::vector<Diagnostic>& findings) {
     const auto pairs = pairs_taken_off(walk, [&](const model::Item& a, const model::Item& b) {
         return model::likeness(walk.model, a, b) != model::Likeness::none && !told_apart(a, b) &&
                !harmful_swap(a, b);
@@ -67,6 +67,6 @@ extern const Rule look_alikes;
 const Rule look_alikes{
     "look-alikes", "look-alikes", Severity::warning,
     "fasteners that differ too little to be told apart on the bench, and go in different holes",
-    find};
+    find_look_alikes};
 
 } // namespace matchmark::check::rules

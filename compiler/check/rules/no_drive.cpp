@@ -32,7 +32,7 @@ const model::Resource* untold(const Walk& walk, const Event& event) {
     return named;
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_no_drive(const Walk& walk, std::vector<Diagnostic>& findings) {
     std::vector<model::ItemId> reported;
     for (const Event& event : walk.events) {
         const model::Resource* tool = event.act ? untold(walk, event) : nullptr;
@@ -59,6 +59,6 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 extern const Rule no_drive;
 const Rule no_drive{"no-drive", "tools", Severity::advice,
                     "a fastener turned with a tool of the list, and declared without a drive",
-                    find};
+                    find_no_drive};
 
 } // namespace matchmark::check::rules

@@ -7,7 +7,7 @@ namespace matchmark::check::rules {
 
 namespace {
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_no_torque(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
         const Event& event = walk.events[at];
         if (!event.act)
@@ -33,6 +33,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule no_torque;
 const Rule no_torque{"no-torque", "torque", Severity::error,
-                     "tightening, to no stated torque, a fastener whose kind asks for one", find};
+                     "tightening, to no stated torque, a fastener whose kind asks for one",
+                     find_no_torque};
 
 } // namespace matchmark::check::rules

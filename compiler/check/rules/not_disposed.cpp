@@ -44,7 +44,7 @@ std::vector<model::ItemId> taken_out_of_service(const Walk& walk, const Event& e
     return items;
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_not_disposed(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
         for (const model::ItemId id : taken_out_of_service(walk, walk.events[at])) {
             const model::Kind& kind = walk.model.kind_of(id);
@@ -68,6 +68,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule not_disposed;
 const Rule not_disposed{"not-disposed", "hazard", Severity::error,
-                        "an old part, of a kind with a waste class, that is not disposed of", find};
+                        "an old part, of a kind with a waste class, that is not disposed of",
+                        find_not_disposed};
 
 } // namespace matchmark::check::rules

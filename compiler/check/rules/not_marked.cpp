@@ -46,7 +46,7 @@ std::vector<Unmarked> unmarked(const Walk& walk) {
     return all;
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_not_marked(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (const Unmarked& found : unmarked(walk)) {
         const bool one = !several(walk, found.items);
         const model::Item& first = walk.model.item(found.items.front());
@@ -72,6 +72,6 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule not_marked;
 const Rule not_marked{"not-marked", "not back", Severity::error,
-                      "taking off, unmarked, what must go back as it was", find};
+                      "taking off, unmarked, what must go back as it was", find_not_marked};
 
 } // namespace matchmark::check::rules

@@ -20,7 +20,8 @@ std::string otherwise(const Walk& walk) {
     return {};
 }
 
-void report(const Walk& walk, const DueLimit& found, std::vector<Diagnostic>& findings) {
+void report_not_measured(const Walk& walk, const DueLimit& found,
+                         std::vector<Diagnostic>& findings) {
     const model::ItemId item = found.item;
     const model::WearLimit& limit = *found.limit;
     const std::size_t due = found.from;
@@ -49,9 +50,9 @@ void report(const Walk& walk, const DueLimit& found, std::vector<Diagnostic>& fi
     findings.push_back(std::move(finding));
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_not_measured(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (const DueLimit& due : unmeasured(walk))
-        report(walk, due, findings);
+        report_not_measured(walk, due, findings);
 }
 
 } // namespace
@@ -59,6 +60,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 extern const Rule not_measured;
 const Rule not_measured{
     "not-measured", "needs", Severity::error,
-    "a limit declared on an item that the work lays open, and that is not measured", find};
+    "a limit declared on an item that the work lays open, and that is not measured",
+    find_not_measured};
 
 } // namespace matchmark::check::rules

@@ -49,7 +49,7 @@ Diagnostic finding_for(const Walk& walk, const LeftOff& left) {
     return finding;
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_not_put_back(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (const LeftOff& left : walk.left_off) {
         if (left.closed_in || told_as_too_early(walk, left))
             continue;
@@ -71,6 +71,6 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule not_put_back;
 const Rule not_put_back{"not-put-back", "not back", Severity::error,
-                        "what came off and is not back at the end", find};
+                        "what came off and is not back at the end", find_not_put_back};
 
 } // namespace matchmark::check::rules

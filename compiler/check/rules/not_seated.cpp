@@ -7,7 +7,7 @@ namespace matchmark::check::rules {
 
 namespace {
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_not_seated(const Walk& walk, std::vector<Diagnostic>& findings) {
     each_refusal<bench::NotSeated>(
         walk, [&](const Trouble& trouble, const bench::NotSeated& reason) {
             const bench::Act& act = act_of(walk, trouble);
@@ -28,6 +28,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule not_seated;
 const Rule not_seated{"not-seated", "not back", Severity::error,
-                      "fastening or plugging in before the parts that are tied are in place", find};
+                      "fastening or plugging in before the parts that are tied are in place",
+                      find_not_seated};
 
 } // namespace matchmark::check::rules

@@ -7,7 +7,7 @@ namespace matchmark::check::rules {
 
 namespace {
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_out_of_reach(const Walk& walk, std::vector<Diagnostic>& findings) {
     each_refusal<bench::OutOfReach>(
         walk, [&](const Trouble& trouble, const bench::OutOfReach& reason) {
             const bench::Act& act = act_of(walk, trouble);
@@ -26,6 +26,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule out_of_reach;
 const Rule out_of_reach{"out-of-reach", "reach", Severity::error,
-                        "work on what is still covered, or buried under another fastener", find};
+                        "work on what is still covered, or buried under another fastener",
+                        find_out_of_reach};
 
 } // namespace matchmark::check::rules

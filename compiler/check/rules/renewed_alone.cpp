@@ -7,7 +7,7 @@ namespace matchmark::check::rules {
 
 namespace {
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_renewed_alone(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
         const model::Action* action = walk.action(walk.events[at]);
         if (action == nullptr || action->sort != model::ActionSort::replace)
@@ -34,6 +34,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule renewed_alone;
 const Rule renewed_alone{"renewed-alone", "goal", Severity::error,
-                         "renewing by itself a part that is sold only with its assembly", find};
+                         "renewing by itself a part that is sold only with its assembly",
+                         find_renewed_alone};
 
 } // namespace matchmark::check::rules

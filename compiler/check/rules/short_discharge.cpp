@@ -15,7 +15,7 @@ std::string enough(double seconds) {
     return model::number_text(std::ceil(seconds * scale) / scale) + " s";
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_short_discharge(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (const Discharge& discharge : discharges(walk)) {
         const auto& stated = walk.action(walk.events[discharge.event])->duration;
         const auto takes = time_for(discharge);
@@ -40,6 +40,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule short_discharge;
 const Rule short_discharge{"short-discharge", "hazard", Severity::error,
-                           "a charge given less time than it takes to run down", find};
+                           "a charge given less time than it takes to run down",
+                           find_short_discharge};
 
 } // namespace matchmark::check::rules

@@ -94,8 +94,8 @@ std::string lacking(const Quantity& listed, double needed) {
     return to_text(Quantity{rounded, listed.unit, listed.measure, 0});
 }
 
-void report(const model::Resource& resource, const Quantity& listed, double needed,
-            const Walk& walk, const Need& need, std::vector<Diagnostic>& findings) {
+void report_short_supply(const model::Resource& resource, const Quantity& listed, double needed,
+                         const Walk& walk, const Need& need, std::vector<Diagnostic>& findings) {
     if (listed.base >= needed * (1 - 1e-9))
         return;
     const std::string more = lacking(listed, needed);
@@ -117,7 +117,7 @@ void report(const model::Resource& resource, const Quantity& listed, double need
     findings.push_back(std::move(finding));
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_short_supply(const Walk& walk, std::vector<Diagnostic>& findings) {
     const std::size_t own = walk.guide().resources.size();
     for (const auto& [index, need] : needs_of(walk)) {
         const model::Resource& resource = walk.procedure.resources[index];
@@ -125,10 +125,10 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
             continue;
         for (const Quantity& listed : resource.quantities) {
             if (listed.measure == Measure::number) {
-                report(resource, listed, need.pieces, walk, need, findings);
+                report_short_supply(resource, listed, need.pieces, walk, need, findings);
             } else if (const auto amount = need.amounts.find(listed.measure);
                        amount != need.amounts.end()) {
-                report(resource, listed, amount->second, walk, need, findings);
+                report_short_supply(resource, listed, amount->second, walk, need, findings);
             }
         }
     }
@@ -138,6 +138,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule short_supply;
 const Rule short_supply{"short-supply", "tools", Severity::warning,
-                        "a supply or spare of which the guide uses more than is listed", find};
+                        "a supply or spare of which the guide uses more than is listed",
+                        find_short_supply};
 
 } // namespace matchmark::check::rules

@@ -49,7 +49,7 @@ std::string right_tool(const Walk& walk, const model::Item& item) {
     return fmt::format("{} driver {}", item.bolt->drive, item.bolt->drive_size);
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_stand_in_driver(const Walk& walk, std::vector<Diagnostic>& findings) {
     std::vector<std::pair<model::ItemId, ResourceId>> reported;
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
         const Event& event = walk.events[at];
@@ -80,6 +80,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule stand_in_driver;
 const Rule stand_in_driver{"stand-in-driver", "tools", Severity::advice,
-                           "a driver that makes do where another is the right one", find};
+                           "a driver that makes do where another is the right one",
+                           find_stand_in_driver};
 
 } // namespace matchmark::check::rules

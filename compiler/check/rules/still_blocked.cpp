@@ -7,7 +7,7 @@ namespace matchmark::check::rules {
 
 namespace {
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_still_blocked(const Walk& walk, std::vector<Diagnostic>& findings) {
     each_refusal<bench::StillBlocked>(walk, [&](const Trouble& trouble,
                                                 const bench::StillBlocked& reason) {
         const bench::Act& act = act_of(walk, trouble);
@@ -24,6 +24,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule still_blocked;
 const Rule still_blocked{"still-blocked", "held", Severity::error,
-                         "taking out or putting in a part that another keeps from passing", find};
+                         "taking out or putting in a part that another keeps from passing",
+                         find_still_blocked};
 
 } // namespace matchmark::check::rules

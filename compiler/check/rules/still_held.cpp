@@ -7,7 +7,7 @@ namespace matchmark::check::rules {
 
 namespace {
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_still_held(const Walk& walk, std::vector<Diagnostic>& findings) {
     each_refusal<bench::StillHeld>(
         walk, [&](const Trouble& trouble, const bench::StillHeld& reason) {
             const bench::Act& act = act_of(walk, trouble);
@@ -26,6 +26,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule still_held;
 const Rule still_held{"still-held", "held", Severity::error,
-                      "removing or opening a part that something still ties to what stays", find};
+                      "removing or opening a part that something still ties to what stays",
+                      find_still_held};
 
 } // namespace matchmark::check::rules

@@ -7,7 +7,7 @@ namespace matchmark::check::rules {
 
 namespace {
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_still_in_place(const Walk& walk, std::vector<Diagnostic>& findings) {
     each_objection<StillInPlace>(walk, [&](const Trouble& trouble, const StillInPlace&) {
         const model::Action& action = *walk.action(walk.events[trouble.event]);
         const model::ItemId item = action.targets.front().ref.item;
@@ -23,6 +23,6 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule still_in_place;
 const Rule still_in_place{"still-in-place", "held", Severity::error,
-                          "replacing a part that was not taken out", find};
+                          "replacing a part that was not taken out", find_still_in_place};
 
 } // namespace matchmark::check::rules

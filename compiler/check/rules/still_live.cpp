@@ -8,7 +8,7 @@ namespace matchmark::check::rules {
 
 namespace {
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_still_live(const Walk& walk, std::vector<Diagnostic>& findings) {
     each_refusal<bench::StillLive>(walk, [&](const Trouble& trouble,
                                              const bench::StillLive& reason) {
         const bench::Act& act = act_of(walk, trouble);
@@ -29,6 +29,6 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule still_live;
 const Rule still_live{"still-live", "live", Severity::error,
-                      "parting, joining or moving what a source still feeds", find};
+                      "parting, joining or moving what a source still feeds", find_still_live};
 
 } // namespace matchmark::check::rules

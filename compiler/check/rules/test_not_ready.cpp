@@ -85,7 +85,7 @@ void find_not_back(const Walk& walk, std::vector<Diagnostic>& findings) {
     }
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_test_not_ready(const Walk& walk, std::vector<Diagnostic>& findings) {
     find_not_back(walk, findings);
     each_objection<NotReady>(walk, [&](const Trouble& trouble, const NotReady& reason) {
         const Event& event = walk.events[trouble.event];
@@ -112,6 +112,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 extern const Rule test_not_ready;
 const Rule test_not_ready{
     "test-not-ready", "tests", Severity::error,
-    "a test or measurement where its condition does not hold, or what it proves is out", find};
+    "a test or measurement where its condition does not hold, or what it proves is out",
+    find_test_not_ready};
 
 } // namespace matchmark::check::rules

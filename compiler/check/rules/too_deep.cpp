@@ -50,7 +50,7 @@ void find_swapped(const Walk& walk, const model::Item& a, const model::Item& b,
     findings.push_back(std::move(finding));
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_too_deep(const Walk& walk, std::vector<Diagnostic>& findings) {
     const auto pairs = pairs_taken_off(walk, [](const model::Item& a, const model::Item& b) {
         return !told_apart(a, b) && harmful_swap(a, b);
     });
@@ -67,6 +67,6 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 extern const Rule too_deep;
 const Rule too_deep{"too-deep", "look-alikes", Severity::error,
                     "a screw that reaches past the depth of its hole, or of that of its like",
-                    find};
+                    find_too_deep};
 
 } // namespace matchmark::check::rules

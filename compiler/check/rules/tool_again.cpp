@@ -106,8 +106,8 @@ bool touched_between(const Walk& walk, const Line& held, const Line& again) {
     return false;
 }
 
-void report(const Walk& walk, const Line& held, const Line& other, const Line& again,
-            std::vector<Diagnostic>& findings) {
+void report_tool_again(const Walk& walk, const Line& held, const Line& other, const Line& again,
+                       std::vector<Diagnostic>& findings) {
     const auto acts = acts_of(walk, again);
     const model::Action& line = *walk.action(walk.events[again.from]);
     const std::string& tool = walk.procedure.resources[again.tool->value].name;
@@ -142,12 +142,12 @@ void find_in(const Walk& walk, const std::vector<Line>& lines, std::size_t at,
         if (other != nullptr && held.fasteners_alone && !words_between(walk, held, again) &&
             !touched_between(walk, held, again) &&
             replay(walk, held.to, acts_of(walk, again), again.from))
-            report(walk, held, *other, again, findings);
+            report_tool_again(walk, held, *other, again, findings);
         return;
     }
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_tool_again(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (const std::vector<Line>& lines : runs_of_lines(walk)) {
         for (std::size_t at = 0; at < lines.size(); ++at) {
             if (lines[at].tool && lines[at].fasteners_alone)
@@ -160,6 +160,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule tool_again;
 const Rule tool_again{"tool-again", "tools", Severity::advice,
-                      "a tool put down and taken up again, for what could be done before", find};
+                      "a tool put down and taken up again, for what could be done before",
+                      find_tool_again};
 
 } // namespace matchmark::check::rules

@@ -47,7 +47,7 @@ void find_declared(const Walk& walk, const std::vector<StatedTorque>& used,
     }
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_torque_too_high(const Walk& walk, std::vector<Diagnostic>& findings) {
     const auto used = stated_torques(walk);
     find_declared(walk, used, findings);
     for (const StatedTorque& stated : used) {
@@ -69,6 +69,6 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule torque_too_high;
 const Rule torque_too_high{"torque-too-high", "torque", Severity::error,
-                           "a torque past what the thread can bear", find};
+                           "a torque past what the thread can bear", find_torque_too_high};
 
 } // namespace matchmark::check::rules

@@ -56,7 +56,7 @@ bool instructs_twice(const Sentence& sentence, Verbs& verbs) {
     return false;
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_two_instructions(const Walk& walk, std::vector<Diagnostic>& findings) {
     Verbs verbs(walk.model);
     for (const model::Prose* prose : procedural_prose(walk)) {
         for (const Sentence& sentence : sentences(walk.sources, *prose)) {
@@ -76,6 +76,6 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule two_instructions;
 const Rule two_instructions{"two-instructions", "prose", Severity::advice,
-                            "more than one instruction in a sentence", find};
+                            "more than one instruction in a sentence", find_two_instructions};
 
 } // namespace matchmark::check::rules

@@ -8,7 +8,7 @@ namespace matchmark::check::rules {
 
 namespace {
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_unknown_discharge(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (const Discharge& discharge : discharges(walk)) {
         const auto lacks = missing(discharge);
         if (walk.action(walk.events[discharge.event])->means->empty() || lacks.empty())
@@ -29,6 +29,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule unknown_discharge;
 const Rule unknown_discharge{"unknown-discharge", "hazard", Severity::advice,
-                             "a discharge of which too little is said to work out its time", find};
+                             "a discharge of which too little is said to work out its time",
+                             find_unknown_discharge};
 
 } // namespace matchmark::check::rules

@@ -37,7 +37,7 @@ std::vector<Reserved> reserved_work(const Walk& walk) {
     return all;
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_unlicensed_work(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (const Reserved& work : reserved_work(walk)) {
         const std::string who =
             work.trade.empty() ? "a licensed person" : "a licensed " + work.trade;
@@ -63,6 +63,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule unlicensed_work;
 const Rule unlicensed_work{"unlicensed-work", "hazard", Severity::error,
-                           "work for a licensed person in a guide for others", find};
+                           "work for a licensed person in a guide for others",
+                           find_unlicensed_work};
 
 } // namespace matchmark::check::rules

@@ -8,7 +8,7 @@ namespace matchmark::check::rules {
 
 namespace {
 
-std::string state_words(const model::Kind& kind, model::StateSet states) {
+std::string needed_state_words(const model::Kind& kind, model::StateSet states) {
     std::vector<std::string> words;
     for (std::size_t i = 0; i < kind.states.size(); ++i) {
         if (model::contains(states, static_cast<model::StateId>(i)))
@@ -17,11 +17,12 @@ std::string state_words(const model::Kind& kind, model::StateSet states) {
     return model::list(words, "or");
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_unmet_need(const Walk& walk, std::vector<Diagnostic>& findings) {
     each_refusal<bench::UnmetNeed>(walk, [&](const Trouble& trouble,
                                              const bench::UnmetNeed& reason) {
         const bench::Act& act = act_of(walk, trouble);
-        const std::string wanted = state_words(walk.model.kind_of(reason.item), reason.states);
+        const std::string wanted =
+            needed_state_words(walk.model.kind_of(reason.item), reason.states);
         Diagnostic finding = refused(
             walk, trouble,
             fmt::format("{}{} needs {} {} first",
@@ -41,6 +42,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule unmet_need;
 const Rule unmet_need{"unmet-need", "needs", Severity::error,
-                      "a verb whose declared `needs ITEM STATE to VERB` does not hold", find};
+                      "a verb whose declared `needs ITEM STATE to VERB` does not hold",
+                      find_unmet_need};
 
 } // namespace matchmark::check::rules

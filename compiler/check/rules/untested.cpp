@@ -44,8 +44,8 @@ Diagnostic too_early(const Walk& walk, const Proven& proven) {
     return finding;
 }
 
-void report(const Walk& walk, const std::vector<Obligation>& group,
-            std::optional<std::size_t> chance, std::vector<Diagnostic>& findings) {
+void report_untested(const Walk& walk, const std::vector<Obligation>& group,
+                     std::optional<std::size_t> chance, std::vector<Diagnostic>& findings) {
     std::vector<std::string> words;
     for (const Obligation& entry : group)
         words.push_back(name_of(walk, entry));
@@ -94,11 +94,11 @@ void report_in_groups(const Walk& walk, const std::vector<Obligation>& unproven,
             group.push_back(unproven[j]);
             taken[j] = true;
         }
-        report(walk, group, place_for(walk, group, chances), findings);
+        report_untested(walk, group, place_for(walk, group, chances), findings);
     }
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_untested(const Walk& walk, std::vector<Diagnostic>& findings) {
     std::vector<Obligation> unproven;
     std::vector<std::size_t> early;
     for (const Proven& proven : proofs(walk)) {
@@ -121,6 +121,6 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 extern const Rule untested;
 const Rule untested{"untested", "tests", Severity::error,
                     "a renewed part or a disturbed function that nothing tests once it is back",
-                    find};
+                    find_untested};
 
 } // namespace matchmark::check::rules

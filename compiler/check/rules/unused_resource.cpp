@@ -27,7 +27,7 @@ void add_missing(const Walk& walk, std::set<std::uint32_t>& used) {
     }
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_unused_resource(const Walk& walk, std::vector<Diagnostic>& findings) {
     auto ids = used_resources(walk);
     add_missing(walk, ids);
     const std::size_t own = walk.guide().resources.size();
@@ -50,6 +50,6 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule unused_resource;
 const Rule unused_resource{"unused-resource", "tools", Severity::warning,
-                           "a tool or supply on the list that no step uses", find};
+                           "a tool or supply on the list that no step uses", find_unused_resource};
 
 } // namespace matchmark::check::rules

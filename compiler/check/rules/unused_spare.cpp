@@ -26,7 +26,7 @@ std::optional<model::ItemId> item_for(const Walk& walk, const model::Resource& s
 }
 
 // What goes back used is reported there.
-bool reported_as_used(const Walk& walk, model::ItemId item) {
+bool spare_reported_as_used(const Walk& walk, model::ItemId item) {
     for (const Trouble& trouble : walk.troubles) {
         const auto* refusal = std::get_if<bench::Refusal>(&trouble.objection);
         if (refusal == nullptr || !std::holds_alternative<bench::UsedTwice>(*refusal))
@@ -37,7 +37,8 @@ bool reported_as_used(const Walk& walk, model::ItemId item) {
     return false;
 }
 
-void mend(const Walk& walk, const model::Resource& spare, model::ItemId item, Diagnostic& finding) {
+void mend_unused_spare(const Walk& walk, const model::Resource& spare, model::ItemId item,
+                       Diagnostic& finding) {
     const std::string line =
         fmt::format("replace {} with {}", walk.model.item(item).name, spare.name);
     finding.help = fmt::format("write `{}` while it is out, or take the spare off the list", line);
@@ -50,7 +51,7 @@ void mend(const Walk& walk, const model::Resource& spare, model::ItemId item, Di
     }
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_unused_spare(const Walk& walk, std::vector<Diagnostic>& findings) {
     // A spare that is fitted only when the book's limit says so is missed with the measurement.
     if (!unmeasured(walk).empty())
         return;
@@ -61,7 +62,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
         if (spare.sort != model::ResourceSort::spare || used.count(i) != 0)
             continue;
         const auto item = item_for(walk, spare);
-        if (item && reported_as_used(walk, *item))
+        if (item && spare_reported_as_used(walk, *item))
             continue;
         Diagnostic finding;
         finding.message = fmt::format("spare `{}` is on the list and never fitted", spare.name);
@@ -70,7 +71,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
         finding.why = "the old one would go back in, or the reader need not buy it";
         finding.help = "fit it with `replace`, or take it off the list";
         if (item)
-            mend(walk, spare, *item, finding);
+            mend_unused_spare(walk, spare, *item, finding);
         findings.push_back(std::move(finding));
     }
 }
@@ -79,6 +80,6 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule unused_spare;
 const Rule unused_spare{"unused-spare", "tools", Severity::error,
-                        "a spare on the list that no step fits", find};
+                        "a spare on the list that no step fits", find_unused_spare};
 
 } // namespace matchmark::check::rules

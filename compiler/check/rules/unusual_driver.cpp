@@ -50,7 +50,7 @@ bool is_driven(const Walk& walk, const Event& event) {
     return event.act && walk.model.kind_of(event.act->item).verbs[event.act->verb].by_driver;
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_unusual_driver(const Walk& walk, std::vector<Diagnostic>& findings) {
     std::vector<model::ItemId> seen;
     for (const Event& event : walk.events) {
         if (!is_driven(walk, event) ||
@@ -83,6 +83,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule unusual_driver;
 const Rule unusual_driver{"unusual-driver", "tools", Severity::advice,
-                          "a drive of another size than its thread usually has", find};
+                          "a drive of another size than its thread usually has",
+                          find_unusual_driver};
 
 } // namespace matchmark::check::rules

@@ -22,7 +22,7 @@ std::optional<double> usual_for(const StatedTorque& stated, const model::Frictio
     return model::usual_torque(*stated.thread, *stated.grade, friction->coefficient);
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_unusual_torque(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (const StatedTorque& stated : stated_torques(walk)) {
         const auto* friction = model::friction_of(walk.model, walk.model.item(stated.item));
         const auto usual = usual_for(stated, friction);
@@ -52,6 +52,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule unusual_torque;
 const Rule unusual_torque{"unusual-torque", "torque", Severity::warning,
-                          "a torque far from the usual one for thread, grade and friction", find};
+                          "a torque far from the usual one for thread, grade and friction",
+                          find_unusual_torque};
 
 } // namespace matchmark::check::rules

@@ -10,7 +10,8 @@ namespace matchmark::check::rules {
 namespace {
 
 // By a spare on the list, or else by a supply added to the list or named in the line.
-void mend(const Walk& walk, const Trouble& trouble, Diagnostic& finding, model::ItemId id) {
+void mend_used_twice(const Walk& walk, const Trouble& trouble, Diagnostic& finding,
+                     model::ItemId id) {
     const auto& resources = walk.procedure.resources;
     const model::Item& item = walk.model.item(id);
     const model::Action* action = walk.action(walk.events[trouble.event]);
@@ -43,7 +44,7 @@ void mend(const Walk& walk, const Trouble& trouble, Diagnostic& finding, model::
     }
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_used_twice(const Walk& walk, std::vector<Diagnostic>& findings) {
     each_refusal<bench::UsedTwice>(walk, [&](const Trouble& trouble, const bench::UsedTwice&) {
         const bench::Act& act = act_of(walk, trouble);
         Diagnostic finding =
@@ -56,7 +57,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
         const model::Kind& kind = walk.model.kind(item.kind);
         if (kind.span.known())
             finding.related.push_back({item.span, "good for one use"});
-        mend(walk, trouble, finding, act.item);
+        mend_used_twice(walk, trouble, finding, act.item);
         findings.push_back(std::move(finding));
     });
 }
@@ -66,6 +67,6 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 extern const Rule used_twice;
 const Rule used_twice{"used-twice", "one use", Severity::error,
                       "what is good for one use, put back without being renewed from the list",
-                      find};
+                      find_used_twice};
 
 } // namespace matchmark::check::rules

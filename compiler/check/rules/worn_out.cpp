@@ -18,7 +18,7 @@ bool made_again(const Walk& walk, const Event& event) {
     return kind.verbs[event.act->verb].to == kind.set_first.front();
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_worn_out(const Walk& walk, std::vector<Diagnostic>& findings) {
     std::map<model::ItemId, int> times;
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
         const Event& event = walk.events[at];
@@ -52,6 +52,6 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule worn_out;
 const Rule worn_out{"worn-out", "one use", Severity::warning,
-                    "parted and made again more often than its kind is good for", find};
+                    "parted and made again more often than its kind is good for", find_worn_out};
 
 } // namespace matchmark::check::rules

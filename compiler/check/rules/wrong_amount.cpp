@@ -11,7 +11,7 @@ namespace {
 // The project's own rule: a measuring jug is read to within this part.
 constexpr double as_good_as = 0.05;
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_wrong_amount(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
         const Event& event = walk.events[at];
         const model::Action* action = walk.action(event);
@@ -38,6 +38,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule wrong_amount;
 const Rule wrong_amount{"wrong-amount", "counts", Severity::warning,
-                        "a fluid drained or filled in another amount than is declared", find};
+                        "a fluid drained or filled in another amount than is declared",
+                        find_wrong_amount};
 
 } // namespace matchmark::check::rules

@@ -22,7 +22,7 @@ void compare(const model::Item& item, std::size_t expected, std::size_t found, S
     findings.push_back(std::move(finding));
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_wrong_count(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (const model::Item& item : walk.model.items) {
         if (!item.positions || item.positions->points.empty()) // on which side, and no more
             continue;
@@ -45,6 +45,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule wrong_count;
 const Rule wrong_count{"wrong-count", "counts", Severity::error,
-                       "marks or positions that do not add up to the count declared", find};
+                       "marks or positions that do not add up to the count declared",
+                       find_wrong_count};
 
 } // namespace matchmark::check::rules

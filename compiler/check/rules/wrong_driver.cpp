@@ -43,8 +43,8 @@ bool is_tool(const Walk& walk, ResourceId id) {
     return walk.procedure.resources[id.value].sort == ResourceSort::tool;
 }
 
-void report(const Walk& walk, std::size_t at, const model::Item& item, const model::Verb& verb,
-            std::vector<Diagnostic>& findings) {
+void report_wrong_driver(const Walk& walk, std::size_t at, const model::Item& item,
+                         const model::Verb& verb, std::vector<Diagnostic>& findings) {
     const model::Action& action = *walk.action(walk.events[at]);
     const auto named = std::find_if(action.with.begin(), action.with.end(),
                                     [&](ResourceId id) { return is_tool(walk, id); });
@@ -83,7 +83,7 @@ void report(const Walk& walk, std::size_t at, const model::Item& item, const mod
     findings.push_back(std::move(finding));
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_wrong_driver(const Walk& walk, std::vector<Diagnostic>& findings) {
     std::vector<model::ItemId> reported;
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
         const Event& event = walk.events[at];
@@ -108,7 +108,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
             std::find(reported.begin(), reported.end(), event.act->item) != reported.end())
             continue;
         reported.push_back(event.act->item);
-        report(walk, at, item, verb, findings);
+        report_wrong_driver(walk, at, item, verb, findings);
     }
 }
 
@@ -117,6 +117,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 extern const Rule wrong_driver;
 const Rule wrong_driver{
     "wrong-driver", "tools", Severity::error,
-    "a tool that does not fit the drive or the verb, or no tool where one is needed", find};
+    "a tool that does not fit the drive or the verb, or no tool where one is needed",
+    find_wrong_driver};
 
 } // namespace matchmark::check::rules

@@ -34,7 +34,7 @@ void tell_earlier(const Walk& walk, const Trouble& trouble, Diagnostic& finding)
     }
 }
 
-void find(const Walk& walk, std::vector<Diagnostic>& findings) {
+void find_wrong_state(const Walk& walk, std::vector<Diagnostic>& findings) {
     each_refusal<bench::WrongState>(walk, [&](const Trouble& trouble,
                                               const bench::WrongState& reason) {
         const bench::Act& act = act_of(walk, trouble);
@@ -67,6 +67,6 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule wrong_state;
 const Rule wrong_state{"wrong-state", "state", Severity::error,
-                       "a verb that the item's present state does not allow", find};
+                       "a verb that the item's present state does not allow", find_wrong_state};
 
 } // namespace matchmark::check::rules

@@ -20,7 +20,7 @@ namespace matchmark::drive {
 
 namespace {
 
-constexpr const char* command = "appraise";
+constexpr const char* appraise_command = "appraise";
 constexpr std::size_t most_changes = 10;
 
 // The parts asked for, or all; those of the index go along unseen.
@@ -79,14 +79,15 @@ std::vector<guide::DesignChange> design_changes(const bench::Bench& bench, const
     return changes;
 }
 
-int write_page(const guide::Appraisal& appraisal, const std::string& folder, Terminal& terminal) {
+int write_appraisal_page(const guide::Appraisal& appraisal, const std::string& folder,
+                         Terminal& terminal) {
     const std::string name = appraisal.device + "-appraisal.html";
     const std::string path =
         folder == "." ? name : folder + (folder.ends_with('/') ? "" : "/") + name;
     const auto written = terminal.disk.write(
         path, publish::appraisal_page(appraisal, draw::appraisal_figures(appraisal)));
     if (const auto* problem = std::get_if<DiskProblem>(&written))
-        return fail(terminal, command,
+        return fail(terminal, appraise_command,
                     fmt::format("`{}` cannot be written: {}", path, problem->reason));
     terminal.out << path << '\n';
     return exit_clean;
@@ -102,14 +103,15 @@ bool any_stuck(const guide::Appraisal& appraisal) {
 
 int appraise_device(const AppraiseOptions& options, Terminal& terminal) {
     if (options.html && options.json)
-        return fail(terminal, command, "--html writes a page and --json tells it here; choose one");
+        return fail(terminal, appraise_command,
+                    "--html writes a page and --json tells it here; choose one");
     if (options.folder.empty() ||
         (terminal.disk.exists(options.folder) && !terminal.disk.is_folder(options.folder)))
         return fail(
-            terminal, command,
+            terminal, appraise_command,
             fmt::format("`{}` is no folder; -o names the folder for the page", options.folder));
-    const auto read =
-        device_goal(command, options.path, options.parts, false, options.variant, terminal);
+    const auto read = device_goal(appraise_command, options.path, options.parts, false,
+                                  options.variant, terminal);
     if (const int* failed = std::get_if<int>(&read))
         return *failed;
     const auto& device = std::get<DeviceGoal>(read);
@@ -123,7 +125,7 @@ int appraise_device(const AppraiseOptions& options, Terminal& terminal) {
     appraisal.changes =
         design_changes(bench, device.done.sources, wanted, device.goal.items, options.jobs);
     if (options.html)
-        return write_page(appraisal, options.folder, terminal);
+        return write_appraisal_page(appraisal, options.folder, terminal);
     if (options.json)
         write_appraisal_json(appraisal, terminal.out);
     else

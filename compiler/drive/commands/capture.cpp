@@ -18,7 +18,7 @@ namespace matchmark::drive {
 
 namespace {
 
-constexpr const char* command = "capture";
+constexpr const char* capture_command = "capture";
 
 using Json = nlohmann::ordered_json;
 
@@ -46,16 +46,17 @@ std::string too_much(const std::string& text) {
 // Nothing when one of them cannot be read.
 std::optional<std::vector<NotesText>> read_all(const CaptureOptions& options, Terminal& terminal) {
     if (options.notes.empty()) {
-        fail(terminal, command, "name a file of notes, or - for standard input");
+        fail(terminal, capture_command, "name a file of notes, or - for standard input");
         return std::nullopt;
     }
     for (const std::string& path : options.notes) {
         if (terminal.disk.is_folder(path)) {
-            fail(terminal, command, fmt::format("`{}` is a folder; name the files of notes", path));
+            fail(terminal, capture_command,
+                 fmt::format("`{}` is a folder; name the files of notes", path));
             return std::nullopt;
         }
     }
-    const auto files = inputs(command, options.notes, terminal);
+    const auto files = inputs(capture_command, options.notes, terminal);
     if (!files)
         return std::nullopt;
     std::vector<NotesText> notes;
@@ -64,18 +65,18 @@ std::optional<std::vector<NotesText>> read_all(const CaptureOptions& options, Te
         if (!file.text) {
             auto read = terminal.disk.read(file.path);
             if (const auto* problem = std::get_if<DiskProblem>(&read)) {
-                fail(terminal, command,
+                fail(terminal, capture_command,
                      fmt::format("`{}` cannot be read: {}", file.path, problem->reason));
                 return std::nullopt;
             }
             text = std::move(std::get<std::string>(read));
         }
         if (first_unreadable_byte(text) != std::string::npos) {
-            fail(terminal, command, fmt::format("`{}` is not text in UTF-8", file.path));
+            fail(terminal, capture_command, fmt::format("`{}` is not text in UTF-8", file.path));
             return std::nullopt;
         }
         if (const std::string reason = too_much(text); !reason.empty()) {
-            fail(terminal, command, fmt::format("`{}`: {}", file.path, reason));
+            fail(terminal, capture_command, fmt::format("`{}`: {}", file.path, reason));
             return std::nullopt;
         }
         notes.push_back({file.path, std::move(text)});
@@ -87,12 +88,13 @@ std::optional<std::vector<NotesText>> read_all(const CaptureOptions& options, Te
 std::optional<Compilation> base_of(const CaptureOptions& options, Terminal& terminal, int& code) {
     code = exit_failed;
     if (options.device.empty())
-        return compile_library(command, "", terminal);
+        return compile_library(capture_command, "", terminal);
     if (!terminal.disk.exists(options.device) || terminal.disk.is_folder(options.device)) {
-        fail(terminal, command, fmt::format("there is no device's file `{}`", options.device));
+        fail(terminal, capture_command,
+             fmt::format("there is no device's file `{}`", options.device));
         return std::nullopt;
     }
-    auto read = sound_device(command, options.device, terminal);
+    auto read = sound_device(capture_command, options.device, terminal);
     if (const int* failed = std::get_if<int>(&read)) {
         code = *failed;
         return std::nullopt;
@@ -124,7 +126,7 @@ std::size_t to_decide(const Captured& all) {
     return count;
 }
 
-void write_text(const Captured& all, std::ostream& out) {
+void write_captured_text(const Captured& all, std::ostream& out) {
     const auto& description = all.description;
     std::size_t ties = 0;
     for (const capture::Piece& piece : description.pieces)
@@ -183,7 +185,7 @@ std::string why_refused(const Captured& all) {
 }
 
 // All files or none; nothing that is there already is lost unless that was asked for.
-bool write_files(const CaptureOptions& options, const Captured& all, Terminal& terminal) {
+bool write_captured_files(const CaptureOptions& options, const Captured& all, Terminal& terminal) {
     std::vector<std::pair<std::string, const std::string*>> files;
     files.emplace_back(all.device_path, &all.device_text);
     for (const CapturedGuide& guide : all.guides)
@@ -191,7 +193,7 @@ bool write_files(const CaptureOptions& options, const Captured& all, Terminal& t
     for (const auto& [path, text] : files) {
         const bool refined = !options.device.empty() && text == &all.device_text;
         if (!refined && !options.force && terminal.disk.exists(path)) {
-            fail(terminal, command,
+            fail(terminal, capture_command,
                  fmt::format("`{}` is there already; nothing is written. --force overwrites it, "
                              "--device refines a device",
                              path));
@@ -201,7 +203,7 @@ bool write_files(const CaptureOptions& options, const Captured& all, Terminal& t
     for (const auto& [path, text] : files) {
         const auto written = terminal.disk.write(path, *text);
         if (const auto* problem = std::get_if<DiskProblem>(&written)) {
-            fail(terminal, command,
+            fail(terminal, capture_command,
                  fmt::format("`{}` cannot be written: {}", path, problem->reason));
             return false;
         }
@@ -230,19 +232,20 @@ int capture_notes(const CaptureOptions& options, Terminal& terminal) {
     }
     if (all.guides.empty() && !all.refused) {
         report.write_text(terminal.err);
-        return fail(terminal, command, "the notes say nothing that is done; nothing is written");
+        return fail(terminal, capture_command,
+                    "the notes say nothing that is done; nothing is written");
     }
-    if (!all.refused && !write_files(options, all, terminal))
+    if (!all.refused && !write_captured_files(options, all, terminal))
         return exit_failed;
     if (options.json) {
         terminal.out << to_json(all, report).dump(2, ' ', false, Json::error_handler_t::replace)
                      << '\n';
     } else {
         if (!all.refused)
-            write_text(all, terminal.out);
+            write_captured_text(all, terminal.out);
         report.write_text(terminal.err);
         if (all.refused)
-            fail(terminal, command, why_refused(all));
+            fail(terminal, capture_command, why_refused(all));
     }
     return all.refused || report.count(Severity::error) > 0 ? exit_findings : exit_clean;
 }

@@ -16,7 +16,7 @@ namespace matchmark::drive {
 
 namespace {
 
-constexpr const char* command = "catalog";
+constexpr const char* catalog_command = "catalog";
 
 using Key = std::pair<std::string, std::string>;
 
@@ -95,7 +95,7 @@ void tell(const SourceMap& sources, std::vector<Diagnostic> findings, Terminal& 
 
 int write_out(const std::string& bytes, const std::string& path, Terminal& terminal) {
     if (bytes.empty()) {
-        return fail(terminal, command, "no file in memory can be made to write it through");
+        return fail(terminal, catalog_command, "no file in memory can be made to write it through");
     }
     if (path.empty()) {
         terminal.out << bytes;
@@ -103,7 +103,7 @@ int write_out(const std::string& bytes, const std::string& path, Terminal& termi
     }
     const auto written = terminal.disk.write(path, bytes);
     if (const auto* problem = std::get_if<DiskProblem>(&written)) {
-        return fail(terminal, command,
+        return fail(terminal, catalog_command,
                     fmt::format("`{}` cannot be written: {}", path, problem->reason));
     }
     terminal.out << path << '\n';
@@ -115,7 +115,7 @@ int take_over(language::Catalogue& found, Compilation& done, const CatalogOption
               Terminal& terminal) {
     auto read = terminal.disk.read(options.update);
     if (const auto* problem = std::get_if<DiskProblem>(&read)) {
-        return fail(terminal, command,
+        return fail(terminal, catalog_command,
                     fmt::format("`{}` cannot be read: {}", options.update, problem->reason));
     }
     std::vector<Diagnostic> findings;
@@ -133,24 +133,24 @@ int take_over(language::Catalogue& found, Compilation& done, const CatalogOption
 
 int catalog(const CatalogOptions& options, Terminal& terminal) {
     if (!options.language.empty() && language::find_traits(options.language) == nullptr) {
-        return fail(terminal, command,
+        return fail(terminal, catalog_command,
                     fmt::format("no rules of plurals and numbers are known for `{}`; {} are known",
                                 options.language, language_tags()));
     }
     if (options.path.empty() && !options.library) {
-        return fail(terminal, command, "a guide is to be named, or --library");
+        return fail(terminal, catalog_command, "a guide is to be named, or --library");
     }
     const std::string nothing;
     Compilation done;
     if (options.path.empty()) {
         done = compile(terminal.disk, "-", &nothing);
     } else {
-        const auto files = inputs(command, {options.path}, terminal);
+        const auto files = inputs(catalog_command, {options.path}, terminal);
         if (!files) {
             return exit_failed;
         }
         if (files->size() != 1 || terminal.disk.is_folder(options.path)) {
-            return fail(terminal, command,
+            return fail(terminal, catalog_command,
                         fmt::format("`{}` is a folder; name one file of a guide", options.path));
         }
         done = compile(terminal.disk, files->front().path, files->front().given());
@@ -159,7 +159,8 @@ int catalog(const CatalogOptions& options, Terminal& terminal) {
             return done.unreadable ? exit_failed : exit_findings;
         }
         if (done.procedures.empty()) {
-            return fail(terminal, command, fmt::format("`{}` declares no guide", options.path));
+            return fail(terminal, catalog_command,
+                        fmt::format("`{}` declares no guide", options.path));
         }
     }
     language::Catalogue found = found_in(done, options);

@@ -88,8 +88,8 @@ std::optional<std::vector<Input>> files_to_check(const CheckOptions& options, Te
     return files ? std::optional(touched_by(terminal.disk, *files, touched)) : std::nullopt;
 }
 
-int write_depfile(const CheckOptions& options, const std::set<std::string>& files,
-                  Terminal& terminal) {
+int write_check_depfile(const CheckOptions& options, const std::set<std::string>& files,
+                        Terminal& terminal) {
     // As compilers do it: `a.ok.d` says what `a.ok` depends on.
     const std::string target = options.depfile.ends_with(".d")
                                    ? options.depfile.substr(0, options.depfile.size() - 2)
@@ -225,7 +225,7 @@ Total check_all(Disk& disk, const std::vector<Input>& files, const CheckOptions&
     return total;
 }
 
-void write_text(const Total& total, bool touched, std::ostream& out) {
+void write_findings_text(const Total& total, bool touched, std::ostream& out) {
     if (!total.report.empty()) {
         total.report.write_text(out);
         return;
@@ -262,7 +262,7 @@ int check(const CheckOptions& options, Terminal& terminal) {
     }
     switch (options.as) {
     case CheckForm::text:
-        write_text(total, !options.touched.empty(), terminal.out);
+        write_findings_text(total, !options.touched.empty(), terminal.out);
         break;
     case CheckForm::json:
         total.report.write_json(terminal.out);
@@ -275,7 +275,7 @@ int check(const CheckOptions& options, Terminal& terminal) {
         break;
     }
     if (!options.depfile.empty()) {
-        if (const int wrong = write_depfile(options, total.depends, terminal)) {
+        if (const int wrong = write_check_depfile(options, total.depends, terminal)) {
             return wrong;
         }
     }

@@ -18,7 +18,7 @@ namespace matchmark::drive {
 
 namespace {
 
-constexpr const char* command = "compare";
+constexpr const char* compare_command = "compare";
 
 // One of the two states. A guide's file stands in the second place where both are the same.
 struct State {
@@ -169,7 +169,7 @@ int compare_for_git(const CompareOptions& options, Terminal& terminal) {
         return exit_clean;
     }
     if (words.size() != 7 && words.size() != 9) {
-        return fail(terminal, command,
+        return fail(terminal, compare_command,
                     fmt::format("--git takes the 7 or 9 words that git gives a diff driver, not {}",
                                 words.size()));
     }
@@ -270,7 +270,7 @@ int write(const CompareOptions& options, const compare::Report& report, Terminal
     } else {
         const auto written = terminal.disk.write(options.output, text);
         if (const auto* problem = std::get_if<DiskProblem>(&written)) {
-            return fail(terminal, command,
+            return fail(terminal, compare_command,
                         fmt::format("`{}` cannot be written: {}", options.output, problem->reason));
         }
         terminal.out << options.output << '\n';
@@ -287,12 +287,12 @@ int add_pair(const Pair& pair, bool in_folder, compare::Report& report, Terminal
     for (const State* state : {&before, &after}) {
         if (!state->readable) {
             tell_findings(*state, terminal.err);
-            return fail(terminal, command,
+            return fail(terminal, compare_command,
                         fmt::format("`{}` cannot be read as a guide; mend it first", state->name));
         }
     }
     if (!compare_states(before, after, report) && !in_folder) {
-        return fail(terminal, command,
+        return fail(terminal, compare_command,
                     fmt::format("`{}` declares neither a guide nor a device; compare a guide that "
                                 "uses it",
                                 after.name));
@@ -307,17 +307,17 @@ int compare_states(const CompareOptions& options, Terminal& terminal) {
         return compare_for_git(options, terminal);
     }
     if (options.paths.size() != 2) {
-        return fail(terminal, command, "name two files, OLD and NEW, or two folders");
+        return fail(terminal, compare_command, "name two files, OLD and NEW, or two folders");
     }
     if (options.json && options.html) {
-        return fail(terminal, command, "--json and --html are two forms; name one");
+        return fail(terminal, compare_command, "--json and --html are two forms; name one");
     }
     const bool folders = terminal.disk.is_folder(options.paths[0]);
     if (folders != terminal.disk.is_folder(options.paths[1])) {
-        return fail(terminal, command, "OLD and NEW are both files or both folders");
+        return fail(terminal, compare_command, "OLD and NEW are both files or both folders");
     }
-    const auto olds = inputs(command, {options.paths[0]}, terminal);
-    const auto news = olds ? inputs(command, {options.paths[1]}, terminal) : std::nullopt;
+    const auto olds = inputs(compare_command, {options.paths[0]}, terminal);
+    const auto news = olds ? inputs(compare_command, {options.paths[1]}, terminal) : std::nullopt;
     if (!news) {
         return exit_failed;
     }

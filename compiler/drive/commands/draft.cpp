@@ -18,7 +18,7 @@ namespace matchmark::drive {
 
 namespace {
 
-constexpr const char* command = "draft";
+constexpr const char* draft_command = "draft";
 
 // "replace cell, board"
 struct GoalWords {
@@ -44,13 +44,13 @@ bool can_be_done(const model::Model& model, const plan::DraftGoal& goal, Termina
         const model::Item& item = model.item(id);
         if (goal.verb == "replace" && item.renewed_as.known()) {
             const std::string& whole = model.item(item.renewed_as).name;
-            fail(terminal, command,
+            fail(terminal, draft_command,
                  fmt::format("`{}` is sold only with `{}`: draft --goal \"replace {}\"", item.name,
                              whole, whole));
             return false;
         }
         if (goal.verb == "replace" && item.role != model::Role::part) {
-            fail(terminal, command,
+            fail(terminal, draft_command,
                  fmt::format("`{}` is no part; a part is replaced, the rest is renewed on the way",
                              item.name));
             return false;
@@ -60,7 +60,7 @@ bool can_be_done(const model::Model& model, const plan::DraftGoal& goal, Termina
             for (const model::Verb& verb : model.kind_of(id).verbs) {
                 verbs.push_back(verb.name);
             }
-            fail(terminal, command,
+            fail(terminal, draft_command,
                  fmt::format("nobody can {} {}{}", goal.verb, model::with_kind(model, id),
                              did_you_mean(goal.verb, verbs)));
             return false;
@@ -95,13 +95,13 @@ bool same_in_all(const DeviceGoal& device, const plan::WayIn& way) {
     return true;
 }
 
-int deliver(const DraftOptions& options, const MendedDraft& guide, Terminal& terminal) {
+int deliver_draft(const DraftOptions& options, const MendedDraft& guide, Terminal& terminal) {
     if (options.output.empty()) {
         terminal.out << guide.text;
     } else {
         const auto written = terminal.disk.write(options.output, guide.text);
         if (const auto* problem = std::get_if<DiskProblem>(&written)) {
-            return fail(terminal, command,
+            return fail(terminal, draft_command,
                         fmt::format("`{}` cannot be written: {}", options.output, problem->reason));
         }
         terminal.out << options.output << '\n';
@@ -117,10 +117,10 @@ int deliver(const DraftOptions& options, const MendedDraft& guide, Terminal& ter
 int draft_guide(const DraftOptions& options, Terminal& terminal) {
     const GoalWords words = goal_words(options.goal);
     if (words.names.empty()) {
-        return fail(terminal, command, "say what the guide is for: --goal \"replace PART\"");
+        return fail(terminal, draft_command, "say what the guide is for: --goal \"replace PART\"");
     }
     const auto read =
-        device_goal(command, options.path, words.names, false, options.variant, terminal);
+        device_goal(draft_command, options.path, words.names, false, options.variant, terminal);
     if (const int* failed = std::get_if<int>(&read)) {
         return *failed;
     }
@@ -134,7 +134,7 @@ int draft_guide(const DraftOptions& options, Terminal& terminal) {
     limits.by_reason = true;
     const plan::WayIn way = plan::way_in({&model, device.variant}, device.goal, limits);
     if (way.proof == plan::Proof::impossible || way.proof == plan::Proof::unknown) {
-        fail(terminal, command, "there is no way in; `matchmark plan --reach` says why");
+        fail(terminal, draft_command, "there is no way in; `matchmark plan --reach` says why");
         return exit_findings;
     }
     if (!model.device.variants.empty() && !same_in_all(device, way)) {
@@ -144,7 +144,7 @@ int draft_guide(const DraftOptions& options, Terminal& terminal) {
     const std::string path = options.output.empty() ? beside(options.path, name) : options.output;
     const std::string text = tidied_text(
         plan::draft({&model, device.variant}, way, goal, seen_from(path, options.path)));
-    return deliver(options, mended_draft(terminal.disk, path, text), terminal);
+    return deliver_draft(options, mended_draft(terminal.disk, path, text), terminal);
 }
 
 } // namespace matchmark::drive

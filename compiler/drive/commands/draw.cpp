@@ -20,7 +20,7 @@ namespace matchmark::drive {
 
 namespace {
 
-constexpr const char* command = "draw";
+constexpr const char* draw_command = "draw";
 
 struct Wanted {
     draw::What what = draw::What::access;
@@ -70,7 +70,7 @@ bool read_forms(const std::string& named, Wanted& wanted, Terminal& terminal) {
         at = end + 1;
         if (form != "svg" && form != "pdf") {
             const std::string near = did_you_mean(form, {"svg", "pdf"});
-            fail(terminal, command,
+            fail(terminal, draw_command,
                  fmt::format("there is no form `{}`{}", form,
                              near.empty() ? "; svg and pdf are known" : near));
             return false;
@@ -84,7 +84,7 @@ bool read_options(const DrawOptions& options, Wanted& wanted, Terminal& terminal
     const auto what = draw::what_named(options.what);
     if (!what) {
         const std::string near = did_you_mean(options.what, draw::what_names());
-        fail(terminal, command,
+        fail(terminal, draw_command,
              fmt::format("there is no drawing `{}`{}", options.what,
                          near.empty() ? "; " + model::list(draw::what_names()) + " are known"
                                       : near));
@@ -92,13 +92,13 @@ bool read_options(const DrawOptions& options, Wanted& wanted, Terminal& terminal
     }
     wanted.what = *what;
     if (!options.way_to.empty() && *what == draw::What::order) {
-        fail(terminal, command, "--way-to goes with access, held and wiring");
+        fail(terminal, draw_command, "--way-to goes with access, held and wiring");
         return false;
     }
     if (options.folder.empty() ||
         (terminal.disk.exists(options.folder) && !terminal.disk.is_folder(options.folder))) {
         fail(
-            terminal, command,
+            terminal, draw_command,
             fmt::format("`{}` is no folder; -o names the folder for the drawings", options.folder));
         return false;
     }
@@ -119,7 +119,7 @@ bool find_part(const model::Model& model, const std::string& name, draw::Viewing
         }
         names.push_back(model.items[i].name);
     }
-    fail(terminal, command,
+    fail(terminal, draw_command,
          fmt::format("the device has no `{}`{}", name, did_you_mean(name, names)));
     return false;
 }
@@ -146,17 +146,17 @@ std::vector<DrawnFile> drawn(const Compilation& done, const Wanted& wanted,
     return files;
 }
 
-int write_files(const std::vector<DrawnFile>& files, const std::string& folder,
-                Terminal& terminal) {
+int write_drawings(const std::vector<DrawnFile>& files, const std::string& folder,
+                   Terminal& terminal) {
     for (const DrawnFile& file : files) {
         const std::string path =
             folder == "." ? file.name : folder + (folder.ends_with('/') ? "" : "/") + file.name;
         if (file.bytes.empty()) {
-            return fail(terminal, command, fmt::format("`{}` cannot be drawn", path));
+            return fail(terminal, draw_command, fmt::format("`{}` cannot be drawn", path));
         }
         const auto written = terminal.disk.write(path, file.bytes);
         if (const auto* problem = std::get_if<DiskProblem>(&written)) {
-            return fail(terminal, command,
+            return fail(terminal, draw_command,
                         fmt::format("`{}` cannot be written: {}", path, problem->reason));
         }
         terminal.out << path << '\n';
@@ -171,13 +171,13 @@ int draw_device(const DrawOptions& options, Terminal& terminal) {
     if (!read_options(options, wanted, terminal)) {
         return exit_failed;
     }
-    const auto files = inputs(command, {options.path}, terminal);
+    const auto files = inputs(draw_command, {options.path}, terminal);
     if (!files) {
         return exit_failed;
     }
     if (files->size() != 1 || terminal.disk.is_folder(options.path)) {
         return fail(
-            terminal, command,
+            terminal, draw_command,
             fmt::format("`{}` is a folder; name one file of a device or a guide", options.path));
     }
     const Compilation done = compile(terminal.disk, files->front().path, files->front().given());
@@ -189,19 +189,19 @@ int draw_device(const DrawOptions& options, Terminal& terminal) {
     }
     draw::Viewing viewing;
     if (!done.model.device.span.known()) {
-        return fail(terminal, command, fmt::format("`{}` declares no device", options.path));
+        return fail(terminal, draw_command, fmt::format("`{}` declares no device", options.path));
     }
     if (!find_part(done.model, options.way_to, viewing, terminal)) {
         return exit_failed;
     }
     const auto made = drawn(done, wanted, viewing, options.what);
     if (made.empty()) {
-        return fail(terminal, command,
+        return fail(terminal, draw_command,
                     wanted.what == draw::What::order
                         ? "no guide is declared there; a device alone has no order of steps"
                         : "nothing is wired, fed or piped there");
     }
-    return write_files(made, options.folder, terminal);
+    return write_drawings(made, options.folder, terminal);
 }
 
 } // namespace matchmark::drive

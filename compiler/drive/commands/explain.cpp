@@ -90,7 +90,7 @@ void write_table(const std::vector<Topic>& topics, bool json, std::ostream& out)
     }
 }
 
-void write_page(const Topic& topic, bool json, std::ostream& out) {
+void write_rule_page(const Topic& topic, bool json, std::ostream& out) {
     if (json) {
         Json object = json_of(topic);
         object["page"] = topic.page;
@@ -122,7 +122,7 @@ int explain(const ExplainOptions& options, Terminal& terminal) {
     std::vector<Topic> group;
     for (const Topic& topic : topics) {
         if (topic.name == options.topic) {
-            write_page(topic, options.json, terminal.out);
+            write_rule_page(topic, options.json, terminal.out);
             return exit_clean;
         }
         if (options.topic.empty() || topic.group == options.topic) {

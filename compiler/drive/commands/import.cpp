@@ -19,7 +19,7 @@ namespace matchmark::drive {
 
 namespace {
 
-constexpr const char* command = "import";
+constexpr const char* import_command = "import";
 
 std::string file_name(const std::string& path) {
     const auto slash = path.rfind('/');
@@ -33,7 +33,7 @@ std::optional<std::string> name_for(const ImportOptions& options, Terminal& term
         options.name.empty() ? name_from(file.substr(0, file.rfind('.'))) : options.name;
     if (name.empty() || !reads_well("part " + name + "\n")) {
         const std::string offered = name_from(name);
-        fail(terminal, command,
+        fail(terminal, import_command,
              fmt::format("`{}` is no name: a letter, then letters, digits and hyphens{}; say it "
                          "with --name",
                          name, offered.empty() || offered == name ? "" : ", as `" + offered + "`"));
@@ -48,15 +48,16 @@ std::optional<std::string> text_of_table(const std::string& bytes, const ImportO
     if (!table.problem.empty()) {
         const std::string line =
             table.problem_line == 0 ? "" : fmt::format(", line {}", table.problem_line);
-        fail(terminal, command, fmt::format("`{}`{}: {}", options.path, line, table.problem));
+        fail(terminal, import_command,
+             fmt::format("`{}`{}: {}", options.path, line, table.problem));
         return std::nullopt;
     }
     const PartsTable parts = read_parts(table);
     if (!parts.problem.empty()) {
-        fail(terminal, command, fmt::format("`{}`: {}", options.path, parts.problem));
+        fail(terminal, import_command, fmt::format("`{}`: {}", options.path, parts.problem));
         return std::nullopt;
     }
-    const auto library = compile_library(command, "", terminal);
+    const auto library = compile_library(import_command, "", terminal);
     if (!library) {
         return std::nullopt;
     }
@@ -67,18 +68,18 @@ std::optional<std::string> text_of_outline(const std::string& bytes, const Impor
                                            const std::string& name, const std::string& path,
                                            Terminal& terminal) {
     if (options.for_device.empty()) {
-        fail(terminal, command,
+        fail(terminal, import_command,
              "an outline is of work on a device: name its file, --for "
              "DEVICE.mmk");
         return std::nullopt;
     }
-    const auto read = sound_device(command, options.for_device, terminal);
+    const auto read = sound_device(import_command, options.for_device, terminal);
     const auto* device = std::get_if<Compilation>(&read);
     if (device == nullptr) {
         return std::nullopt;
     }
     if (first_unreadable_byte(bytes) != std::string::npos) {
-        fail(terminal, command, fmt::format("`{}` is not text in UTF-8", options.path));
+        fail(terminal, import_command, fmt::format("`{}` is not text in UTF-8", options.path));
         return std::nullopt;
     }
     return guide_from({bytes, name, file_name(options.path), seen_from(path, options.for_device)},
@@ -94,15 +95,15 @@ void tell_json(const std::string& path, const std::vector<OpenPlace>& places, st
     out << object.dump(2) << '\n';
 }
 
-int deliver(const ImportOptions& options, const std::string& path, const std::string& text,
-            Terminal& terminal) {
+int deliver_import(const ImportOptions& options, const std::string& path, const std::string& text,
+                   Terminal& terminal) {
     const std::vector<OpenPlace> places = open_places(text);
     if (options.output.empty()) {
         terminal.out << text;
     } else {
         const auto written = terminal.disk.write(path, text);
         if (const auto* problem = std::get_if<DiskProblem>(&written)) {
-            return fail(terminal, command,
+            return fail(terminal, import_command,
                         fmt::format("`{}` cannot be written: {}", path, problem->reason));
         }
     }
@@ -132,11 +133,11 @@ int import_file(const ImportOptions& options, Terminal& terminal) {
                           options.path.ends_with(".txt");
     if (!is_outline && !is_table) {
         return fail(
-            terminal, command,
+            terminal, import_command,
             fmt::format("`{}` is neither a table (.csv, .tsv) nor an outline (.md)", options.path));
     }
     if (is_table && !options.for_device.empty()) {
-        return fail(terminal, command, "a table makes a device; --for goes with an outline");
+        return fail(terminal, import_command, "a table makes a device; --for goes with an outline");
     }
     const auto name = name_for(options, terminal);
     if (!name) {
@@ -145,18 +146,18 @@ int import_file(const ImportOptions& options, Terminal& terminal) {
     const std::string path =
         options.output.empty() ? beside(options.path, *name + ".mmk") : options.output;
     if (!options.output.empty() && terminal.disk.exists(path)) {
-        return fail(terminal, command,
+        return fail(terminal, import_command,
                     fmt::format("`{}` is there already; nothing is written", path));
     }
     const auto read = terminal.disk.read(options.path);
     if (const auto* problem = std::get_if<DiskProblem>(&read)) {
-        return fail(terminal, command,
+        return fail(terminal, import_command,
                     fmt::format("`{}` cannot be read: {}", options.path, problem->reason));
     }
     const auto& bytes = std::get<std::string>(read);
     const auto text = is_table ? text_of_table(bytes, options, *name, terminal)
                                : text_of_outline(bytes, options, *name, path, terminal);
-    return text ? deliver(options, path, settled(terminal.disk, path, *text), terminal)
+    return text ? deliver_import(options, path, settled(terminal.disk, path, *text), terminal)
                 : exit_failed;
 }
 

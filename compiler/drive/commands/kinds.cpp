@@ -14,9 +14,9 @@ namespace matchmark::drive {
 
 namespace {
 
-constexpr const char* command = "kinds";
+constexpr const char* kinds_command = "kinds";
 
-void write_json(const Found& found, std::ostream& out) {
+void write_kinds_json(const Found& found, std::ostream& out) {
     nlohmann::ordered_json object;
     for (const Shelf& shelf : shelves())
         object[std::string(shelf.json_key)] = nlohmann::ordered_json::array();
@@ -60,13 +60,14 @@ std::vector<std::string> all_names(const std::vector<Entry>& entries) {
 } // namespace
 
 int kinds(const KindsOptions& options, Terminal& terminal) {
-    const auto done = compile_library(command, options.in, terminal);
+    const auto done = compile_library(kinds_command, options.in, terminal);
     if (!done)
         return exit_failed;
     const std::vector<Entry> entries = catalogue(done->model);
     if (options.markdown) {
         if (!options.word.empty() || options.json)
-            return fail(terminal, command, "--markdown writes the whole library, as one page");
+            return fail(terminal, kinds_command,
+                        "--markdown writes the whole library, as one page");
         terminal.out << parts_page(done->sources, done->model, entries);
         return exit_clean;
     }
@@ -78,12 +79,12 @@ int kinds(const KindsOptions& options, Terminal& terminal) {
         found = find(entries, options.word);
     }
     if (found.entries.empty()) {
-        return fail(terminal, command,
+        return fail(terminal, kinds_command,
                     fmt::format("nothing in the library is called `{}`, and no title has it{}",
                                 options.word, did_you_mean(options.word, all_names(entries))));
     }
     if (options.json) {
-        write_json(found, terminal.out);
+        write_kinds_json(found, terminal.out);
     } else if (found.whole) {
         write_pages(found, terminal.out);
     } else {

@@ -85,7 +85,7 @@ void mend_one(Mending& mending, const Input& input, bool all, std::string* stand
 
 // Nothing is written before every text is known; a file that cannot be written is told and the rest
 // are written.
-bool write_all(const Mending& mending, Terminal& terminal) {
+bool write_mended(const Mending& mending, Terminal& terminal) {
     bool written = true;
     for (const auto& [path, text] : mending.disk.changed()) {
         const auto result = terminal.disk.replace(path, mending.before.at(path), text);
@@ -109,7 +109,8 @@ std::string diff_of(const OverlayDisk& changed, Disk& disk) {
     return diff;
 }
 
-void write_json(const Mending& mending, bool dry_run, std::ostream& out, const std::string& diff) {
+void write_mend_json(const Mending& mending, bool dry_run, std::ostream& out,
+                     const std::string& diff) {
     nlohmann::ordered_json object;
     object["mended"] = mending.mended;
     object["files"] = nlohmann::ordered_json::array();
@@ -160,9 +161,9 @@ int mend(const MendOptions& options, Terminal& terminal) {
         }
     }
     diff += options.dry_run ? diff_of(mending.disk, terminal.disk) : "";
-    const bool written = options.dry_run || write_all(mending, terminal);
+    const bool written = options.dry_run || write_mended(mending, terminal);
     if (options.json) {
-        write_json(mending, options.dry_run, terminal.out, diff);
+        write_mend_json(mending, options.dry_run, terminal.out, diff);
     } else {
         std::ostream& told = filters ? terminal.err : terminal.out;
         told << diff;

@@ -16,7 +16,7 @@ namespace matchmark::drive {
 
 namespace {
 
-constexpr const char* command = "new";
+constexpr const char* new_command = "new";
 constexpr std::size_t most_tries =
     12; // drafts of a guide that are checked before the empty one is taken
 
@@ -56,7 +56,7 @@ std::optional<std::string> device_text(const NewOptions& options, const std::str
                                        Terminal& terminal) {
     std::string text = tidied_text(device_draft(options.name));
     if (!checks_clean(terminal.disk, path, text)) {
-        fail(terminal, command,
+        fail(terminal, new_command,
              fmt::format("`{}` is already the name of something else; choose another name",
                          options.name));
         return std::nullopt;
@@ -64,21 +64,21 @@ std::optional<std::string> device_text(const NewOptions& options, const std::str
     return text;
 }
 
-std::optional<std::string> guide_text(const NewOptions& options, const std::string& path,
-                                      Terminal& terminal) {
+std::optional<std::string> new_guide_text(const NewOptions& options, const std::string& path,
+                                          Terminal& terminal) {
     if (options.for_device.empty()) {
-        fail(terminal, command, "a guide is for a device: name its file, --for DEVICE.mmk");
+        fail(terminal, new_command, "a guide is for a device: name its file, --for DEVICE.mmk");
         return std::nullopt;
     }
-    const auto files = inputs(command, {options.for_device}, terminal);
+    const auto files = inputs(new_command, {options.for_device}, terminal);
     if (!files) {
         return std::nullopt;
     }
     if (files->size() != 1 || files->front().path == "-") {
-        fail(terminal, command, "--for asks for one file");
+        fail(terminal, new_command, "--for asks for one file");
         return std::nullopt;
     }
-    const auto read = sound_device(command, files->front().path, terminal);
+    const auto read = sound_device(new_command, files->front().path, terminal);
     const auto* device = std::get_if<Compilation>(&read);
     if (device == nullptr) {
         return std::nullopt;
@@ -98,34 +98,34 @@ std::optional<std::string> guide_text(const NewOptions& options, const std::stri
 
 int start_new(const NewOptions& options, Terminal& terminal) {
     if (options.sort != "device" && options.sort != "guide") {
-        return fail(terminal, command,
+        return fail(terminal, new_command,
                     fmt::format("`{}` cannot be started; say `new device NAME` or `new guide NAME "
                                 "--for DEVICE.mmk`{}",
                                 options.sort, did_you_mean(options.sort, {"device", "guide"})));
     }
     if (options.name.empty()) {
-        return fail(terminal, command,
+        return fail(terminal, new_command,
                     fmt::format("name the {0}: `matchmark new {0} NAME`", options.sort));
     }
     if (!is_name(options.name)) {
         const std::string offered = as_name(options.name);
-        return fail(terminal, command,
+        return fail(terminal, new_command,
                     fmt::format("`{}` is no name: a letter, then letters, digits and hyphens{}",
                                 options.name, offered.empty() ? "" : "; write `" + offered + "`"));
     }
     const std::string path = options.output.empty() ? options.name + ".mmk" : options.output;
     if (terminal.disk.exists(path)) {
-        return fail(terminal, command,
+        return fail(terminal, new_command,
                     fmt::format("`{}` is there already; nothing is written", path));
     }
     const auto text = options.sort == "device" ? device_text(options, path, terminal)
-                                               : guide_text(options, path, terminal);
+                                               : new_guide_text(options, path, terminal);
     if (!text) {
         return exit_failed;
     }
     const auto written = terminal.disk.write(path, *text);
     if (const auto* problem = std::get_if<DiskProblem>(&written)) {
-        return fail(terminal, command,
+        return fail(terminal, new_command,
                     fmt::format("`{}` cannot be written: {}", path, problem->reason));
     }
     terminal.out << path << '\n';

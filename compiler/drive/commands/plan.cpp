@@ -20,7 +20,7 @@ namespace matchmark::drive {
 
 namespace {
 
-constexpr const char* command = "plan";
+constexpr const char* plan_command = "plan";
 
 using Json = nlohmann::ordered_json;
 using plan::Proof;
@@ -89,8 +89,8 @@ std::string proof_words(const WayIn& way) {
                        guide::time_words(way.at_least_seconds), guide::time_words(way.seconds));
 }
 
-void write_text(const model::Model& model, const plan::WayInGoal& goal, const WayIn& way,
-                const PlanOptions& options, std::ostream& out) {
+void write_plan_text(const model::Model& model, const plan::WayInGoal& goal, const WayIn& way,
+                     const PlanOptions& options, std::ostream& out) {
     const std::string what = asked(model, options, goal);
     if (way.acts.empty()) {
         out << what << " there is nothing to be done.\n";
@@ -245,23 +245,23 @@ Jobs jobs_of(const bench::Bench& on, const plan::WayInGoal& goal,
 
 int plan_way_in(const PlanOptions& options, Terminal& terminal) {
     if (options.reach.empty() && !options.what_if) {
-        return fail(terminal, command, "say what is to be reached: --reach PART");
+        return fail(terminal, plan_command, "say what is to be reached: --reach PART");
     }
     if (options.what_if && !options.then.empty()) {
-        return fail(terminal, command, "--what-if takes its parts from --reach, not --then");
+        return fail(terminal, plan_command, "--what-if takes its parts from --reach, not --then");
     }
     const std::vector<std::string> reach = each_once(options.reach);
     std::vector<std::string> names = reach;
     const std::vector<std::string> after = each_once(options.then);
     names.insert(names.end(), after.begin(), after.end());
     auto read =
-        device_goal(command, options.path, names, options.expose, options.variant, terminal);
+        device_goal(plan_command, options.path, names, options.expose, options.variant, terminal);
     if (const int* failed = std::get_if<int>(&read)) {
         return *failed;
     }
     auto& device = std::get<DeviceGoal>(read);
     if (const auto wrong = choose_timing(device.done.model, options.timing)) {
-        return fail(terminal, command, *wrong);
+        return fail(terminal, plan_command, *wrong);
     }
     if (options.what_if) {
         return tell_what_if(device, options, terminal);
@@ -287,7 +287,7 @@ int plan_way_in(const PlanOptions& options, Terminal& terminal) {
         root["assumed"] = assumed_json(device.done, on, device.goal, way);
         terminal.out << root.dump(2, ' ', false, Json::error_handler_t::replace) << '\n';
     } else if (found) {
-        write_text(model, device.goal, way, options, terminal.out);
+        write_plan_text(model, device.goal, way, options, terminal.out);
         if (!jobs.together.empty()) {
             write_jobs(model, jobs.together, way, terminal.out);
         }

@@ -26,7 +26,7 @@ namespace matchmark::drive {
 
 namespace {
 
-constexpr const char* command = "publish";
+constexpr const char* publish_command = "publish";
 
 struct Page {
     std::string file; // its name in the output folder
@@ -169,7 +169,7 @@ bool names_are_unique(const Pages& pages, Terminal& terminal) {
     for (const Page& page : pages.pages) {
         const auto [place, is_new] = sources.emplace(page.file, page.source);
         if (!is_new) {
-            fail(terminal, command,
+            fail(terminal, publish_command,
                  fmt::format("`{}` would be written twice: for `{}` and for `{}`; give one of the "
                              "guides another name",
                              page.file, place->second, page.source));
@@ -183,7 +183,7 @@ std::string path_of(const Page& page, const std::string& folder) {
     return folder == "." ? page.file : folder + (folder.ends_with('/') ? "" : "/") + page.file;
 }
 
-int write_depfile(const Pages& pages, const PublishOptions& options, Terminal& terminal) {
+int write_publish_depfile(const Pages& pages, const PublishOptions& options, Terminal& terminal) {
     if (options.depfile.empty()) {
         return exit_clean;
     }
@@ -193,22 +193,23 @@ int write_depfile(const Pages& pages, const PublishOptions& options, Terminal& t
     }
     const std::string text = depfile_text(targets, pages.depends);
     if (text.empty()) {
-        return fail(terminal, command, "a name with a line end cannot stand in a dependency file");
+        return fail(terminal, publish_command,
+                    "a name with a line end cannot stand in a dependency file");
     }
     const auto written = terminal.disk.write(options.depfile, text);
     if (const auto* problem = std::get_if<DiskProblem>(&written)) {
-        return fail(terminal, command,
+        return fail(terminal, publish_command,
                     fmt::format("`{}` cannot be written: {}", options.depfile, problem->reason));
     }
     return exit_clean;
 }
 
-int write_all(const Pages& pages, const std::string& folder, Terminal& terminal) {
+int write_forms(const Pages& pages, const std::string& folder, Terminal& terminal) {
     for (const Page& page : pages.pages) {
         const std::string path = path_of(page, folder);
         const auto written = terminal.disk.write(path, page.bytes);
         if (const auto* problem = std::get_if<DiskProblem>(&written)) {
-            return fail(terminal, command,
+            return fail(terminal, publish_command,
                         fmt::format("`{}` cannot be written: {}", path, problem->reason));
         }
         terminal.out << path << '\n';
@@ -231,7 +232,7 @@ Chosen chosen_forms(const std::string& named, Terminal& terminal) {
     for (const std::string& name : wanted) {
         if (std::find(known.begin(), known.end(), name) == known.end()) {
             const std::string near = did_you_mean(name, known);
-            fail(terminal, command,
+            fail(terminal, publish_command,
                  fmt::format("there is no form `{}`{}", name,
                              near.empty() ? "; " + form_names() + " are known" : near));
             return {};
@@ -249,24 +250,25 @@ Chosen chosen_forms(const std::string& named, Terminal& terminal) {
 // What can be known to be wrong before anything is read.
 int check_options(const PublishOptions& options, const Chosen& chosen, Terminal& terminal) {
     if (!options.variant.empty() && !is_chosen(chosen, "json")) {
-        return fail(terminal, command, "--variant goes with --to json; a page shows all variants");
+        return fail(terminal, publish_command,
+                    "--variant goes with --to json; a page shows all variants");
     }
     if (language::find_traits(options.language) == nullptr) {
-        return fail(terminal, command,
+        return fail(terminal, publish_command,
                     fmt::format("no rules of plurals and numbers are known for `{}`; {} are known",
                                 options.language, language_tags()));
     }
     if (options.paper != "a4" && options.paper != "letter") {
         return fail(
-            terminal, command,
+            terminal, publish_command,
             fmt::format("there is no paper `{}`{}", options.paper, "; a4 and letter are known"));
     }
     if (options.folder.empty()) {
-        return fail(terminal, command, "-o names a folder; it is empty");
+        return fail(terminal, publish_command, "-o names a folder; it is empty");
     }
     if (terminal.disk.exists(options.folder) && !terminal.disk.is_folder(options.folder)) {
         return fail(
-            terminal, command,
+            terminal, publish_command,
             fmt::format("`{}` is a file; -o names the folder for the pages", options.folder));
     }
     return exit_clean;
@@ -316,11 +318,12 @@ void add_index(Pages& pages, const PublishOptions& options, const Chosen& chosen
 
 int tell_of_nothing(const Pages& pages, const PublishOptions& options, Terminal& terminal) {
     if (!pages.entries.empty()) {
-        return fail(terminal, command,
+        return fail(terminal, publish_command,
                     fmt::format("no guide is for a variant `{}`{}", options.variant,
                                 did_you_mean(options.variant, pages.variants)));
     }
-    return fail(terminal, command, "no guide is declared there; a device alone makes no page");
+    return fail(terminal, publish_command,
+                "no guide is declared there; a device alone makes no page");
 }
 
 } // namespace
@@ -333,7 +336,7 @@ int publish(const PublishOptions& options, Terminal& terminal) {
     if (const int wrong = check_options(options, chosen, terminal)) {
         return wrong;
     }
-    const auto files = inputs(command, options.paths, terminal);
+    const auto files = inputs(publish_command, options.paths, terminal);
     if (!files) {
         return exit_failed;
     }
@@ -352,10 +355,10 @@ int publish(const PublishOptions& options, Terminal& terminal) {
         return tell_of_nothing(pages, options, terminal);
     }
     add_index(pages, options, chosen, terminal.disk);
-    if (const int wrong = write_all(pages, options.folder, terminal)) {
+    if (const int wrong = write_forms(pages, options.folder, terminal)) {
         return wrong;
     }
-    if (const int wrong = write_depfile(pages, options, terminal)) {
+    if (const int wrong = write_publish_depfile(pages, options, terminal)) {
         return wrong;
     }
     return pages.unreadable ? exit_failed : pages.wrong ? exit_findings : exit_clean;

@@ -20,7 +20,7 @@ namespace matchmark::drive {
 
 namespace {
 
-constexpr const char* command = "quote";
+constexpr const char* quote_command = "quote";
 constexpr double most_rate = 1e9; // an hour that costs more is a slip of the keyboard
 constexpr double most_markup = 10000;
 
@@ -127,8 +127,8 @@ std::size_t columns(const std::string& text) {
     }));
 }
 
-void write_text(const Offer& offer, const model::Guide& guide, const Quotation& quote,
-                std::ostream& out) {
+void write_quote_text(const Offer& offer, const model::Guide& guide, const Quotation& quote,
+                      std::ostream& out) {
     out << fmt::format("Quotation: {}\n\n", guide.title.empty() ? guide.name : guide.title);
     const auto rows = rows_of(offer, quote);
     std::size_t words = 0;
@@ -234,8 +234,8 @@ Json as_json(const Offer& offer, const model::Guide& guide, const Quotation& quo
     return root;
 }
 
-void write_all(const Offer& offer, const std::vector<model::Procedure>& procedures,
-               std::ostream& out) {
+void write_quotations(const Offer& offer, const std::vector<model::Procedure>& procedures,
+                      std::ostream& out) {
     Json all = Json::array();
     if (offer.options.csv)
         write_csv_line({"guide", "sort", "description", "amount", "price", "currency"}, out);
@@ -248,7 +248,7 @@ void write_all(const Offer& offer, const std::vector<model::Procedure>& procedur
             write_csv(offer, guide, quote, out);
         } else {
             out << (i == 0 ? "" : "\n");
-            write_text(offer, guide, quote, out);
+            write_quote_text(offer, guide, quote, out);
         }
     }
     if (offer.options.json) {
@@ -285,14 +285,14 @@ std::variant<plan::QuoteTerms, std::string> read_terms(const QuoteOptions& optio
 
 int quote_work(const QuoteOptions& options, Terminal& terminal) {
     if (options.rate.empty())
-        return fail(terminal, command, "say what an hour costs: --rate \"48 EUR/h\"");
+        return fail(terminal, quote_command, "say what an hour costs: --rate \"48 EUR/h\"");
     if (options.json && options.csv)
-        return fail(terminal, command, "--json and --csv are two forms; name one");
-    const auto files = inputs(command, {options.path}, terminal);
+        return fail(terminal, quote_command, "--json and --csv are two forms; name one");
+    const auto files = inputs(quote_command, {options.path}, terminal);
     if (!files)
         return exit_failed;
     if (files->size() != 1 || terminal.disk.is_folder(options.path))
-        return fail(terminal, command,
+        return fail(terminal, quote_command,
                     fmt::format("`{}` is a folder; name one guide's file", options.path));
     Compilation done = compile(terminal.disk, files->front().path, files->front().given());
     if (any_error(done.findings)) {
@@ -302,20 +302,20 @@ int quote_work(const QuoteOptions& options, Terminal& terminal) {
         return done.unreadable ? exit_failed : exit_findings;
     }
     if (done.procedures.empty())
-        return fail(terminal, command, fmt::format("`{}` declares no guide", options.path));
+        return fail(terminal, quote_command, fmt::format("`{}` declares no guide", options.path));
     if (const auto wrong = choose_timing(done.model, options.timing))
-        return fail(terminal, command, *wrong);
+        return fail(terminal, quote_command, *wrong);
     auto terms = read_terms(options, done.model);
     if (const auto* wrong = std::get_if<std::string>(&terms))
-        return fail(terminal, command, *wrong);
+        return fail(terminal, quote_command, *wrong);
     const Offer offer{done.model, options, std::get<plan::QuoteTerms>(std::move(terms))};
     for (const model::Procedure& procedure : done.procedures) {
         const model::Guide& guide = done.model.guide(procedure.guide);
         if (offer.terms.variant && ((guide.variants >> *offer.terms.variant) & 1U) == 0)
-            return fail(terminal, command,
+            return fail(terminal, quote_command,
                         fmt::format("`{}` is not for variant {}", guide.name, options.variant));
     }
-    write_all(offer, done.procedures, terminal.out);
+    write_quotations(offer, done.procedures, terminal.out);
     return exit_clean;
 }
 

@@ -17,7 +17,7 @@ namespace matchmark::drive {
 
 namespace {
 
-constexpr const char* command = "reckon";
+constexpr const char* reckon_command = "reckon";
 
 // A sort of computation, and the options that it takes.
 struct Sort {
@@ -62,7 +62,7 @@ std::string out_of_place(const Sort& sort, const ReckonOptions& options) {
 }
 
 // Columns as wide as what stands in them; behind each number its formula, then whose that is.
-void write_text(const Reckoning& done, std::ostream& out) {
+void write_reckoned_text(const Reckoning& done, std::ostream& out) {
     std::size_t names = 0;
     std::size_t widest = 0;
     for (const Figure& figure : done.figures) {
@@ -80,7 +80,7 @@ void write_text(const Reckoning& done, std::ostream& out) {
     }
 }
 
-void write_json(const std::string& sort, const Reckoning& done, std::ostream& out) {
+void write_reckoned_json(const std::string& sort, const Reckoning& done, std::ostream& out) {
     nlohmann::ordered_json object;
     object["reckoned"] = sort;
     object["about"] = done.about;
@@ -119,27 +119,27 @@ int reckon(const ReckonOptions& options, Terminal& terminal) {
     const auto* const sort = std::find_if(
         sorts.begin(), sorts.end(), [&](const Sort& one) { return one.name == options.sort; });
     if (sort == sorts.end()) {
-        return fail(terminal, command,
+        return fail(terminal, reckon_command,
                     fmt::format("say what to reckon: {}{}", model::list(sort_names(), "or"),
                                 did_you_mean(options.sort, sort_names())));
     }
     if (const std::string option = out_of_place(*sort, options); !option.empty())
-        return fail(terminal, command, fmt::format("{} takes no {}", sort->name, option));
+        return fail(terminal, reckon_command, fmt::format("{} takes no {}", sort->name, option));
     model::Model model;
     if (sort->in) {
-        const auto done = compile_library(command, options.in, terminal);
+        const auto done = compile_library(reckon_command, options.in, terminal);
         if (!done)
             return exit_failed;
         model = done->model;
     }
     const Reckoned done = reckoned(options, model);
     if (const auto* wrong = std::get_if<std::string>(&done))
-        return fail(terminal, command, fmt::format("{}: {}", sort->name, *wrong));
+        return fail(terminal, reckon_command, fmt::format("{}: {}", sort->name, *wrong));
     const auto& reckoning = std::get<Reckoning>(done);
     if (options.json) {
-        write_json(options.sort, reckoning, terminal.out);
+        write_reckoned_json(options.sort, reckoning, terminal.out);
     } else {
-        write_text(reckoning, terminal.out);
+        write_reckoned_text(reckoning, terminal.out);
     }
     return exit_clean;
 }

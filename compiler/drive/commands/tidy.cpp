@@ -94,7 +94,7 @@ void tidy_one(const Input& input, const TidyOptions& options, Terminal& terminal
     }
 }
 
-void write_json(const Tally& tally, const TidyOptions& options, std::ostream& out) {
+void write_tidy_json(const Tally& tally, const TidyOptions& options, std::ostream& out) {
     nlohmann::ordered_json object;
     object["files"] = nlohmann::ordered_json::array();
     for (const auto& [path, outcome] : tally.files) {
@@ -108,7 +108,7 @@ void write_json(const Tally& tally, const TidyOptions& options, std::ostream& ou
     out << object.dump(2) << '\n';
 }
 
-void write_text(const Tally& tally, const TidyOptions& options, std::ostream& out) {
+void write_tidy_text(const Tally& tally, const TidyOptions& options, std::ostream& out) {
     for (const auto& [path, outcome] : tally.files) {
         if (outcome == Outcome::changed) {
             out << (options.check ? "would change " : "tidied ") << path << '\n';
@@ -139,11 +139,11 @@ int tidy(const TidyOptions& options, Terminal& terminal) {
         tidy_one(input, options, terminal, tally);
     }
     if (options.json) {
-        write_json(tally, options, terminal.out);
+        write_tidy_json(tally, options, terminal.out);
     } else if (filters) {
         tally.report.write_text(terminal.err);
     } else {
-        write_text(tally, options, terminal.out);
+        write_tidy_text(tally, options, terminal.out);
     }
     if (tally.failed) {
         return exit_failed;

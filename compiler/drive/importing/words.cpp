@@ -7,6 +7,7 @@
 #include "model/describe.hpp"
 #include "model/role_words.hpp"
 #include "model/spelling.hpp"
+#include "source/text.hpp"
 
 #include <fmt/core.h>
 
@@ -63,8 +64,6 @@ const model::Kind* first_for_a_driver(const model::Model& library) {
 
 constexpr std::array library_roles{model::Role::part, model::Role::fastener, model::Role::connector,
                                    model::Role::bond, model::Role::fluid,    model::Role::energy};
-
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
 void replace_all(std::string& text, std::string_view from, std::string_view to) {
     for (std::size_t at = text.find(from); at != std::string::npos;

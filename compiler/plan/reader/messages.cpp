@@ -25,10 +25,6 @@ namespace {
 // A message up to this long is read as fast as the reference to it would be.
 constexpr std::size_t short_message = 160;
 
-bool among(const std::vector<ItemId>& items, ItemId item) {
-    return std::find(items.begin(), items.end(), item) != items.end();
-}
-
 bool higher(const guide::Message& left, const guide::Message& right) {
     return left.signal > right.signal;
 }

@@ -9,10 +9,6 @@ namespace matchmark::plan {
 
 using Chain = std::vector<model::ItemId>;
 
-inline bool among(const std::vector<model::ItemId>& list, model::ItemId id) {
-    return std::find(list.begin(), list.end(), id) != list.end();
-}
-
 class Conditions {
 public:
     Conditions(TaskGraph& graph, const std::vector<Relation>& relations)

@@ -9,7 +9,7 @@ namespace matchmark::plan {
 
 namespace {
 
-constexpr std::int64_t never = std::numeric_limits<std::int64_t>::max();
+constexpr std::int64_t never_done = std::numeric_limits<std::int64_t>::max();
 constexpr std::size_t branches_of_the_answer = 200000;
 constexpr std::size_t branches_of_some_way = 20000;
 constexpr std::size_t branches_of_a_proof = 200;
@@ -245,7 +245,7 @@ std::vector<TaskIndex> LeastWay::settle_on(std::vector<TaskIndex> chosen) {
         }
         if (!exact) {
             const Cover cover =
-                least_cover(graph_.tasks, sets_, stop, limits_.lighter_than.value_or(never));
+                least_cover(graph_.tasks, sets_, stop, limits_.lighter_than.value_or(never_done));
             found_.at_least = std::max(found_.at_least, cover.at_least);
             if (limits_.lighter_than && found_.at_least >= *limits_.lighter_than) {
                 found_.proof = Proof::bounded;

@@ -11,15 +11,15 @@ namespace matchmark::plan {
 
 namespace {
 
-constexpr std::uint32_t never = 0xffffffffU;
+constexpr std::uint32_t not_reached = 0xffffffffU;
 
 // When each node is reached, as the acts are done in this order: 0 at the start.
 std::vector<std::uint32_t> times_of(const TaskGraph& graph, const std::vector<TaskIndex>& order) {
-    std::vector<std::uint32_t> times(graph.nodes.size(), never);
+    std::vector<std::uint32_t> times(graph.nodes.size(), not_reached);
     Closure closure(graph);
     const auto note = [&](std::uint32_t time) {
         for (NodeIndex i = 0; i < times.size(); ++i) {
-            if (times[i] == never && closure.reached(i))
+            if (times[i] == not_reached && closure.reached(i))
                 times[i] = time;
         }
     };
@@ -51,7 +51,7 @@ public:
 private:
     void collect(NodeIndex index, ActReason reason, std::vector<Support>& found) const {
         const Node& node = graph_.nodes[index];
-        if (times_[index] == 0 || times_[index] == never)
+        if (times_[index] == 0 || times_[index] == not_reached)
             return;
         if (node.reason.item.known())
             reason = node.reason;

@@ -102,9 +102,6 @@ std::vector<TaskIndex> movers_of(const TaskGraph& graph, std::uint32_t unit,
     if (kind.role != model::Role::part)
         return movers;
     const auto chain = chain_of(model, bar);
-    const auto among = [](const std::vector<ItemId>& list, ItemId id) {
-        return std::find(list.begin(), list.end(), id) != list.end();
-    };
     for (TaskIndex t = 0; t < graph.tasks.size(); ++t) {
         const ItemId item = graph.units[graph.tasks[t].unit].item;
         if (among(chain, item) != among(own, item) &&

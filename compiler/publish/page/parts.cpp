@@ -40,7 +40,8 @@ std::string opening(const PageContext& context) {
     return text;
 }
 
-std::string entry(const std::string& anchor, const std::string& title, const std::string& more) {
+std::string part_entry(const std::string& anchor, const std::string& title,
+                       const std::string& more) {
     return "<li><a href=\"#" + anchor + "\">" + markup_escaped(title) + "</a>" +
            (more.empty() ? "" : ", " + more) + "</li>\n";
 }
@@ -55,17 +56,17 @@ struct Parts {
 std::string contents(const Document& document, const Parts& parts) {
     const Language& in = document.language;
     std::string text;
-    text += parts.safety.empty() ? "" : entry("safety", say(in, "Safety first"), "");
-    text += parts.needs.empty() ? "" : entry("needs", say(in, "What you need"), "");
+    text += parts.safety.empty() ? "" : part_entry("safety", say(in, "Safety first"), "");
+    text += parts.needs.empty() ? "" : part_entry("needs", say(in, "What you need"), "");
     for (std::size_t i = 0; i < document.sections.size(); ++i) {
         const guide::Section& section = document.sections[i];
         if (!section.steps.empty()) {
-            text += entry("section-" + std::to_string(i + 1), section.title,
-                          markup_escaped(step_range(section, in)));
+            text += part_entry("section-" + std::to_string(i + 1), section.title,
+                               markup_escaped(step_range(section, in)));
         }
     }
-    text += parts.afterwards.empty() ? "" : entry("afterwards", say(in, "Afterwards"), "");
-    text += parts.drawings.empty() ? "" : entry("drawings", say(in, "Drawings"), "");
+    text += parts.afterwards.empty() ? "" : part_entry("afterwards", say(in, "Afterwards"), "");
+    text += parts.drawings.empty() ? "" : part_entry("drawings", say(in, "Drawings"), "");
     return text.empty()
                ? text
                : "<nav class=\"contents\" aria-label=\"" + markup_escaped(say(in, "Contents")) +

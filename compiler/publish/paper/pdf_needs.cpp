@@ -53,7 +53,7 @@ void add_ticked(Flow& flow, const std::vector<Rich>& lines) {
     flow.width += by;
 }
 
-void add_lines(Flow& flow, const std::string& label, const std::vector<guide::Words>& lines) {
+void add_need_lines(Flow& flow, const std::string& label, const std::vector<guide::Words>& lines) {
     if (lines.empty()) {
         return;
     }
@@ -156,8 +156,8 @@ void add_safety(Leaflet& leaflet) {
     const Language& in = document.language;
     if (document.safety.empty()) {
         // What is stored and what is voided is told even where nothing is warned of.
-        add_lines(flow, say(in, "What is stored in it"), document.energies);
-        add_lines(flow, say(in, "What this work voids"), document.ratings);
+        add_need_lines(flow, say(in, "What is stored in it"), document.energies);
+        add_need_lines(flow, say(in, "What this work voids"), document.ratings);
         return;
     }
     open(flow, "Sect");
@@ -184,8 +184,8 @@ void add_safety(Leaflet& leaflet) {
         leave(flow, 8);
         add_panel(flow, document, gathered.message, where);
     }
-    add_lines(flow, say(in, "What is stored in it"), document.energies);
-    add_lines(flow, say(in, "What this work voids"), document.ratings);
+    add_need_lines(flow, say(in, "What is stored in it"), document.energies);
+    add_need_lines(flow, say(in, "What this work voids"), document.ratings);
     close(flow);
 }
 

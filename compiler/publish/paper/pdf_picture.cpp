@@ -17,8 +17,8 @@ constexpr double key_room = 120; // beside a picture; with less, the key goes be
 constexpr double between = 14;
 
 // The caption, and below it the key: the number in its ring, the words.
-std::vector<Letters> key_of(const Flow& flow, const guide::Picture& picture, double x, double y,
-                            double width) {
+std::vector<Letters> picture_key(const Flow& flow, const guide::Picture& picture, double x,
+                                 double y, double width) {
     std::vector<Letters> lines;
     const auto place = [&](const Rich& rich, double size) {
         lines.push_back(letters(flow, rich, {size}, x, y, width, "P"));
@@ -55,7 +55,7 @@ void add_missing(Flow& flow, const Language& in, const guide::Picture& picture) 
     guide::Picture told = picture;
     told.alternative_text =
         say_with(in, "Picture not at hand: {words}", "words", picture.alternative_text);
-    auto lines = key_of(flow, told, flow.left + 10, 8, flow.width - 20);
+    auto lines = picture_key(flow, told, flow.left + 10, 8, flow.width - 20);
     Box& box = add_box(flow, end_of(lines) + 8);
     put(box, std::move(lines));
     box.pieces.emplace_back(
@@ -103,8 +103,9 @@ void add_picture(Leaflet& leaflet, const guide::Picture& picture) {
     const double taken = over.left + width + std::max(between, over.right + 4);
     const bool below = flow.width - taken < key_room;
     const double whole = over.top + height + over.bottom;
-    auto lines = below ? key_of(flow, picture, flow.left, whole + 6, flow.width)
-                       : key_of(flow, picture, flow.left + taken, over.top, flow.width - taken);
+    auto lines = below
+                     ? picture_key(flow, picture, flow.left, whole + 6, flow.width)
+                     : picture_key(flow, picture, flow.left + taken, over.top, flow.width - taken);
     Box& box = add_box(flow, std::max(whole, end_of(lines)) + 1);
     // Outside the picture, which is painted over it, so that balloons lie over both.
     Frame edge{x - 0.3, over.top - 0.3, width + 0.6, height + 0.6, 0.6};

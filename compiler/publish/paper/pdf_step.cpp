@@ -13,7 +13,7 @@ namespace matchmark::publish {
 namespace {
 
 constexpr double ordinal_width = 36;
-constexpr double tick_size = 9.5;
+constexpr double act_tick_size = 9.5;
 
 void add_step_heading(Flow& flow, const Language& in, const guide::Step& step, bool ruled) {
     Type number_type;
@@ -118,7 +118,7 @@ void add_instructions(Flow& flow, const Language& in, const guide::Step& step) {
         add(rich, one.words);
         begin_inner(flow);
         open(flow, "LI");
-        add_tick(flow, add_text(flow, rich, {}), left, tick_size);
+        add_tick(flow, add_text(flow, rich, {}), left, act_tick_size);
         for (const guide::Words& detail : one.details) {
             Rich more;
             add(more, detail);

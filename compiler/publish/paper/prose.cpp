@@ -10,7 +10,7 @@ namespace matchmark::publish {
 namespace {
 
 constexpr double indent = 15;
-constexpr double least_width = 60; // deeper lists are indented no more
+constexpr double least_text_width = 60; // deeper lists are indented no more
 
 void add_blocks(Flow& flow, const std::vector<Markup>& nodes, const Prose& prose);
 
@@ -57,7 +57,7 @@ void add_code(Flow& flow, const Markup& node, const Prose& prose) {
 }
 
 double indented(Flow& flow) {
-    const double by = flow.width - indent >= least_width ? indent : 0;
+    const double by = flow.width - indent >= least_text_width ? indent : 0;
     flow.left += by;
     flow.width -= by;
     return by;

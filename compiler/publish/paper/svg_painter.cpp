@@ -8,7 +8,7 @@ namespace matchmark::publish {
 
 namespace {
 
-struct Painter {
+struct DrawingPainter {
     decltype(&rsvg_handle_new_from_data) read = nullptr;
     decltype(&rsvg_handle_render_document) paint = nullptr;
 };
@@ -18,9 +18,9 @@ template <class Function> void look_up(void* library, const char* name, Function
 }
 
 // Never closed: GLib keeps what its types are made of.
-const Painter* painter() {
-    static const Painter loaded = [] {
-        Painter found;
+const DrawingPainter* painter() {
+    static const DrawingPainter loaded = [] {
+        DrawingPainter found;
         if (void* library = dlopen("librsvg-2.so.2", RTLD_LAZY)) {
             look_up(library, "rsvg_handle_new_from_data", found.read);
             look_up(library, "rsvg_handle_render_document", found.paint);
@@ -33,7 +33,7 @@ const Painter* painter() {
 } // namespace
 
 std::shared_ptr<void> read_drawing(const std::string& bytes) {
-    const Painter* with = painter();
+    const DrawingPainter* with = painter();
     if (with == nullptr)
         return nullptr;
     // It comes without a place, so that nothing is beside it.

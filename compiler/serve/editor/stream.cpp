@@ -67,7 +67,7 @@ void skip(std::istream& in, std::size_t count) {
 
 } // namespace
 
-std::optional<Body> read_body(std::istream& in) {
+std::optional<MessageBody> read_body(std::istream& in) {
     std::string line;
     std::optional<std::string> length;
     while (read_line(in, line)) {
@@ -81,13 +81,13 @@ std::optional<Body> read_body(std::istream& in) {
         return std::nullopt;
     const auto count = number_in(*length);
     if (!count)
-        return Body{"", fmt::format("`Content-Length: {}` is no number of bytes", *length)};
+        return MessageBody{"", fmt::format("`Content-Length: {}` is no number of bytes", *length)};
     if (*count > longest_message) {
         skip(in, *count);
-        return Body{
+        return MessageBody{
             "", fmt::format("a message of {} bytes is longer than {}", *count, longest_message)};
     }
-    Body body;
+    MessageBody body;
     body.text.resize(*count);
     in.read(body.text.data(), static_cast<std::streamsize>(*count));
     if (in.gcount() != static_cast<std::streamsize>(*count))

@@ -2,11 +2,13 @@
 #include "unit/drive/bench_files.hpp"
 
 #include "drive/compilation.hpp"
+#include "support/in_text.hpp"
 
 #include <doctest/doctest.h>
 #include <nlohmann/json.hpp>
 
 using namespace matchmark;
+using matchmark::test::has;
 using test::Desk;
 
 namespace {
@@ -22,10 +24,6 @@ std::string device_of(const std::string& notes) {
     desk.disk.files["n.txt"] = notes;
     desk.run({"capture", "n.txt"});
     return desk.disk.files["radio.mmk"];
-}
-
-bool has(const std::string& text, const std::string& words) {
-    return text.find(words) != std::string::npos;
 }
 
 } // namespace

@@ -10,7 +10,7 @@ using namespace matchmark;
 
 namespace {
 
-Diagnostic finding(Span span, const std::string& rule, const std::string& message = "m") {
+Diagnostic ordered_finding(Span span, const std::string& rule, const std::string& message = "m") {
     Diagnostic result;
     result.rule = rule;
     result.message = message;
@@ -22,8 +22,9 @@ Diagnostic finding(Span span, const std::string& rule, const std::string& messag
 
 TEST_CASE("findings are sorted by file, place and rule, and stay in order otherwise") {
     std::vector<Diagnostic> findings{
-        finding({1, 0, 1}, "a", "1"), finding({0, 9, 9}, "b", "2"), finding({0, 2, 4}, "z", "3"),
-        finding({0, 2, 4}, "c", "5"), finding({0, 2, 4}, "c", "4"), finding({}, "a", "last"),
+        ordered_finding({1, 0, 1}, "a", "1"), ordered_finding({0, 9, 9}, "b", "2"),
+        ordered_finding({0, 2, 4}, "z", "3"), ordered_finding({0, 2, 4}, "c", "5"),
+        ordered_finding({0, 2, 4}, "c", "4"), ordered_finding({}, "a", "last"),
     };
     sort_findings(findings);
     std::string order;
@@ -35,10 +36,10 @@ TEST_CASE("findings are sorted by file, place and rule, and stay in order otherw
 
 TEST_CASE("an exact repeat is told once, even when another stands between") {
     std::vector<Diagnostic> findings{
-        finding({0, 2, 4}, "c", "one"),
-        finding({0, 2, 4}, "c", "two"),
-        finding({0, 2, 4}, "c", "one"),
-        finding({0, 5, 6}, "c", "one"),
+        ordered_finding({0, 2, 4}, "c", "one"),
+        ordered_finding({0, 2, 4}, "c", "two"),
+        ordered_finding({0, 2, 4}, "c", "one"),
+        ordered_finding({0, 5, 6}, "c", "one"),
     };
     sort_findings(findings);
     REQUIRE(findings.size() == 3);
@@ -48,7 +49,7 @@ TEST_CASE("an exact repeat is told once, even when another stands between") {
 }
 
 TEST_CASE("findings that differ in anything are all told") {
-    const Diagnostic base = finding({0, 2, 4}, "c");
+    const Diagnostic base = ordered_finding({0, 2, 4}, "c");
     std::vector<Diagnostic> findings(10, base);
     findings[1].severity = Severity::warning;
     findings[2].label = "x";
@@ -64,7 +65,7 @@ TEST_CASE("findings that differ in anything are all told") {
 }
 
 TEST_CASE("errors are told from the rest") {
-    std::vector<Diagnostic> findings{finding({}, "a")};
+    std::vector<Diagnostic> findings{ordered_finding({}, "a")};
     CHECK(any_error(findings));
     findings[0].severity = Severity::warning;
     CHECK_FALSE(any_error(findings));

@@ -21,7 +21,7 @@ drive::Compilation compiled(const std::string& text) {
     return drive::compile(disk, "cabinet.mmk", &text);
 }
 
-std::size_t count_of(const drive::Compilation& done, const std::string& rule) {
+std::size_t limit_count_of(const drive::Compilation& done, const std::string& rule) {
     return static_cast<std::size_t>(
         std::count_if(done.findings.begin(), done.findings.end(),
                       [&](const Diagnostic& finding) { return finding.rule == rule; }));
@@ -43,7 +43,7 @@ TEST_CASE("guides that double at every line are not written out") {
         text += guide("g" + std::to_string(i), inner, inner);
     }
     const auto done = compiled(text);
-    CHECK(count_of(done, "too-many-steps") == 1);
+    CHECK(limit_count_of(done, "too-many-steps") == 1);
     CHECK(done.procedures.empty());
 }
 
@@ -52,18 +52,18 @@ TEST_CASE("a chain of guides ends at its limit") {
         std::string text = cabinet + guide("g0", "remove door", "");
         for (std::size_t i = 1; i <= resolve::most_guides_deep + more; ++i)
             text += guide("g" + std::to_string(i), "do g" + std::to_string(i - 1), "");
-        CHECK(count_of(compiled(text), "too-many-steps") == more);
+        CHECK(limit_count_of(compiled(text), "too-many-steps") == more);
     }
 }
 
 TEST_CASE("a ring of guides is told where it closes") {
     const auto own = compiled(cabinet + guide("a", "do a", ""));
-    CHECK(count_of(own, "done-in-itself") == 1);
+    CHECK(limit_count_of(own, "done-in-itself") == 1);
     const auto two = compiled(cabinet + guide("a", "do b", "") + guide("b", "do a", ""));
-    CHECK(count_of(two, "done-in-itself") == 1);
+    CHECK(limit_count_of(two, "done-in-itself") == 1);
     const auto twice = compiled(cabinet + guide("a", "remove door", "") + guide("b", "do a", "") +
                                 guide("c", "do a", "do b"));
-    CHECK(count_of(twice, "done-in-itself") == 0);
+    CHECK(limit_count_of(twice, "done-in-itself") == 0);
 }
 
 TEST_CASE("a device has no more variants than are told apart") {
@@ -73,18 +73,18 @@ TEST_CASE("a device has no more variants than are told apart") {
             text += ", v" + std::to_string(i);
         text += "\npart door \"door\" only v" + std::to_string(resolve::most_variants + more - 1) +
                 "\n";
-        CHECK(count_of(compiled(text), "too-many-variants") == (more == 0 ? 0 : 1));
+        CHECK(limit_count_of(compiled(text), "too-many-variants") == (more == 0 ? 0 : 1));
     }
 }
 
 TEST_CASE("names and numbers have a longest length") {
     const std::string name(syntax::longest_name, 'n');
-    CHECK(count_of(compiled(cabinet + "part " + name + " \"p\"\n"), "syntax") == 0);
-    CHECK(count_of(compiled(cabinet + "part n" + name + " \"p\"\n"), "syntax") == 1);
+    CHECK(limit_count_of(compiled(cabinet + "part " + name + " \"p\"\n"), "syntax") == 0);
+    CHECK(limit_count_of(compiled(cabinet + "part n" + name + " \"p\"\n"), "syntax") == 1);
     const std::string number(syntax::longest_number, '9');
     const std::string head = "device cabinet \"Cabinet\"\n  mass ";
-    CHECK(count_of(compiled(head + number + " g\n"), "syntax") == 0);
-    CHECK(count_of(compiled(head + "9" + number + " g\n"), "syntax") == 1);
+    CHECK(limit_count_of(compiled(head + number + " g\n"), "syntax") == 0);
+    CHECK(limit_count_of(compiled(head + "9" + number + " g\n"), "syntax") == 1);
 }
 
 TEST_CASE("a file that makes no sense is given up") {

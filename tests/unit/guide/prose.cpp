@@ -1,14 +1,15 @@
 // Markdown to HTML that can do no harm.
 #include "guide/prose.hpp"
 
+#include "support/in_text.hpp"
+
 #include <doctest/doctest.h>
 #include <string>
 
 using matchmark::guide::prose_html;
+using matchmark::test::has;
 
 namespace {
-
-bool has(const std::string& text, const char* part) { return text.find(part) != std::string::npos; }
 
 std::string repeated(const char* part, std::size_t count) {
     std::string text;

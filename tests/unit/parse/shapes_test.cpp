@@ -9,27 +9,6 @@
 using namespace matchmark;
 using namespace matchmark::test;
 
-namespace {
-
-struct Shape {
-    const char* line;
-    const char* tree;
-};
-
-// Reads each line below `head`, and compares it with its tree.
-void check_shapes(const std::string& head, const std::vector<Shape>& shapes) {
-    for (const Shape& shape : shapes) {
-        const Parsed parsed(head + shape.line + "\n");
-        INFO(shape.line);
-        for (const Diagnostic& finding : parsed.findings) {
-            FAIL_CHECK(written_finding(parsed, finding));
-        }
-        CHECK(written_line(parsed, parsed.file.lines.size() - 1) == shape.tree);
-    }
-}
-
-} // namespace
-
 TEST_CASE("declarations of devices and what they are made of") {
     check_shapes(
         "",

@@ -11,22 +11,6 @@ using namespace matchmark::test;
 
 namespace {
 
-struct Shape {
-    const char* line;
-    const char* tree;
-};
-
-void check_shapes(const std::string& head, const std::vector<Shape>& shapes) {
-    for (const Shape& shape : shapes) {
-        const Parsed parsed(head + shape.line + "\n");
-        INFO(shape.line);
-        for (const Diagnostic& finding : parsed.findings) {
-            FAIL_CHECK(written_finding(parsed, finding));
-        }
-        CHECK(written_line(parsed, parsed.file.lines.size() - 1) == shape.tree);
-    }
-}
-
 // The line is refused, and named as what it should have been.
 void check_refused(const std::string& text, const std::string& words) {
     const Parsed parsed(text);

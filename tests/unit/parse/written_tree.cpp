@@ -115,6 +115,17 @@ std::string written(const Parsed& parsed) {
     return words;
 }
 
+void check_shapes(const std::string& head, const std::vector<Shape>& shapes) {
+    for (const Shape& shape : shapes) {
+        const Parsed parsed(head + shape.line + "\n");
+        INFO(shape.line);
+        for (const Diagnostic& finding : parsed.findings) {
+            FAIL_CHECK(written_finding(parsed, finding));
+        }
+        CHECK(written_line(parsed, parsed.file.lines.size() - 1) == shape.tree);
+    }
+}
+
 std::string written_finding(const Parsed& parsed, const Diagnostic& finding) {
     const Place begin = parsed.sources.place(finding.primary.file, finding.primary.begin);
     const Place end = parsed.sources.place(finding.primary.file, finding.primary.end);

@@ -24,6 +24,14 @@ std::string written(const Parsed& parsed);
 // The same for one line (from 0).
 std::string written_line(const Parsed& parsed, std::size_t number);
 
+struct Shape {
+    const char* line;
+    const char* tree; // as written_line says it
+};
+
+// Each line below `head` reads, without a finding, as its tree.
+void check_shapes(const std::string& head, const std::vector<Shape>& shapes);
+
 // `line:column-column message | help | edits`; columns as people count, the end past the last
 // character.
 std::string written_finding(const Parsed& parsed, const Diagnostic& finding);

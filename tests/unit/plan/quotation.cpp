@@ -1,9 +1,11 @@
 // What a job costs: prices of the guide and of the device, what has none, labour up to the minute.
+#include "support/in_text.hpp"
 #include "unit/drive/bench_files.hpp"
 
 #include <doctest/doctest.h>
 
 using namespace matchmark;
+using matchmark::test::has;
 using test::Desk;
 
 namespace {
@@ -58,10 +60,6 @@ test light "It shines"
 test sits "The shade sits firmly"
   proves     shade
 )";
-
-bool has(const std::string& text, const char* words) {
-    return text.find(words) != std::string::npos;
-}
 
 Desk desk_with_lamp() {
     Desk desk;

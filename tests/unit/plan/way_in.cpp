@@ -1,10 +1,12 @@
 // The way in as `plan` tells it and `draft` writes it: the cheaper of two ways, a danger made safe
 // first, one way in for members named apart, and what stands against a way that does not exist.
+#include "support/in_text.hpp"
 #include "unit/drive/bench_files.hpp"
 
 #include <doctest/doctest.h>
 
 using namespace matchmark;
+using matchmark::test::has;
 using test::Desk;
 
 namespace {
@@ -38,10 +40,6 @@ part left "left half"
 part right "right half"
   blocks     left
 )";
-
-bool has(const std::string& text, const char* words) {
-    return text.find(words) != std::string::npos;
-}
 
 } // namespace
 

@@ -1,14 +1,16 @@
 // What a line less would save, and a second job on the open device, as `plan` tells them.
+#include "support/in_text.hpp"
 #include "unit/drive/bench_files.hpp"
 
 #include <doctest/doctest.h>
 
 using namespace matchmark;
+using matchmark::test::has;
 using test::Desk;
 
 namespace {
 
-constexpr const char* blower = R"(device blower "Blower"
+constexpr const char* two_way_blower = R"(device blower "Blower"
 
 part body "body"
 part left "left panel"
@@ -23,16 +25,12 @@ part board "board" kind circuit-board
   behind     fan
 )";
 
-bool has(const std::string& text, const char* words) {
-    return text.find(words) != std::string::npos;
-}
-
 } // namespace
 
 TEST_CASE(
     "what each relation less would save is told with its line, and what saves nothing counted") {
     Desk desk;
-    desk.disk.files["blower.mmk"] = blower;
+    desk.disk.files["blower.mmk"] = two_way_blower;
     REQUIRE(desk.run({"plan", "blower.mmk", "--what-if", "--reach", "board"}) == 0);
     CHECK(has(desk.out, "with `board` not behind `fan`: 5 actions and"));
     CHECK(has(desk.out, "less to take out `board`  [blower.mmk:13]"));
@@ -43,7 +41,7 @@ TEST_CASE(
 
 TEST_CASE("a second job takes what the first has left to do") {
     Desk desk;
-    desk.disk.files["blower.mmk"] = blower;
+    desk.disk.files["blower.mmk"] = two_way_blower;
     REQUIRE(desk.run({"plan", "blower.mmk", "--reach", "fan", "--then", "board"}) == 0);
     CHECK(has(desk.out, "Then, the device being open, the board: 1 act,"));
     CHECK(has(desk.out, "alone 6 acts,"));
@@ -51,6 +49,6 @@ TEST_CASE("a second job takes what the first has left to do") {
 
 TEST_CASE("what-if takes its parts from --reach alone") {
     Desk desk;
-    desk.disk.files["blower.mmk"] = blower;
+    desk.disk.files["blower.mmk"] = two_way_blower;
     CHECK(desk.run({"plan", "blower.mmk", "--what-if", "--then", "fan"}) == 2);
 }

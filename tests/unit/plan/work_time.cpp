@@ -4,11 +4,13 @@
 
 #include "drive/compilation.hpp"
 #include "plan/way_in/way_in.hpp"
+#include "support/in_text.hpp"
 #include "unit/drive/bench_files.hpp"
 
 #include <doctest/doctest.h>
 
 using namespace matchmark;
+using matchmark::test::has;
 using test::Desk;
 
 namespace {
@@ -48,10 +50,6 @@ fastener bottom-screws "bottom screw" 2 x screw M3 x 8, hexalobular 10
   holds      lid to body
   at         bottom
 )";
-
-bool has(const std::string& text, const char* words) {
-    return text.find(words) != std::string::npos;
-}
 
 model::Model model_of(const std::string& text) {
     MapDisk disk;

@@ -6,18 +6,17 @@
 #include "publish/page/script.hpp"
 #include "publish/page/text.hpp"
 #include "publish/picture_shape.hpp"
+#include "support/in_text.hpp"
 
 #include <cmath>
 #include <doctest/doctest.h>
 
 using namespace matchmark;
+using matchmark::test::count;
+using matchmark::test::has;
 using namespace matchmark::guide;
 
 namespace {
-
-bool has(const std::string& text, const std::string& part) {
-    return text.find(part) != std::string::npos;
-}
 
 Document document_of(const std::string& text) {
     Document document;
@@ -60,14 +59,6 @@ Document document_of(const std::string& text) {
     step.pictures.push_back({"a.svg", text, {{1, text, {{0.5, 0.5}}}}});
     document.sections.push_back({text, {step}});
     return document;
-}
-
-std::size_t count(const std::string& text, const std::string& part) {
-    std::size_t found = 0;
-    for (auto at = text.find(part); at != std::string::npos; at = text.find(part, at + 1)) {
-        ++found;
-    }
-    return found;
 }
 
 std::string figure_of(const Picture& picture, const Assets& assets) {

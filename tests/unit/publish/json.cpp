@@ -7,7 +7,7 @@
 #include <nlohmann/json.hpp>
 
 using namespace matchmark;
-using namespace matchmark::support;
+using matchmark::support::SmallDevice;
 
 namespace {
 
@@ -43,7 +43,7 @@ TEST_CASE("every act carries the states of its item before and after") {
 
 TEST_CASE("an act on some members leaves the others") {
     SmallDevice device;
-    device.step(Section::take_apart, "open", "Open", {device.act(device.screws, 0, {1, 3})});
+    device.step(model::Section::take_apart, "open", "Open", {device.act(device.screws, 0, {1, 3})});
     const auto act = parsed(device)["acts"][0];
     CHECK(act["members"] == nlohmann::json({1, 3}));
     CHECK(act["after"][0]["states"] == nlohmann::json::array({"out"}));

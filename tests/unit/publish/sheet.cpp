@@ -2,21 +2,15 @@
 #include "publish/sheet.hpp"
 
 #include "publish/sheet_lines.hpp"
+#include "support/in_text.hpp"
 
 #include <doctest/doctest.h>
 
 using namespace matchmark;
+using matchmark::test::count;
 using namespace matchmark::guide;
 
 namespace {
-
-std::size_t count(const std::string& text, const std::string& part) {
-    std::size_t found = 0;
-    for (auto at = text.find(part); at != std::string::npos; at = text.find(part, at + 1)) {
-        ++found;
-    }
-    return found;
-}
 
 Document two_actions() {
     Document document;

@@ -2,6 +2,7 @@
 #include "capture/reading.hpp"
 
 #include "model/describe.hpp"
+#include "model/spelling.hpp"
 
 #include <fmt/core.h>
 
@@ -59,23 +60,6 @@ std::string base_name(const model::Model& model, const std::vector<Notes>& notes
         std::max_element(times.begin(), times.end(),
                          [](const auto& a, const auto& b) { return a.second < b.second; });
     return most == times.end() ? std::string() : model.items[most->first].name;
-}
-
-std::string name_of_device(const std::string& title) {
-    std::string name;
-    for (const std::string& word : split_words(title)) {
-        for (const char c : word) {
-            if ((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') ||
-                static_cast<unsigned char>(c) >= 0x80)
-                name += c;
-        }
-        if (!name.empty() && !name.ends_with('-'))
-            name += '-';
-    }
-    while (name.ends_with('-'))
-        name.pop_back();
-    const bool starts_well = !name.empty() && !(name.front() >= '0' && name.front() <= '9');
-    return starts_well ? name : "device";
 }
 
 class Describer {
@@ -346,7 +330,7 @@ Description Describer::describe() {
     all_.title = model_.device.title;
     for (const Notes& notes : notes_) {
         if (all_.device.empty() && !notes.device.empty()) {
-            all_.device = name_of_device(notes.device);
+            all_.device = model::name_from(notes.device, "device");
             all_.title = notes.device;
         }
     }

@@ -2,6 +2,7 @@
 #include "capture/reading.hpp"
 
 #include "model/describe.hpp"
+#include "model/spelling.hpp"
 
 #include <fmt/core.h>
 
@@ -22,22 +23,9 @@ std::string joined(const std::vector<std::string>& words, const char* between) {
     return text;
 }
 
-// A name as the language wants it.
-std::string as_name(const std::vector<std::string>& words) {
-    std::string name;
-    for (const char c : joined(words, "-")) {
-        const bool plain = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') ||
-                           static_cast<unsigned char>(c) >= 0x80;
-        if (plain || !name.ends_with('-'))
-            name += plain ? c : '-';
-    }
-    while (name.ends_with('-'))
-        name.pop_back();
-    if (name.empty() || (name.front() >= '0' && name.front() <= '9') || name.front() == '-')
-        name = "thing-" + name;
-    while (name.ends_with('-'))
-        name.pop_back();
-    return name;
+std::string name_of_piece(const std::vector<std::string>& words) {
+    const std::string name = model::name_from(joined(words, "-"), "thing");
+    return name.empty() ? "thing" : name;
 }
 
 // As two people may call the same thing: in singular, with hyphens.
@@ -149,7 +137,7 @@ Thing Pieces::part(const std::vector<std::string>& words) {
     }
     Piece piece;
     piece.title = joined(words, " ");
-    piece.name = free_name(as_name(words));
+    piece.name = free_name(name_of_piece(words));
     piece.kind = plain_;
     piece.plain = true;
     all_.pieces.push_back(std::move(piece));
@@ -339,7 +327,7 @@ Thing Pieces::the_other(const Saying& saying, const KindFound& kind) {
         }
     }
     piece.ties = std::move(ties);
-    piece.name = free_name(as_name(name));
+    piece.name = free_name(name_of_piece(name));
     all_.pieces.push_back(std::move(piece));
     return static_cast<Thing>(all_.pieces.size() - 1);
 }

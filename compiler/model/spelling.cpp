@@ -2,6 +2,7 @@
 #include "model/spelling.hpp"
 
 #include <fmt/core.h>
+#include <utf8proc.h>
 
 #include <algorithm>
 
@@ -37,6 +38,34 @@ std::string resource_names(const std::vector<Resource>& resources,
         text += resources[id.value].name;
     }
     return text;
+}
+
+enum class Letter { none, first, later }; // later: what a name may have and not begin with
+
+// Of the code points that the grammar takes into names, those that Unicode calls letters, accents
+// and digits, and no letter that is a sign ("ℓ", "ᵗʰ" behind a number).
+Letter letter_of(utf8proc_int32_t code) {
+    if (code < 0x80) {
+        const bool digit = code >= '0' && code <= '9';
+        const bool alpha = (code >= 'a' && code <= 'z') || (code >= 'A' && code <= 'Z');
+        return alpha ? Letter::first : digit ? Letter::later : Letter::none;
+    }
+    const bool sign = (code >= 0x2000 && code <= 0x2E7F) || (code >= 0xFE00 && code <= 0xFE6F) ||
+                      (code >= 0xFF9E && code <= 0xFF9F) || code >= 0xE0000;
+    switch (utf8proc_category(code)) {
+    case UTF8PROC_CATEGORY_LU:
+    case UTF8PROC_CATEGORY_LL:
+    case UTF8PROC_CATEGORY_LT:
+    case UTF8PROC_CATEGORY_LO:
+        return sign ? Letter::none : Letter::first;
+    case UTF8PROC_CATEGORY_LM:
+    case UTF8PROC_CATEGORY_MN:
+    case UTF8PROC_CATEGORY_MC:
+    case UTF8PROC_CATEGORY_ND:
+        return sign ? Letter::none : Letter::later;
+    default:
+        return Letter::none;
+    }
 }
 
 } // namespace
@@ -91,6 +120,32 @@ std::string as_source(const Model& model, const std::vector<Resource>& resources
 std::string spaced(std::string name) {
     std::replace(name.begin(), name.end(), '-', ' ');
     return name;
+}
+
+std::string name_from(std::string_view words, std::string_view before) {
+    std::string name;
+    bool starts_well = false;
+    while (!words.empty()) {
+        utf8proc_int32_t code = -1;
+        const auto* bytes = reinterpret_cast<const utf8proc_uint8_t*>(words.data());
+        const auto read =
+            utf8proc_iterate(bytes, static_cast<utf8proc_ssize_t>(words.size()), &code);
+        const std::size_t length = read > 0 ? static_cast<std::size_t>(read) : 1;
+        const Letter letter = read > 0 ? letter_of(code) : Letter::none;
+        if (letter == Letter::none) {
+            if (!name.empty() && !name.ends_with('-'))
+                name += '-';
+        } else {
+            starts_well = starts_well || (name.empty() && letter == Letter::first);
+            const bool upper = code >= 'A' && code <= 'Z';
+            name += upper ? std::string(1, static_cast<char>(code - 'A' + 'a'))
+                          : std::string(words.substr(0, length));
+        }
+        words.remove_prefix(length);
+    }
+    if (name.ends_with('-'))
+        name.pop_back();
+    return name.empty() || starts_well ? name : std::string(before) + "-" + name;
 }
 
 std::string in_quotes(std::string_view text) {

@@ -18,6 +18,11 @@ std::string as_source(const Model& model, const ItemRef& ref);
 // A name as words: "flip-lock" -> "flip lock".
 std::string spaced(std::string name);
 
+// "Lid Screw (M2)" -> "lid-screw-m2": what a person calls a thing, as a name of the language,
+// whatever signs stand in it. What would begin with a digit gets `before` and a hyphen first; empty
+// when no letter or digit is left.
+std::string name_from(std::string_view words, std::string_view before = "part");
+
 // A text as the language writes it: in double quotes, with what would end it escaped.
 std::string in_quotes(std::string_view text);
 

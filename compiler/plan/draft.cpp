@@ -32,17 +32,6 @@ std::string capital(std::string words) {
     return words;
 }
 
-// A name as the language wants it, from a tool's description.
-std::string name_from(const std::string& words) {
-    std::string name;
-    for (const char c : words) {
-        const bool plain = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') ||
-                           (c >= '0' && c <= '9') || static_cast<unsigned char>(c) >= 0x80;
-        name += plain ? c : '-';
-    }
-    return name;
-}
-
 // ", 58.00 EUR" for all members; empty when the device gives no price.
 std::string price_of_all(const Item& item) {
     if (!item.price)
@@ -105,7 +94,7 @@ private:
 };
 
 std::string Writer::tool_named(const std::string& description) {
-    std::string name = name_from(description);
+    std::string name = model::name_from(description);
     if (std::find(tool_list_.begin(), tool_list_.end(), description) == tool_list_.end()) {
         tool_list_.push_back(description);
         tools_ += fmt::format("  tool {} {}\n", name, model::in_quotes(description));

@@ -8,6 +8,7 @@
 #include "drive/library.hpp"
 #include "drive/new_text.hpp"
 #include "drive/report.hpp"
+#include "model/spelling.hpp"
 
 #include <fmt/core.h>
 #include <nlohmann/json.hpp>
@@ -30,9 +31,9 @@ std::string file_name(const std::string& path) {
 std::optional<std::string> name_for(const ImportOptions& options, Terminal& terminal) {
     const std::string file = file_name(options.path);
     const std::string name =
-        options.name.empty() ? name_from(file.substr(0, file.rfind('.'))) : options.name;
+        options.name.empty() ? model::name_from(file.substr(0, file.rfind('.'))) : options.name;
     if (name.empty() || !reads_well("part " + name + "\n")) {
-        const std::string offered = name_from(name);
+        const std::string offered = model::name_from(name);
         fail(terminal, import_command,
              fmt::format("`{}` is no name: a letter, then letters, digits and hyphens{}; say it "
                          "with --name",

@@ -6,6 +6,7 @@
 #include "drive/new_text.hpp"
 #include "drive/overlay.hpp"
 #include "drive/report.hpp"
+#include "model/spelling.hpp"
 
 #include <fmt/core.h>
 
@@ -32,17 +33,6 @@ bool is_name(const std::string& word) {
         good = good && (is_letter(c) || (c >= '0' && c <= '9') || c == '-');
     }
     return good;
-}
-
-std::string as_name(const std::string& words) {
-    std::string name;
-    for (const char c : words) {
-        name += is_name(std::string("a") + c) ? c : '-';
-    }
-    while (name.ends_with('-')) {
-        name.pop_back();
-    }
-    return is_name(name) ? name : "";
 }
 
 // Nothing at all to say about it, were it at `path`.
@@ -108,7 +98,7 @@ int start_new(const NewOptions& options, Terminal& terminal) {
                     fmt::format("name the {0}: `matchmark new {0} NAME`", options.sort));
     }
     if (!is_name(options.name)) {
-        const std::string offered = as_name(options.name);
+        const std::string offered = model::name_from(options.name);
         return fail(terminal, new_command,
                     fmt::format("`{}` is no name: a letter, then letters, digits and hyphens{}",
                                 options.name, offered.empty() ? "" : "; write `" + offered + "`"));

@@ -88,7 +88,7 @@ private:
     void ask(const std::string& what) { above_ += fmt::format("{}{}\n", decide_mark, what); }
 
     [[nodiscard]] std::string face_of(const PartRow& part) const {
-        const std::string face = name_from(part.face);
+        const std::string face = model::name_from(part.face);
         return face.empty() || !reads_well("face " + face + " 1 x 1 mm\n") ? "front" : face;
     }
 

@@ -140,7 +140,7 @@ public:
         std::size_t number = 0;
         for (const OutlineStep& step : steps_) {
             ++number;
-            std::string name = name_from(step.title);
+            std::string name = model::name_from(step.title);
             if (name.empty() || !reads_well("step " + name + " \"s\"\n") || names.contains(name)) {
                 name = fmt::format("step-{}", number);
             }
@@ -176,7 +176,7 @@ private:
             }
             const std::string text = without_box(own_text(item));
             if (in_tools_ && !text.empty()) {
-                const std::string name = name_from(text);
+                const std::string name = model::name_from(text);
                 const std::string line =
                     fmt::format("  tool {} {}\n", name, model::in_quotes(text));
                 tools_ += reads_well("guide g \"g\"\n" + line)

@@ -3,6 +3,7 @@
 
 #include "diagnostics/nearest.hpp"
 #include "model/quantity.hpp"
+#include "model/spelling.hpp"
 
 #include <fmt/core.h>
 
@@ -235,8 +236,8 @@ PartRow read_row(const TableRow& row, const Columns& columns) {
     part.line = row.line;
     part.title = cell(row, columns, Column::title);
     const std::string named = cell(row, columns, Column::name);
-    part.name = name_from(named.empty() ? part.title : named);
-    part.title = part.title.empty() && name_from(named) != named ? named : part.title;
+    part.name = model::name_from(named.empty() ? part.title : named);
+    part.title = part.title.empty() && model::name_from(named) != named ? named : part.title;
     part.kind = cell(row, columns, Column::kind);
     part.size = cell(row, columns, Column::size);
     part.drive = cell(row, columns, Column::drive);
@@ -286,11 +287,6 @@ void merge(PartRow& into, PartRow& more) {
     take(&PartRow::note, "note");
 }
 
-bool is_letter(char c) {
-    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') ||
-           static_cast<unsigned char>(c) >= 0x80;
-}
-
 } // namespace
 
 Column column_named(const std::string& head) {
@@ -314,22 +310,6 @@ Column column_named(const std::string& head) {
         }
     }
     return Column::none;
-}
-
-std::string name_from(const std::string& words) {
-    std::string name;
-    for (const char c : words) {
-        const bool digit = c >= '0' && c <= '9';
-        if (is_letter(c) || digit) {
-            name += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-        } else if (!name.empty() && !name.ends_with('-')) {
-            name += '-';
-        }
-    }
-    while (name.ends_with('-')) {
-        name.pop_back();
-    }
-    return name.empty() || is_letter(name[0]) ? name : "part-" + name;
 }
 
 bool read_number(const std::string& text, double& number) {

@@ -63,10 +63,6 @@ struct PartsTable {
 
 PartsTable read_parts(const Table& table);
 
-// "Lid Screw (M2)" -> "lid-screw-m2": a letter, then letters, digits and hyphens; empty when
-// nothing is left.
-std::string name_from(const std::string& words);
-
 // "0,5" and "0.5"; nothing when it is no number.
 bool read_number(const std::string& text, double& number);
 

@@ -227,8 +227,8 @@ TableNames::TableNames(const PartsTable& table) {
     for (const PartRow& part : table.parts) {
         const std::string name =
             reads_well("part " + part.name + "\n") ? part.name : part.name + "-part";
-        for (const std::string& called :
-             {part.name, name_from(part.title), name_from(model::plural(part.title))}) {
+        for (const std::string& called : {part.name, model::name_from(part.title),
+                                          model::name_from(model::plural(part.title))}) {
             names_.emplace(called, name);
         }
     }
@@ -248,7 +248,7 @@ TableNames::Named TableNames::in(const std::string& cell) const {
     Named named;
     std::istringstream in(text);
     for (std::string word; std::getline(in, word, ',');) {
-        const std::string name = name_from(word);
+        const std::string name = model::name_from(word);
         if (name.empty()) {
             continue;
         }

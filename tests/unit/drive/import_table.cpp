@@ -9,7 +9,6 @@
 
 using matchmark::drive::Column;
 using matchmark::drive::column_named;
-using matchmark::drive::name_from;
 using matchmark::drive::PartsTable;
 using matchmark::drive::read_parts;
 using matchmark::drive::read_table;
@@ -79,15 +78,6 @@ TEST_CASE("columns are known by many names") {
     CHECK(column_named("x / mm") == Column::x);
     CHECK(column_named("supplier") == Column::none);
     CHECK(column_named("") == Column::none);
-}
-
-TEST_CASE("names are made as the language has them") {
-    CHECK(name_from("Lid Screw (M2)") == "lid-screw-m2");
-    CHECK(name_from("  --x__y ") == "x-y");
-    CHECK(name_from("4 pins") == "part-4-pins");
-    CHECK(name_from("Gehäuse") == "gehäuse");
-    CHECK(name_from("\"; drop") == "drop");
-    CHECK(name_from("...").empty());
 }
 
 TEST_CASE("rows of one name are one thing with several places") {

@@ -117,7 +117,8 @@ std::string pictures(const Language& in, const std::vector<guide::Picture>& list
 }
 
 std::string instructions(const Language& in, const guide::Step& step) {
-    std::string text;
+    std::string text = passages(in, guide::passages_after(step, 0));
+    std::size_t told = 0;
     for (const guide::Instruction& one : step.instructions) {
         text += "- [ ] " + only(in, one.variants) + sentence(one.words) + "\n";
         for (const Words& detail : one.details) {
@@ -125,8 +126,10 @@ std::string instructions(const Language& in, const guide::Step& step) {
         }
         text +=
             one.record.empty() ? "" : "  - " + markdown_text(one.record) + ": \\_\\_\\_\\_\\_\n";
+        const std::string below = passages(in, guide::passages_after(step, ++told));
+        text += below.empty() && told < step.instructions.size() ? "" : "\n" + below;
     }
-    return text.empty() ? text : text + "\n";
+    return text;
 }
 
 std::string conditions(const Language& in, const char* label,
@@ -150,8 +153,7 @@ std::string step(const Document& document, const guide::Step& step, const ShownP
     text += conditions(in, "Do this test with", step.test.when) +
             conditions(in, "Test equipment", step.test.with) +
             conditions(in, "What it proves", step.test.proves);
-    return text + instructions(in, step) + passages(in, step.passages) +
-           pictures(in, step.pictures, shown);
+    return text + instructions(in, step) + pictures(in, step.pictures, shown);
 }
 
 std::string fasteners(const Document& document) {

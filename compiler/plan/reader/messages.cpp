@@ -3,6 +3,7 @@
 
 #include "language/punctuation.hpp"
 #include "language/spoken.hpp"
+#include "model/prose_place.hpp"
 
 #include <algorithm>
 
@@ -248,7 +249,8 @@ void ReaderMessages::finish(const ReaderWalk& walk, guide::Step& told) {
                  true);
         } else {
             told.passages.push_back({passage_of(prose.kind),
-                                     own_prose(language_, "step " + step_->name, prose.markdown)});
+                                     own_prose(language_, "step " + step_->name, prose.markdown),
+                                     model::actions_above(*step_, prose)});
         }
     }
     tell_hazards(walk, told);

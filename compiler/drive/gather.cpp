@@ -194,6 +194,9 @@ private:
     void offer_nearest(Diagnostic& finding, const std::string& path) {
         const std::string near = nearest_file(disk_, path);
         if (near.empty()) {
+            if (!finding.primary.empty()) {
+                finding.help = "write its path as seen from the folder of this file";
+            }
             return;
         }
         finding.help = fmt::format("name the file that is there, `{}`", near);

@@ -119,7 +119,7 @@ void ReaderMessages::tell(guide::Step& told, const Source& source, const Prose& 
     }
     if (!signal) {
         told_[source] = {step_->section, number_};
-        told.passages.push_back({passage_of(prose.kind), markdown});
+        told.passages.push_back({passage_of(prose.kind), markdown, 0}); // read before it is needed
         return;
     }
     guide::Message message{

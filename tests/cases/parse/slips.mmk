@@ -186,3 +186,42 @@ step ab "Abnehmen"
 
 put-back
   derived
+
+--- name-with-a-line-below
+device lamp "Lamp"
+
+part base "base"
+part cover "cover"
+# a name that could not be read is not told again where it is used
+# error 15-21 [syntax] expected `in`, `kind` or the end of the line after `cover`, found `_screws`; a name has letters, digits and hyphens
+fastener cover_screws "cover screw" 2 x screw M3 x 8, hexalobular 10, pan
+  holds      cover to base
+
+guide name-with-a-line-below "Take the cover off"
+  for        competent
+  # error 21-31 [syntax] expected its description in double quotes after `driver`, found `hexalobular`; write `"hexalobular driver 10"`
+  tool       driver hexalobular driver 10
+
+take-apart
+
+step off "Take the cover off"
+  undo       cover-screws with driver
+  remove     cover
+
+put-back
+  derived
+
+--- use-without-quotes
+# error 5-21 [syntax] expected a path in double quotes after `use`, found `nothing-wrong.mmk`; write `"nothing-wrong.mmk"`
+use nothing-wrong.mmk
+
+guide use-without-quotes "Take the base off"
+  for        competent
+
+take-apart
+
+step off "Take the base off"
+  remove     base
+
+put-back
+  derived

@@ -179,6 +179,7 @@ private:
             finding.rule = "unreadable-file";
             finding.message = fmt::format("`{}` cannot be read: {}", path, problem.reason);
             finding.label = "named here";
+            finding.help = "see that it is a file, and that you may read it";
         } else {
             finding.rule = "missing-file";
             finding.message = fmt::format("there is no file `{}`", path);

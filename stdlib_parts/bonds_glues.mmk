@@ -116,7 +116,7 @@ kind instant-glue "instant adhesive" is bond
 kind epoxy "epoxy resin" is bond
   states     set, parted
   break      set -> parted by hot-air-gun or knife takes 120 s
-  lay        parted -> set by hand or clamp takes 120 s waits 24 h
+  apply      parted -> set by hand or clamp takes 120 s waits 24 h
   laid first
   one use
   caution: The resin makes skin allergic. Wear chemical-resistant gloves.
@@ -125,7 +125,7 @@ kind epoxy "epoxy resin" is bond
 kind ultraviolet-glue "light-cured adhesive" is bond
   states     set, parted
   separate   set -> parted by cutting-wire or hot-air-gun takes 300 s
-  lay        parted -> set by ultraviolet-lamp takes 180 s
+  apply      parted -> set by ultraviolet-lamp takes 180 s
   one use
   caution: The lamp harms eyes. Wear the spectacles that belong to it.
 
@@ -140,7 +140,7 @@ kind silicone-bead "silicone bead" is bond
 kind liquid-gasket "liquid gasket" is bond
   states     set, parted
   break      set -> parted by mallet or scraper takes 60 s
-  lay        parted -> set by hand or sealant-gun takes 120 s waits 24 h
+  apply      parted -> set by hand or sealant-gun takes 120 s waits 24 h
   laid first
   one use
   note: The faces are free of oil. The bead runs unbroken and inside of every bolt hole.

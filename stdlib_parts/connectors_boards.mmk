@@ -165,7 +165,7 @@ kind lever-chip-socket "chip socket with a lever" is connector
 
 kind spring-contacts "spring contacts" is connector
   states     touching, apart
-  part-from  touching -> apart by hand takes 3 s
+  separate   touching -> apart by hand takes 3 s
   press-on   apart -> touching by hand takes 4 s
   note: Contacts are wiped with a dry cloth that leaves no threads.
 

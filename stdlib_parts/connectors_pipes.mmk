@@ -89,7 +89,7 @@ kind tapered-pipe-thread "tapered pipe thread" is connector
 kind flange-joint "flange joint" is connector
   states     together, apart
   spread     together -> apart by hand or flange-spreader takes 30 s
-  bring-up   apart -> together by hand takes 30 s
+  close-up   apart -> together by hand takes 30 s
 
 kind soldered-pipe "soldered pipe" is connector
   states     soldered, apart

@@ -82,7 +82,7 @@ kind solder-joint "soldered joint" is connector
 
 kind through-hole-joint "row of soldered pins" is connector
   states     soldered, cleared, apart
-  suck-off   soldered -> cleared by desoldering-pump or desoldering-wick takes 60 s
+  desolder   soldered -> cleared by desoldering-pump or desoldering-wick takes 60 s
   lift       cleared -> apart by hand takes 5 s
   set-in     apart -> cleared by hand takes 15 s
   solder     cleared -> soldered by soldering-iron takes 60 s

@@ -143,8 +143,8 @@ kind capacitor-bank "capacitor bank" is part
   also       charged, discharged, proved, joined
   discharge  charged -> discharged by discharge-resistor takes 30 s decays
   prove      discharged -> proved below 60 V by meter takes 15 s
-  join       proved -> joined by shorting-lead takes 15 s
-  unjoin     joined -> proved by hand takes 15 s
+  link       proved -> joined by shorting-lead takes 15 s
+  unlink     joined -> proved by hand takes 15 s
   remove     in -> out by hand takes 60 s
   fit        out -> in by hand takes 60 s
   needs      joined to remove
@@ -157,7 +157,7 @@ kind capacitor-bank "capacitor bank" is part
 kind self-discharging-capacitor "capacitor with its own resistor" is part
   states     in, out
   also       charged, run-down, proved
-  wait       charged -> run-down from outside takes 5 s waits 300 s
+  bleed-down charged -> run-down from outside takes 5 s waits 300 s
   prove      run-down -> proved below 60 V by meter from outside takes 10 s
   remove     in -> out by hand takes 4 s
   fit        out -> in by hand takes 6 s

@@ -11,7 +11,7 @@
 kind stored-pressure "stored pressure" is energy
   states     pressurised, relieved
   relieve    pressurised -> relieved by hand from outside takes 30 s
-  pressurise relieved -> pressurised by hand or pump from outside takes 60 s
+  build-up   relieved -> pressurised by hand or pump from outside takes 60 s
   hazard     pressure until relieved on reach
 
 kind hydraulic-accumulator "hydraulic accumulator" is energy
@@ -28,7 +28,7 @@ kind lifted-ram "raised hydraulic ram" is energy
   raise      lowered -> raised by hand from outside takes 30 s
   hazard     crushing until lowered on reach
 
-kind boiler-pressure "boiler pressure" is energy
+kind boiler-pressure "boiler under pressure" is energy
   states     hot, cooled, relieved
   cool       hot -> cooled below 43 degC from outside waits 3600 s
   relieve    cooled -> relieved by hand from outside takes 30 s
@@ -37,9 +37,9 @@ kind boiler-pressure "boiler pressure" is energy
   may end in hot, cooled
   hazard     steam until relieved on reach
 
-kind tyre-pressure "tyre pressure" is energy
+kind tyre-pressure "tyre under pressure" is energy
   states     inflated, let-out
-  let-out    inflated -> let-out by hand from outside takes 30 s
+  deflate    inflated -> let-out by hand from outside takes 30 s
   inflate    let-out -> inflated by pump from outside takes 60 s
   hazard     flying-parts until let-out on touch
 
@@ -60,8 +60,8 @@ kind suspended-load "load on a hoist" is energy
 kind jacked-vehicle "jacked vehicle" is energy
   states     standing, jacked, on-stands
   jack-up    standing -> jacked by jack from outside takes 60 s
-  set-stands jacked -> on-stands by axle-stand from outside takes 60 s
-  take-away  on-stands -> jacked by axle-stand from outside takes 60 s
+  support    jacked -> on-stands by axle-stand from outside takes 60 s
+  raise      on-stands -> jacked by jack from outside takes 60 s
   let-down   jacked -> standing by jack from outside takes 30 s
   live in    jacked
   hazard     crushing until on-stands, standing on reach
@@ -69,7 +69,7 @@ kind jacked-vehicle "jacked vehicle" is energy
 kind moving-mechanism "moving mechanism" is energy
   states     running, stopped, still
   stop       running -> stopped by hand from outside takes 5 s
-  run-out    stopped -> still from outside waits 30 s
+  run-down   stopped -> still from outside waits 30 s
   release    still -> stopped by hand from outside takes 5 s
   start      stopped -> running by hand from outside takes 5 s
   may end in running, stopped
@@ -77,7 +77,7 @@ kind moving-mechanism "moving mechanism" is energy
 
 kind flywheel "flywheel" is energy
   states     turning, still, blocked
-  run-out    turning -> still from outside waits 300 s
+  spin-down  turning -> still from outside waits 300 s
   block      still -> blocked by locking-pin takes 15 s
   unblock    blocked -> still by locking-pin takes 15 s
   spin-up    still -> turning by hand from outside takes 30 s
@@ -86,7 +86,7 @@ kind flywheel "flywheel" is energy
 
 kind fan-after-run "fan that runs on" is energy
   states     turning, still
-  run-out    turning -> still from outside waits 120 s
+  spin-down  turning -> still from outside waits 120 s
   spin-up    still -> turning by hand from outside takes 5 s
   may end in turning, still
   hazard     turning-parts until still on reach
@@ -106,7 +106,7 @@ kind flame "flame" is energy
   light      out -> burning by hand from outside takes 10 s
   hazard     fire until out on reach
 
-kind deep-cold "deep cold" is energy
+kind deep-cold "deep-cold part" is energy
   states     cold, thawed
   thaw       cold -> thawed above 0 degC from outside waits 7200 s
   chill      thawed -> cold from outside
@@ -137,8 +137,8 @@ kind radio-source "transmitter" is energy
 
 kind strong-magnet "strong magnet" is energy
   states     bare, kept
-  keep       bare -> kept by magnet-keeper takes 15 s
-  unkeep     kept -> bare by hand takes 15 s
+  cover      bare -> kept by magnet-keeper takes 15 s
+  uncover    kept -> bare by hand takes 15 s
   may end in bare, kept
   hazard     magnetism until kept on touch
 

@@ -10,7 +10,7 @@
 kind mains-cord "mains cord" is energy
   states     plugged, unplugged
   unplug     plugged -> unplugged by hand from outside takes 5 s
-  plug       unplugged -> plugged by hand from outside takes 5 s
+  plug-in    unplugged -> plugged by hand from outside takes 5 s
   live in    plugged
   hazard     mains until unplugged on reach
 
@@ -18,11 +18,11 @@ kind mains-isolator "mains isolator" is energy
   states     switched-on, locked-off, proved
   lock-off   switched-on -> locked-off by hand or padlock from outside takes 30 s
   prove      locked-off -> proved below 50 V by voltage-tester from outside takes 30 s
-  clear      proved -> locked-off by hand from outside takes 30 s
+  hand-back  proved -> locked-off by hand from outside takes 30 s
   restore    locked-off -> switched-on by hand or padlock from outside takes 20 s
   live in    switched-on
   hazard     mains until proved on reach
-  note: To clear is to count tools, look the place over and call everyone away.
+  note: To hand back is to count tools, look the place over and call everyone away.
 
 # A machine with every step of the lock-out in its order, and of the way back.
 kind machine-supply "supply of a machine" is energy
@@ -32,7 +32,7 @@ kind machine-supply "supply of a machine" is energy
   lock-off   isolated -> locked-off by padlock from outside takes 30 s
   release    locked-off -> released by hand from outside takes 120 s
   prove      released -> proved below 50 V by voltage-tester from outside takes 60 s
-  clear      proved -> released by hand from outside takes 60 s
+  hand-back  proved -> released by hand from outside takes 60 s
   make-good  released -> locked-off by hand from outside takes 60 s
   unlock     locked-off -> isolated by hand or padlock from outside takes 30 s
   reconnect  isolated -> shut-down by hand from outside takes 20 s
@@ -40,7 +40,7 @@ kind machine-supply "supply of a machine" is energy
   live in    running, shut-down
   hazard     mains until proved on reach
   note: To prove is to measure, and then to press start: nothing may move.
-  note: To clear is to count tools, look the place over and call everyone away.
+  note: To hand back is to count tools, look the place over and call everyone away.
   note: Only the person who hung a lock takes it off.
 
 # A machine whose lock-out ends with a try of its start button.
@@ -49,7 +49,7 @@ kind motor-supply "supply of a motor" is energy
   shut-down  running -> stopped by hand from outside takes 15 s
   lock-off   stopped -> locked-off by padlock from outside takes 30 s
   prove      locked-off -> proved by hand from outside takes 15 s
-  clear      proved -> locked-off by hand from outside takes 30 s
+  hand-back  proved -> locked-off by hand from outside takes 30 s
   unlock     locked-off -> stopped by hand or padlock from outside takes 20 s
   start-up   stopped -> running by hand from outside takes 10 s
   live in    running, stopped
@@ -60,7 +60,7 @@ kind household-circuit "circuit of a building" is energy
   switch-off switched-on -> switched-off by hand from outside takes 15 s
   lock-off   switched-off -> secured by padlock or warning-tag from outside takes 30 s
   prove      secured -> proved below 50 V by voltage-tester from outside takes 30 s
-  clear      proved -> secured by hand from outside takes 20 s
+  hand-back  proved -> secured by hand from outside takes 20 s
   unlock     secured -> switched-off by hand from outside takes 15 s
   switch-on  switched-off -> switched-on by hand from outside takes 10 s
   live in    switched-on
@@ -75,7 +75,7 @@ kind switchboard "switchboard" is energy
   prove      locked-off -> proved below 50 V by voltage-tester takes 60 s
   earth      proved -> earthed by earthing-set takes 120 s
   unearth    earthed -> proved by earthing-set takes 120 s
-  clear      proved -> locked-off by hand from outside takes 60 s
+  hand-back  proved -> locked-off by hand from outside takes 60 s
   unlock     locked-off -> isolated by hand or padlock from outside takes 30 s
   reconnect  isolated -> live by hand from outside takes 60 s
   live in    live
@@ -85,7 +85,7 @@ kind switchboard "switchboard" is energy
 kind external-supply "plug-in power supply" is energy
   states     plugged, unplugged
   unplug     plugged -> unplugged by hand from outside takes 5 s
-  plug       unplugged -> plugged by hand from outside takes 5 s
+  plug-in    unplugged -> plugged by hand from outside takes 5 s
   live in    plugged
 
 kind standby-supply "uninterruptible supply" is energy
@@ -93,7 +93,7 @@ kind standby-supply "uninterruptible supply" is energy
   shut-down  running -> switched-off by hand from outside takes 30 s
   isolate    switched-off -> isolated by hand from outside takes 30 s
   prove      isolated -> proved below 50 V by voltage-tester from outside takes 30 s
-  clear      proved -> isolated by hand from outside takes 15 s
+  hand-back  proved -> isolated by hand from outside takes 15 s
   reconnect  isolated -> switched-off by hand from outside takes 30 s
   start-up   switched-off -> running by hand from outside takes 30 s
   live in    running, switched-off
@@ -104,7 +104,7 @@ kind solar-panel "solar panel" is energy
   states     lit, isolated, proved
   isolate    lit -> isolated by hand from outside takes 30 s
   prove      isolated -> proved below 60 V by voltage-tester from outside takes 30 s
-  clear      proved -> isolated by hand from outside takes 15 s
+  hand-back  proved -> isolated by hand from outside takes 15 s
   reconnect  isolated -> lit by hand from outside takes 30 s
   live in    lit
   hazard     second-supply until proved on reach
@@ -128,7 +128,7 @@ kind machine-air "air supply of a machine" is energy
   lock-off   shut-off -> locked-off by padlock from outside takes 20 s
   release    locked-off -> vented by hand from outside takes 30 s
   prove      vented -> proved below 0.1 bar by pressure-gauge from outside takes 15 s
-  clear      proved -> vented by hand from outside takes 30 s
+  hand-back  proved -> vented by hand from outside takes 30 s
   stop-venting vented -> locked-off by hand from outside takes 10 s
   unlock     locked-off -> shut-off by hand or padlock from outside takes 15 s
   turn-on    shut-off -> supplied by hand from outside takes 5 s
@@ -138,8 +138,8 @@ kind machine-air "air supply of a machine" is energy
 kind water-supply "water supply" is energy
   states     supplied, shut-off, relieved
   turn-off   supplied -> shut-off by hand from outside takes 5 s
-  relieve    shut-off -> relieved by hand from outside takes 20 s
-  close-tap  relieved -> shut-off by hand from outside takes 5 s
+  drain      shut-off -> relieved by hand from outside takes 20 s
+  stop-draining relieved -> shut-off by hand from outside takes 5 s
   turn-on    shut-off -> supplied by hand from outside takes 5 s
   live in    supplied, shut-off
 
@@ -158,8 +158,8 @@ kind steam-supply "steam supply" is energy
 
 kind vacuum "vacuum" is energy
   states     evacuated, aired
-  let-in-air evacuated -> aired by hand from outside takes 15 s
-  evacuate   aired -> evacuated by hand or vacuum-pump from outside takes 120 s
+  break      evacuated -> aired by hand from outside takes 15 s
+  build-up   aired -> evacuated by hand or vacuum-pump from outside takes 120 s
   hazard     implosion until aired on reach
 
 # Gas is shut off by anyone, but its pipework is for licensed persons only (local law).
@@ -171,18 +171,18 @@ kind gas-supply "gas supply" is energy
   hazard     gas until shut-off on reach
   licensed   "gas fitter"
 
-kind gas-bottle "gas bottle" is energy
+kind gas-bottle "bottled gas" is energy
   states     open, shut-off, burnt-off
   turn-off   open -> shut-off by hand from outside takes 5 s
   burn-off   shut-off -> burnt-off by hand from outside takes 60 s
-  shut-jets  burnt-off -> shut-off by hand from outside takes 5 s
+  stop-burning-off burnt-off -> shut-off by hand from outside takes 5 s
   turn-on    shut-off -> open by hand from outside takes 5 s
   hazard     gas until burnt-off on reach
 
 kind inert-gas "inert gas" is energy
   states     open, shut-off, aired
   turn-off   open -> shut-off by hand from outside takes 5 s
-  air        shut-off -> aired by oxygen-meter from outside takes 60 s waits 600 s
-  end-airing aired -> shut-off by hand from outside takes 5 s
+  vent       shut-off -> aired by oxygen-meter from outside takes 60 s waits 600 s
+  stop-venting aired -> shut-off by hand from outside takes 5 s
   turn-on    shut-off -> open by hand from outside takes 5 s
   hazard     no-air until aired on reach

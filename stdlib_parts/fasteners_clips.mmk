@@ -97,7 +97,7 @@ kind worm-clamp "worm-drive hose clamp" is fastener
 kind spring-clamp "spring hose clamp" is fastener
   states     tight, loose
   squeeze    tight -> loose by hose-clamp-pliers or pliers takes 8 s
-  let-go     loose -> tight by hose-clamp-pliers or pliers takes 8 s
+  release    loose -> tight by hose-clamp-pliers or pliers takes 8 s
   present in tight, loose
   caution: The clamp can slip from the pliers and fly off. Wear eye protection.
 
@@ -120,7 +120,7 @@ kind v-clamp "V-band clamp" is fastener
   slacken    tight -> loose by driver takes 15 s
   tighten    loose -> tight by driver takes 20 s
   take-off   loose -> off by hand takes 6 s
-  lay-round  off -> loose by hand takes 10 s
+  put-on     off -> loose by hand takes 10 s
   present in tight, loose
   asks for torque
 

@@ -162,7 +162,7 @@ kind cotter "crank cotter" is fastener
 # Two tapered halves that screws draw onto a shaft.
 kind taper-bush "taper bush" is fastener
   states     tight, loose, out
-  jack-off   tight -> loose by driver takes 40 s
+  free       tight -> loose by driver takes 40 s
   draw       loose -> out by hand takes 10 s
   insert     out -> loose by hand takes 15 s
   tighten    loose -> tight by driver takes 60 s

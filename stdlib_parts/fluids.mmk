@@ -171,13 +171,13 @@ kind grease "grease" is fluid
 kind lubricant-film "film of oil" is fluid
   states     laid, wiped
   wipe       laid -> wiped by hand takes 10 s
-  lay        wiped -> laid by hand takes 10 s
+  apply      wiped -> laid by hand takes 10 s
   one use
 
 kind assembly-paste "assembly paste" is fluid
   states     laid, wiped
   wipe       laid -> wiped by hand takes 15 s
-  lay        wiped -> laid by hand or brush takes 15 s
+  apply      wiped -> laid by hand or brush takes 15 s
   one use
 
 # Licensed persons only

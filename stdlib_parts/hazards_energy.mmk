@@ -30,7 +30,7 @@ hazard arc-flash "Arc flash"
 hazard stored-charge "Stored charge"
   sign       electricity
   wear       insulating-gloves
-  order      isolate, wait, discharge, prove, join
+  order      isolate, bleed-down, discharge, prove, link
   danger: The charge can kill. Discharge it through the resistor. Prove it dead before you
     touch anything near it.
 
@@ -93,7 +93,7 @@ hazard steam "Steam"
 hazard implosion "Vacuum"
   sign       general-warning
   wear       eye-protection
-  order      let-in-air
+  order      break
   warning: A vessel under vacuum can collapse and throw splinters. Let air in before you touch it.
 
 hazard bursting-glass "Lamp under pressure"
@@ -107,14 +107,14 @@ hazard bursting-glass "Lamp under pressure"
 hazard spring-force "Loaded spring"
   sign       general-warning
   wear       eye-protection
-  order      relieve, compress, hold, pin, hook-off
+  order      relieve, compress, hold, pin, unhook
   warning: A spring that lets go can break bones. Hold it with the tool before you undo
     anything.
 
 hazard flying-parts "Parts that fly off"
   sign       flying-splinters
   wear       eye-protection
-  order      let-out, let-down, catch
+  order      deflate, let-down, catch
   warning: A part under tension can fly off and blind an eye. Let the tension off first.
 
 hazard falling-weight "Hanging weight"
@@ -132,7 +132,7 @@ hazard heavy-load "Heavy load"
 hazard crushing "Crushing"
   sign       crushing
   wear       safety-shoes
-  order      jack-up, set-stands, lower, prop
+  order      jack-up, support, lower, prop
   danger: What sinks crushes and kills. Lower it or prop it before you reach below.
 
 hazard crushed-fingers "Crushed fingers"
@@ -143,13 +143,13 @@ hazard crushed-fingers "Crushed fingers"
 
 hazard moving-parts "Moving parts"
   sign       hand-crushing
-  order      shut-down, stop, run-out
+  order      shut-down, stop, run-down
   warning: Moving parts can crush a hand. Wait until everything stands still.
 
 hazard turning-parts "Turning parts"
   sign       drawn-in
   wear       close-clothing
-  order      switch-off, run-out, block
+  order      switch-off, spin-down, block
   danger: Turning parts draw in hair and sleeves and maim. Tie hair back. Wait until all stands
     still.
 

@@ -39,7 +39,7 @@ hazard gas "Flammable gas"
 
 hazard no-air "Lack of air"
   sign       suffocation
-  order      turn-off, air
+  order      turn-off, vent
   danger: Gas without oxygen kills unnoticed. Air the room. Measure the oxygen before you go in.
 
 hazard poison-gas "Poisonous gas"
@@ -70,7 +70,7 @@ hazard radio-waves "Radio waves"
 hazard magnetism "Strong magnet"
   sign       magnet
   wear       work-gloves
-  order      keep
+  order      cover
   warning: The magnet can crush fingers and stop a pacemaker. Put its keeper on first.
 
 hazard noise "Noise"

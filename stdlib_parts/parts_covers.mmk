@@ -41,7 +41,7 @@ kind case-back "pressed-on case back" is part
 
 kind sliding-drawer "drawer" is part
   states     in, drawn, out
-  draw       in -> drawn by hand takes 4 s
+  pull-out   in -> drawn by hand takes 4 s
   push-in    drawn -> in by hand takes 4 s
   lift-out   drawn -> out by hand takes 4 s
   set-in     out -> drawn by hand takes 6 s

@@ -27,7 +27,7 @@ kind torsion-spring "torsion spring" is part
 kind extension-spring "extension spring" is part
   states     in, out
   also       stretched, held
-  hook-off   stretched -> held by spring-hook takes 20 s
+  unhook     stretched -> held by spring-hook takes 20 s
   hook-on    held -> stretched by spring-hook takes 20 s
   remove     in -> out by hand takes 4 s
   fit        out -> in by hand takes 6 s
@@ -75,7 +75,7 @@ kind disc-spring-stack "loaded stack of disc springs" is part
   states     in, out
   also       loaded, held
   hold       loaded -> held by press takes 60 s
-  let-go     held -> loaded by press takes 60 s
+  release    held -> loaded by press takes 60 s
   remove     in -> out by hand takes 20 s
   fit        out -> in by hand takes 30 s
   hazard     spring-force until held on touch
@@ -92,7 +92,7 @@ kind spring-plunger "spring plunger or detent ball" is part
   states     in, out
   also       pressed, caught
   catch      pressed -> caught by hand takes 8 s
-  let-go     caught -> pressed by hand takes 6 s
+  release    caught -> pressed by hand takes 6 s
   remove     in -> out by hand takes 5 s
   fit        out -> in by hand takes 12 s
   hazard     flying-parts until caught on touch

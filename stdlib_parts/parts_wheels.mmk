@@ -32,8 +32,8 @@ kind spoke "spoke" is part
 
 kind chain "chain" is part
   states     joined, open, off
-  open-link  joined -> open by chain-tool or link-pliers takes 20 s
-  join-link  open -> joined by chain-tool or link-pliers takes 30 s
+  open       joined -> open by chain-tool or link-pliers takes 20 s
+  join       open -> joined by chain-tool or link-pliers takes 30 s
   lift-off   open -> off by hand takes 8 s
   lay-on     off -> open by hand takes 20 s
   notice: A joining pin that is pushed out is never pushed back. Use a new pin or link.

@@ -2,6 +2,7 @@
 #include "compare/findings.hpp"
 #include "compare/messages.hpp"
 #include "model/describe.hpp"
+#include "model/prose_place.hpp"
 
 #include <fmt/format.h>
 
@@ -146,6 +147,23 @@ std::string passages(const std::vector<model::Prose>& prose) {
     return text;
 }
 
+// Below how many actions each of them stands: "above all: Hold the lid."
+std::string places(const model::Step& step) {
+    std::string text;
+    for (const model::Prose& one : step.prose) {
+        if (signal_of(one.kind)) {
+            continue;
+        }
+        const std::size_t above = model::actions_above(step, one);
+        text += text.empty() ? "" : "; ";
+        text += (above == 0                     ? "above all: "
+                 : above == step.actions.size() ? "below all: "
+                                                : fmt::format("below action {}: ", above)) +
+                flowing(one.markdown);
+    }
+    return text;
+}
+
 std::string pictures(const Pairing& pairing, const Half& half,
                      const std::vector<model::Photo>& photos, bool old, bool keyed) {
     std::string text;
@@ -179,6 +197,10 @@ public:
         const std::string after = passages(after_.prose);
         if (before != after) {
             tell(Sort::text_changed, "what the step says", before, after);
+        } else if (before_.actions.size() == after_.actions.size() &&
+                   places(before_) != places(after_)) {
+            tell(Sort::text_changed, "where the step says it, among its actions", places(before_),
+                 places(after_));
         }
         const auto seen = [&](bool old, bool keyed) {
             return old ? pictures(pairing_, pairing_.before, before_.photos, true, keyed)

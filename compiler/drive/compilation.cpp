@@ -26,13 +26,22 @@ namespace {
 struct LostWords {
     std::set<std::string, std::less<>> words;
     bool device = false;
+    bool whole_files = false; // a `use` that could not be read
 };
+
+bool lists_something(syntax::Keyword keyword) {
+    return keyword == syntax::Keyword::tool || keyword == syntax::Keyword::spare ||
+           keyword == syntax::Keyword::supply;
+}
 
 void add_words(LostWords& lost, std::string_view line) {
     constexpr std::string_view between = " \t,\"";
     for (std::size_t at = line.find_first_not_of(between); at != std::string_view::npos;) {
         const std::size_t end = line.find_first_of(between, at);
-        lost.words.emplace(line.substr(at, end == std::string_view::npos ? end : end - at));
+        std::string word(line.substr(at, end == std::string_view::npos ? end : end - at));
+        lost.words.insert(word);
+        std::replace(word.begin(), word.end(), '_', '-'); // the usual slip in a name
+        lost.words.insert(std::move(word));
         at = line.find_first_not_of(between, end);
     }
 }
@@ -42,9 +51,11 @@ LostWords lost_words(const SourceMap& sources, const syntax::Files& files) {
     for (const syntax::FilePointer& file : files) {
         for (std::size_t i = 0; i < file->lines.size(); ++i) {
             const syntax::Line& line = file->lines[i];
-            if (line.shape == syntax::LineShape::broken && line.depth == 0) {
+            if (line.shape == syntax::LineShape::broken &&
+                (line.depth == 0 || lists_something(line.keyword))) {
                 add_words(lost, sources.line(file->id, static_cast<std::uint32_t>(i + 1)));
                 lost.device = lost.device || line.keyword == syntax::Keyword::device;
+                lost.whole_files = lost.whole_files || line.keyword == syntax::Keyword::use;
             }
         }
     }
@@ -57,10 +68,12 @@ void drop_echoes(const Compilation& done, std::vector<Diagnostic>& findings, std
         return;
     const LostWords lost = lost_words(done.sources, done.files);
     const auto is_echo = [&](const Diagnostic& finding) {
-        return finding.rule == "no-device"
-                   ? lost.device
-                   : finding.rule.starts_with("unknown-") &&
-                         lost.words.contains(done.sources.slice(finding.primary));
+        if (finding.rule == "no-device")
+            return lost.device || lost.whole_files;
+        const bool names_something =
+            finding.rule.starts_with("unknown-") || finding.rule == "unlisted-tool";
+        return names_something &&
+               (lost.whole_files || lost.words.contains(done.sources.slice(finding.primary)));
     };
     const auto from = findings.begin() + static_cast<std::ptrdiff_t>(first);
     findings.erase(std::remove_if(from, findings.end(), is_echo), findings.end());

@@ -179,6 +179,7 @@ private:
             finding.rule = "unreadable-file";
             finding.message = fmt::format("`{}` cannot be read: {}", path, problem.reason);
             finding.label = "named here";
+            finding.help = "see that it is a file, and that you may read it";
         } else {
             finding.rule = "missing-file";
             finding.message = fmt::format("there is no file `{}`", path);
@@ -194,6 +195,9 @@ private:
     void offer_nearest(Diagnostic& finding, const std::string& path) {
         const std::string near = nearest_file(disk_, path);
         if (near.empty()) {
+            if (!finding.primary.empty()) {
+                finding.help = "write its path as seen from the folder of this file";
+            }
             return;
         }
         finding.help = fmt::format("name the file that is there, `{}`", near);

@@ -43,6 +43,7 @@ Diagnostic missing(Disk& disk, const Span& at, const std::string& path) {
     Diagnostic finding = finding_at(at, "missing-picture", Severity::warning,
                                     fmt::format("there is no picture `{}`", path));
     finding.why = "the reader would see its words alone";
+    finding.help = "put it there, or write its path as seen from the folder of this file";
     if (const std::string near = nearest_picture(disk, path); !near.empty()) {
         finding.help = fmt::format("the nearest that is there is `{}`", near);
     }

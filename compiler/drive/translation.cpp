@@ -19,6 +19,7 @@ Diagnostic unreadable(const std::string& path, const std::string& reason) {
     Diagnostic finding;
     finding.rule = "broken-catalogue";
     finding.message = fmt::format("`{}` cannot be read: {}", path, reason);
+    finding.help = "see that it is a file, and that you may read it";
     return finding;
 }
 
@@ -28,6 +29,8 @@ Diagnostic other_language(FileId file, const std::string& found, const std::stri
     finding.primary = {file, 0, 0};
     finding.message = fmt::format("the catalogue is for `{}`, not for `{}`", found, tag);
     finding.label = "its header says so";
+    finding.help =
+        fmt::format("name the catalogue for `{}`, or correct `Language` in its header", tag);
     return finding;
 }
 

@@ -1,6 +1,7 @@
 // Small questions about the guide that a reader holds.
 #include "guide/document.hpp"
 
+#include <algorithm>
 #include <set>
 
 namespace matchmark::guide {
@@ -19,6 +20,16 @@ std::vector<std::string> picture_paths(const Document& document) {
         }
     }
     return {paths.begin(), paths.end()};
+}
+
+std::vector<Passage> passages_after(const Step& step, std::size_t instructions) {
+    std::vector<Passage> found;
+    for (const Passage& passage : step.passages) {
+        if (std::min(passage.after, step.instructions.size()) == instructions) {
+            found.push_back(passage);
+        }
+    }
+    return found;
 }
 
 const char* signal_word(Signal signal) {

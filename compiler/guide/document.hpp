@@ -52,6 +52,7 @@ enum class PassageKind : unsigned char { text, note, why };
 struct Passage {
     PassageKind kind = PassageKind::text;
     std::string markdown;
+    std::size_t after = 0; // how many of its step's instructions stand above it
 };
 
 // One action, as a sentence in the imperative.
@@ -96,6 +97,9 @@ struct Step {
     double waiting_seconds = 0;     // for glue, a drain, cooling: no hands needed
     Test test;                      // of a test
 };
+
+// The passages that stand right below so many of a step's instructions; 0: above all of them.
+std::vector<Passage> passages_after(const Step& step, std::size_t instructions);
 
 struct Section {
     std::string title;

@@ -111,6 +111,7 @@ void judge_entry(const Text& text, const OwnCatalogue& own, const Message& messa
         findings.push_back(finding_at(at, "not-translated", Severity::warning,
                                       fmt::format("“{}” is not translated", beginning(text.one)),
                                       "empty"));
+        findings.back().help = "write its translation behind `msgstr`";
     } else if (message.fuzzy) {
         findings.push_back(finding_at(
             at, "doubtful-translation", Severity::warning,
@@ -128,6 +129,7 @@ void judge_entry(const Text& text, const OwnCatalogue& own, const Message& messa
                     "translated here"));
                 findings.back().why =
                     text.is_safety ? "it is a safety message" : "the reader needs it for the work";
+                findings.back().help = "write it into the translation as it stands in the English";
             }
         }
     }

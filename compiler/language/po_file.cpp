@@ -205,6 +205,7 @@ Diagnostic fault(FileId file, std::uint32_t begin, std::uint32_t end, std::strin
     finding.message = std::move(message);
     finding.primary = {file, begin, end};
     finding.label = "here";
+    finding.help = "write `msgctxt`, `msgid` and `msgstr`, each with its text in double quotes";
     return finding;
 }
 
@@ -213,6 +214,7 @@ bool is_readable(const SourceMap& sources, FileId file, std::vector<Diagnostic>&
     const std::string& text = sources.file(file).text;
     if (text.size() > most_bytes) {
         findings.push_back(fault(file, 0, 0, "the catalogue is larger than 16 MB"));
+        findings.back().help = "give each guide a catalogue of its own";
         return false;
     }
     if (const std::size_t bad = first_unreadable_byte(text); bad != std::string::npos) {
@@ -319,6 +321,7 @@ Catalogue read_po(const SourceMap& sources, FileId file, std::vector<Diagnostic>
     const MemoryFile memory;
     if (!memory.put(text)) {
         findings.push_back(fault(file, 0, 0, "no file in memory can be made to read it from"));
+        findings.back().help = "close other programs, and try again";
         return catalogue;
     }
     const std::string path = memory.path();

@@ -1,4 +1,6 @@
 // Reads the indented lines: details, actions, prose, and what was meant as one of them.
+#include "parse/examples.hpp"
+#include "parse/meant.hpp"
 #include "parse/parser.hpp"
 
 namespace matchmark::syntax {
@@ -42,6 +44,7 @@ bool Parser::fits_indentation(std::size_t number, Line& line) {
     }
     if (body == Body::bare) {
         broken(number, syntax_finding("`" + std::string(owner) + "` takes no details", first));
+        findings.back().help = "write it under the `part`, `fastener` or `step` that it belongs to";
         return false;
     }
     if (photo_indent != nowhere && raw.indent > photo_indent) {
@@ -99,6 +102,17 @@ void Parser::colon(std::size_t number, Body here, Span word, std::uint32_t colon
         return;
     }
     const std::string name(scene(raw).slice(word));
+    const Found found = find_row(scene(raw), rows(here), raw.content);
+    if (keyword == Keyword::none && found.row != nullptr) {
+        broken(number,
+               syntax_finding("`" + name + "` takes no colon", span(colon_at, colon_at + 1)));
+        findings.back().help = "leave the colon out";
+        findings.back().edits.push_back({span(colon_at, colon_at + 1), ""});
+        if (here == Body::first_column) {
+            open_body(found.row->keyword);
+        }
+        return;
+    }
     if (keyword == Keyword::none) {
         broken(number, unknown_prose(scene(raw), word));
     } else if (here == Body::first_column) {
@@ -112,6 +126,7 @@ void Parser::colon(std::size_t number, Body here, Span word, std::uint32_t colon
         broken(number,
                syntax_finding(
                    "`" + name + ":` does not stand under " + std::string(body_name(here)), word));
+        findings.back().help = "write it under a part, a guide or a step";
     }
     start_prose(number, raw.indent, false);
 }
@@ -184,7 +199,33 @@ bool Parser::half_a_keyword(std::size_t number, Body here, Span word) {
     line.head = word;
     line.keyword = half.row->keyword;
     const std::string expected = "`" + std::string(half.missing) + "`";
-    broken(number, slip_finding(scene(raws[number]), {expected.c_str(), half.at}, half.read));
+    Diagnostic finding = slip_finding(scene(raws[number]), {expected.c_str(), half.at}, half.read);
+    if (finding.help.empty()) {
+        finding.help =
+            "a line of this sort: `" + std::string(example_line(here, line.keyword)) + "`";
+    }
+    broken(number, std::move(finding));
+    return true;
+}
+
+// An action with a dash or a number before it, as in a list.
+bool Parser::mend_bullet(std::size_t number, Span word) {
+    const RawLine& raw = raws[number];
+    const std::string_view sign = scene(raw).slice(word);
+    const bool dash = sign == "-" || sign == "*" || sign == "\xE2\x80\xA2";
+    const bool numbered = sign.find_first_not_of("0123456789.") == std::string_view::npos;
+    if ((!dash && !numbered) || word.end == raw.end) {
+        return false;
+    }
+    std::uint32_t end = word.end;
+    while (end < raw.end && std::string_view(" \t.)").find(text[end]) != std::string_view::npos) {
+        ++end;
+    }
+    Diagnostic finding = syntax_finding(
+        std::string(dash ? "a dash" : "a number") + " stands before the action", word);
+    finding.help = "leave it out; actions are done in the order in which they stand";
+    finding.edits.push_back({span(word.begin, end), ""});
+    broken(number, std::move(finding));
     return true;
 }
 
@@ -198,6 +239,9 @@ void Parser::not_a_detail(std::size_t number, Body here, Span word) {
                                                     : scene(raw).slice(word));
     file.lines[number].head = word;
     Diagnostic finding;
+    if (here == Body::step && mend_bullet(number, word)) {
+        return;
+    }
     if (prose_keyword(name) != Keyword::none && takes_prose(here)) {
         file.lines[number].keyword = prose_keyword(name);
         finding = syntax_finding("expected `:` after `" + name + "`", span(word.end, word.end));
@@ -223,6 +267,11 @@ void Parser::not_a_detail(std::size_t number, Body here, Span word) {
         }
     } else if (elsewhere.row != nullptr) {
         finding = misplaced_detail(name, here, word);
+    } else if (takes_prose(here) && is_sentence(scene(raw), file.lines[number].whole)) {
+        finding = syntax_finding("this is a sentence, and a detail of " +
+                                     std::string(body_name(here)) + " stands here",
+                                 file.lines[number].whole);
+        offer_prose(finding, file.lines[number].whole);
     } else {
         finding = unknown_word(scene(raw), here, word);
         if (finding.edits.empty() && here == Body::kind && is_verb(scene(raw), word)) {

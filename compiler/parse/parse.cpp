@@ -1,6 +1,7 @@
 // Text to tree: reads one file of the language, line by line.
 #include "parse/parse.hpp"
 
+#include "parse/meant.hpp"
 #include "parse/parser.hpp"
 
 #include <algorithm>
@@ -174,7 +175,12 @@ bool Parser::match(std::size_t number, LineShape shape, std::uint32_t begin, Mat
         return true;
     }
     const Span before = file.terms.size() > line.first_term ? file.terms.back().span : line.head;
-    broken(number, slip_finding(scene(raw), slip, before));
+    Diagnostic finding = slip_finding(scene(raw), slip, before);
+    const Body here = shape == LineShape::declaration ? Body::first_column
+                      : line.depth == 2               ? Body::photo
+                                                      : body;
+    offer_meant(finding, scene(raw), {here, line.keyword, line.whole, before, slip});
+    broken(number, std::move(finding));
     return false;
 }
 

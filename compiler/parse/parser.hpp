@@ -52,6 +52,7 @@ struct Parser {
 
     void declaration(std::size_t number);
     void open_body(Keyword keyword);
+    bool list_or_sentence(std::size_t number, Diagnostic& finding);
     void unknown_declaration(std::size_t number, Span word);
 
     void detail(std::size_t number);
@@ -62,6 +63,7 @@ struct Parser {
     void unkeyed(std::size_t number, Body here, Span word);
     void numbered(std::size_t number, Body here);
     void action(std::size_t number, Span word);
+    bool mend_bullet(std::size_t number, Span word);
     void not_a_detail(std::size_t number, Body here, Span word);
     bool half_a_keyword(std::size_t number, Body here, Span word);
 

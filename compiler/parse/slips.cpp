@@ -118,7 +118,7 @@ std::vector<std::string> words_wanted(std::string_view expected) {
     if (expected == expected_words<g::role>) {
         wanted = {"part", "fastener", "connector", "bond", "fluid", "energy"};
     }
-    if (expected.ends_with("the end of the line")) {
+    if (expected.ends_with("the end of the line") && expected != expected_words<g::end_of_head>) {
         for (const char* word :
              {"with", "to", "in", "for", "through", "below", "above", "as", "across", "passes",
               "by", "from", "takes", "waits", "safe", "when", "on", "only", "or"}) {

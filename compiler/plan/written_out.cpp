@@ -4,6 +4,7 @@
 
 #include "model/describe.hpp"
 #include "model/fitting.hpp"
+#include "model/prose_place.hpp"
 #include "model/spelling.hpp"
 
 #include <algorithm>
@@ -34,7 +35,8 @@ private:
     void write_action(const Action& action);
     void write_step(const Step& step);
     void write_test_details(const Step& test);
-    void write_prose(const Step& step, bool safety);
+    void write_safety(const Step& step);
+    void write_passages(const Step& step, std::size_t below);
     void write_photos(const Step& step);
     [[nodiscard]] std::uint32_t line_start(Span span) const {
         return sources_.line_start(span.file, sources_.place(span.file, span.begin).line);
@@ -100,9 +102,17 @@ void GuideWriter::write_head() {
     }
 }
 
-void GuideWriter::write_prose(const Step& step, bool safety) {
+void GuideWriter::write_safety(const Step& step) {
     for (const model::Prose& prose : step.prose) {
-        if (is_safety(prose) == safety)
+        if (is_safety(prose))
+            text_ += fmt::format("  {}\n", sources_.slice(prose.span));
+    }
+}
+
+// What the author says right below so many of the step's actions.
+void GuideWriter::write_passages(const Step& step, std::size_t below) {
+    for (const model::Prose& prose : step.prose) {
+        if (!is_safety(prose) && model::actions_above(step, prose) == below)
             text_ += fmt::format("  {}\n", sources_.slice(prose.span));
     }
 }
@@ -159,11 +169,13 @@ void GuideWriter::write_step(const Step& step) {
     if (!step.title.empty())
         text_ += " " + model::in_quotes(step.title);
     text_ += '\n';
-    write_prose(step, true);
+    write_safety(step);
     write_test_details(step);
-    for (const Action& action : step.actions)
-        write_action(action);
-    write_prose(step, false);
+    write_passages(step, 0);
+    for (std::size_t i = 0; i < step.actions.size(); ++i) {
+        write_action(step.actions[i]);
+        write_passages(step, i + 1);
+    }
     write_photos(step);
 }
 

@@ -113,8 +113,14 @@ std::string dita_pictures(const Language& in, const std::vector<guide::Picture>&
 }
 
 std::string substeps(const Language& in, const guide::Step& step) {
-    std::string text;
-    for (const guide::Instruction& one : step.instructions) {
+    const auto below = [&](std::size_t after) {
+        const std::string words = dita_passages(guide::passages_after(step, after));
+        return words.empty() ? words : element("info", words);
+    };
+    std::string text = below(0);
+    std::string list;
+    for (std::size_t i = 0; i < step.instructions.size(); ++i) {
+        const guide::Instruction& one = step.instructions[i];
         std::string more;
         for (const Words& detail : one.details) {
             more += element("p", dita_sentence(detail));
@@ -122,11 +128,16 @@ std::string substeps(const Language& in, const guide::Step& step) {
         more += one.record.empty() ? ""
                                    : element("p", markup_escaped(say_with(in, "Write down: {what}",
                                                                           "what", one.record)));
-        text +=
+        list +=
             element("substep", element("cmd", only(in, one.variants) + dita_sentence(one.words)) +
                                    (more.empty() ? "" : element("info", more)));
+        const std::string words = below(i + 1);
+        if (!words.empty() || i + 1 == step.instructions.size()) {
+            text += element("substeps", list) + words;
+            list.clear();
+        }
     }
-    return text.empty() ? text : element("substeps", text);
+    return text;
 }
 
 std::string dita_step(const Language& in, const guide::Step& one, const ShownPictures& shown) {
@@ -147,7 +158,7 @@ std::string dita_step(const Language& in, const guide::Step& one, const ShownPic
     condition("Do this test with", one.test.when);
     condition("Test equipment", one.test.with);
     condition("What it proves", one.test.proves);
-    const std::string after = dita_passages(one.passages) + dita_pictures(in, one.pictures, shown);
+    const std::string after = dita_pictures(in, one.pictures, shown);
     return "<step id=\"" + markup_escaped(one.anchor) + "\">\n" + before +
            element("cmd",
                    (one.is_test ? markup_escaped(say(in, "Test")) + language::colon(in) : "") +

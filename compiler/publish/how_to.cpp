@@ -57,6 +57,13 @@ Json step(const Language& in, const guide::Step& one) {
     for (const Json& each : condition_list(in, one.test)) {
         list.push_back(each);
     }
+    const auto tell = [&](std::size_t after) {
+        for (const guide::Passage& each : guide::passages_after(one, after)) {
+            list.push_back(typed("HowToTip", "text", plain_text(prose_tree(each.markdown))));
+        }
+    };
+    std::size_t told = 0;
+    tell(told);
     for (const guide::Instruction& each : one.instructions) {
         std::string text = spoken_only(in, each.variants) + guide::plain(each.words);
         for (const guide::Words& detail : each.details) {
@@ -66,9 +73,7 @@ Json step(const Language& in, const guide::Step& one) {
                     ? ""
                     : " " + say_with(in, "Write down: {what}", "what", each.record) + ".";
         list.push_back(typed("HowToDirection", "text", text));
-    }
-    for (const guide::Passage& each : one.passages) {
-        list.push_back(typed("HowToTip", "text", plain_text(prose_tree(each.markdown))));
+        tell(++told);
     }
     return {{"@type", "HowToStep"},
             {"position", one.number},

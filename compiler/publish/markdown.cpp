@@ -117,7 +117,8 @@ std::string markdown_pictures(const Language& in, const std::vector<guide::Pictu
 }
 
 std::string instructions(const Language& in, const guide::Step& step) {
-    std::string text;
+    std::string text = markdown_passages(in, guide::passages_after(step, 0));
+    std::size_t told = 0;
     for (const guide::Instruction& one : step.instructions) {
         text += "- [ ] " + marked_only(in, one.variants) + markdown_sentence(one.words) + "\n";
         for (const Words& detail : one.details) {
@@ -125,8 +126,10 @@ std::string instructions(const Language& in, const guide::Step& step) {
         }
         text +=
             one.record.empty() ? "" : "  - " + markdown_text(one.record) + ": \\_\\_\\_\\_\\_\n";
+        const std::string below = markdown_passages(in, guide::passages_after(step, ++told));
+        text += below.empty() && told < step.instructions.size() ? "" : "\n" + below;
     }
-    return text.empty() ? text : text + "\n";
+    return text;
 }
 
 std::string conditions(const Language& in, const char* label,
@@ -151,8 +154,7 @@ std::string markdown_step(const Document& document, const guide::Step& step,
     text += conditions(in, "Do this test with", step.test.when) +
             conditions(in, "Test equipment", step.test.with) +
             conditions(in, "What it proves", step.test.proves);
-    return text + instructions(in, step) + markdown_passages(in, step.passages) +
-           markdown_pictures(in, step.pictures, shown);
+    return text + instructions(in, step) + markdown_pictures(in, step.pictures, shown);
 }
 
 std::string fasteners(const Document& document) {

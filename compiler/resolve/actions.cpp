@@ -55,8 +55,16 @@ void report_verb(Context& context, Span where, const std::string& verb, model::I
     finding.why = fmt::format("its verbs are {}", model::list(quoted));
     finding.related.push_back({context.model.item(item).span, "declared here"});
     const std::string near = nearest(verb, names);
-    if (near.empty())
+    if (near.empty()) {
+        const auto first =
+            std::find_if(kind.verbs.begin(), kind.verbs.end(), [](const model::Verb& known) {
+                return model::contains(known.from, model::StateId{0});
+            });
+        finding.help = "write one of them";
+        if (first != kind.verbs.end())
+            finding.help += fmt::format(": as it was assembled, `{}`", first->name);
         return;
+    }
     finding.help = fmt::format("write `{}`", near);
     finding.edits.push_back({where, near});
 }

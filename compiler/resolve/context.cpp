@@ -2,11 +2,13 @@
 #include "resolve/context.hpp"
 
 #include "diagnostics/nearest.hpp"
+#include "model/describe.hpp"
 #include "model/role_words.hpp"
 #include "model/spelling.hpp"
 #include "resolve/limits.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cstdlib>
 #include <fmt/core.h>
 #include <iterator>
@@ -46,6 +48,45 @@ bool is_bold(std::string_view word, std::string_view near) {
         return found;
     };
     return word.size() < 3 || digits(word) != digits(near);
+}
+
+// What to do about a name that nothing known is spelled like. `{}` is that name.
+struct WayOut {
+    std::string_view rule;
+    const char* help;
+};
+constexpr auto ways_out = std::to_array<WayOut>({
+    {"unknown-item", "declare it in the device's file: `part {} \"...\"`"},
+    {"unknown-guide", "name the file of guide `{}` with `use` at the top of this file"},
+    {"unknown-kind", "`matchmark kinds` lists them"},
+    {"unknown-hazard", "`matchmark kinds hazards` lists them"},
+    {"unknown-sign", "`matchmark kinds signs` lists them"},
+    {"unknown-thread", "`matchmark kinds threads` lists them"},
+    {"unknown-grade", "`matchmark kinds grades` lists them"},
+    {"unknown-form", "`matchmark kinds forms` lists them"},
+    {"unknown-tool", "`matchmark kinds tool-kinds` lists them"},
+    {"unknown-gear", "declare it: `gear {} \"...\"`"},
+    {"unknown-face", "declare it in the device's file: `face {} 74 x 128 mm`"},
+    {"unknown-variant", "name it under the device: `variant {}`"},
+    {"unknown-unit", "units are written as in `0.5 N.m`, `40 mm`, `1.2 l`, `60 V`, `65 degC`"},
+});
+
+// A few known names are all told; else where they are found, or how one more is declared.
+std::string way_out(std::string_view rule, const std::string& word,
+                    const std::vector<std::string>& known) {
+    constexpr std::size_t most_told = 6;
+    // A few of these would be known by chance alone.
+    const bool items = rule == "unknown-item" || rule == "unknown-unit" || rule == "unknown-guide";
+    if (!known.empty() && known.size() <= most_told && !items) {
+        std::vector<std::string> quoted;
+        for (const std::string& name : known)
+            quoted.push_back("`" + name + "`");
+        return "write " + model::list(quoted, "or");
+    }
+    const auto* const found =
+        std::find_if(ways_out.begin(), ways_out.end(),
+                     [&](const WayOut& candidate) { return candidate.rule == rule; });
+    return found == ways_out.end() ? std::string() : fmt::format(fmt::runtime(found->help), word);
 }
 
 } // namespace
@@ -103,8 +144,10 @@ void report_unknown(Context& context, const std::string& rule, Span where, std::
     Diagnostic& finding =
         report(context, rule, where, fmt::format("there is no {} `{}`", what, word));
     const std::string near = nearest(word, known);
-    if (near.empty())
+    if (near.empty()) {
+        finding.help = way_out(rule, word, known);
         return;
+    }
     finding.help = fmt::format("write `{}`", near);
     finding.edits.push_back({where, near});
     finding.safe = !is_bold(word, near);

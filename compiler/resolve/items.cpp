@@ -108,9 +108,9 @@ void report_unknown_kind(Context& context, const Item& item, Span where) {
     constexpr std::size_t most_named = 4;
     const auto known = known_names(context, context.kinds);
     report_unknown(context, "unknown-kind", where, "kind", known);
-    std::string& help = context.findings.back().help;
-    if (known.empty() || !help.empty())
+    if (known.empty() || !context.findings.back().edits.empty())
         return;
+    std::string& help = context.findings.back().help;
     std::string alike;
     std::size_t count = 0;
     for (const model::Kind& kind : context.model.kinds) {
@@ -161,7 +161,8 @@ void read_count(Context& context, Item& item, Reader& reader) {
     if (count < 1 || count > most_members || count != static_cast<std::uint16_t>(count)) {
         report(context, "wrong-count", where,
                fmt::format("`{}` counts {}, and from 1 to 1000 stand here", item.name,
-                           model::number_text(count)));
+                           model::number_text(count)))
+            .help = "write how many there are; more than that are several groups";
     } else {
         item.count = static_cast<std::uint16_t>(count);
     }
@@ -177,7 +178,8 @@ void read_carrier(Context& context, ItemId id, Reader& reader) {
     if (item.carrier.known()) {
         report(context, "duplicate-name", carrier->span,
                fmt::format("`{}` is already in `{}`", item.name,
-                           context.model.item(item.carrier).name));
+                           context.model.item(item.carrier).name))
+            .help = "leave one of the two lines out";
         return;
     }
     for (ItemId at = carrier->item; at.known(); at = context.model.item(at).carrier) {
@@ -185,7 +187,8 @@ void read_carrier(Context& context, ItemId id, Reader& reader) {
             continue;
         report(context, "carrier-ring", carrier->span,
                fmt::format("`{}` cannot be in `{}`, which is in it", item.name,
-                           text_of(context, carrier->span)));
+                           text_of(context, carrier->span)))
+            .help = "name what it goes with when that is taken out";
         return;
     }
     item.carrier = carrier->item;

@@ -29,12 +29,14 @@ void add_states(Context& context, Kind& kind, Reader& reader) {
         const std::string text = text_of(context, name);
         if (model::find_state(kind, text)) {
             report(context, "duplicate-name", name,
-                   fmt::format("kind `{}` has the state `{}` twice", kind.name, text));
+                   fmt::format("kind `{}` has the state `{}` twice", kind.name, text))
+                .help = "give one of them another name";
             continue;
         }
         if (kind.states.size() >= most_states) {
             report(context, "bad-kind", name,
-                   fmt::format("kind `{}` has more than {} states", kind.name, most_states));
+                   fmt::format("kind `{}` has more than {} states", kind.name, most_states))
+                .help = "leave out the states between which no verb of a guide has to choose";
             return;
         }
         if (first)
@@ -131,7 +133,8 @@ void read_verb(Context& context, Kind& kind, const Line& line, Reader& reader) {
             continue;
         report(context, "bad-kind", line.head,
                fmt::format("`{}` leads from `{}` to `{}`, which belong to different sets of states",
-                           verb.name, kind.states[i], kind.states[*state]));
+                           verb.name, kind.states[i], kind.states[*state]))
+            .help = "let it lead to a state of the same line, `states` or `also`";
         return;
     }
     read_verb_options(context, verb, reader);
@@ -262,7 +265,9 @@ void check_ways_back(Context& context, const Kind& kind) {
                                        kind.states[i]);
         } else if (!entered && start != kind.set_first[kind.set_of[i]]) {
             report(context, "bad-kind", kind.span,
-                   fmt::format("kind `{}`: no verb leads to `{}`", kind.name, kind.states[i]));
+                   fmt::format("kind `{}`: no verb leads to `{}`", kind.name, kind.states[i]))
+                .help = fmt::format("add a verb, `VERB {} -> {}`, or leave the state out",
+                                    kind.states[kind.set_first[kind.set_of[i]]], kind.states[i]);
         }
     }
 }
@@ -291,6 +296,8 @@ void check_order(Context& context, const Kind& kind, const model::HazardUse& use
                                                      later.name, earlier.name));
             finding.why = fmt::format("against {}, `{}` comes first", hazard.title, earlier.name);
             finding.related.push_back({hazard.span, "the order stands here"});
+            finding.help = fmt::format("let `{}` start from the state to which `{}` leads",
+                                       later.name, earlier.name);
         }
     }
 }

@@ -28,6 +28,8 @@ std::string word_among(Context& context, std::optional<Span> word, const std::st
     report_unknown(context, rule, *word, what, known);
     Diagnostic& finding = context.findings.back();
     finding.why = "known are " + model::list(known);
+    if (finding.edits.empty())
+        finding.help = "write one of them";
     return {};
 }
 

@@ -289,7 +289,8 @@ void read_relations(Context& context, ItemId id, const Declaration& declaration)
         if ((roles & role_bit(item.role)) == 0) {
             report(context, "wrong-role", line.head,
                    fmt::format("`{}` is said of {}, and `{}` is {}", syntax::spelling(line.keyword),
-                               roles_text(roles), item.name, roles_text(role_bit(item.role))));
+                               roles_text(roles), item.name, roles_text(role_bit(item.role))))
+                .help = fmt::format("leave the line out, or declare `{}` as what it is", item.name);
             continue;
         }
         Reader reader{context.sources, *declaration.file, line};
@@ -326,12 +327,15 @@ void read_carries(Context& context, ItemId id, const Declaration& declaration) {
             if (ring) {
                 report(context, "carrier-ring", ref.span,
                        fmt::format("`{}` cannot carry `{}`, which it is in",
-                                   context.model.item(id).name, context.model.item(ref.item).name));
+                                   context.model.item(id).name, context.model.item(ref.item).name))
+                    .help =
+                    "leave it out of this line, or take away what puts the one in the other";
             } else if (const ItemId known = context.model.item(ref.item).carrier;
                        known.known() && known != id) {
                 report(context, "duplicate-name", ref.span,
                        fmt::format("`{}` is already in `{}`", context.model.item(ref.item).name,
-                                   context.model.item(known).name));
+                                   context.model.item(known).name))
+                    .help = "leave it out of one of the two";
             } else {
                 context.model.items[ref.item.value].carrier = id;
             }

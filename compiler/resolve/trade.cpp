@@ -259,6 +259,7 @@ void resolve_sign(Context& context, const Declaration& declaration) {
                 report(context, "bad-outline", where,
                        fmt::format("the outline of sign `{}` cannot be drawn", sign->name));
             finding.why = "an outline starts with M and is made of M, L, C and Z with numbers";
+            finding.help = "write it as `\"M58 8 L30 55 L47 55 Z\"`, in a square of 100";
         }
     });
 }

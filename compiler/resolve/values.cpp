@@ -5,8 +5,11 @@
 #include "model/describe.hpp"
 #include "model/tightening_order.hpp"
 
+#include <algorithm>
+#include <array>
 #include <charconv>
 #include <fmt/core.h>
+#include <utility>
 
 namespace matchmark::resolve {
 
@@ -38,6 +41,35 @@ std::vector<std::string> units_like(std::string_view unit) {
     return model::unit_spellings();
 }
 
+// How a quantity of this sort is written.
+std::string example_of(Measure measure) {
+    using M = Measure;
+    static constexpr auto examples = std::to_array<std::pair<Measure, const char*>>({
+        {M::number, "4"},
+        {M::length, "40 mm"},
+        {M::volume, "1.2 l"},
+        {M::mass, "312 g"},
+        {M::time, "30 s"},
+        {M::temperature, "65 degC"},
+        {M::force, "18 kN"},
+        {M::torque, "0.5 N.m"},
+        {M::pressure, "2 bar"},
+        {M::energy, "5 J"},
+        {M::voltage, "60 V"},
+        {M::current, "2 A"},
+        {M::charge, "3000 mAh"},
+        {M::resistance, "10 kohm"},
+        {M::capacitance, "470 uF"},
+        {M::ratio, "25 %"},
+        {M::money, "14.50 EUR"},
+    });
+    const auto* const found =
+        std::find_if(examples.begin(), examples.end(),
+                     [&](const auto& example) { return example.first == measure; });
+    return found == examples.end() ? std::string(describe(measure))
+                                   : fmt::format("in `{}`", found->second);
+}
+
 std::optional<Quantity> read_simple(Context& context, Reader& reader, Span& where) {
     if (!reader.next_is(TermKind::number))
         return std::nullopt;
@@ -64,6 +96,7 @@ void report_mixed(Context& context, Span where, const Quantity& left, const Quan
                fmt::format("{} and {} cannot be added: one is {}, the other {}", to_text(left),
                            to_text(right), describe(left.measure), describe(right.measure)));
     finding.why = "a sum is of one sort of thing";
+    finding.help = fmt::format("write both as {}", describe(left.measure));
 }
 
 } // namespace
@@ -104,6 +137,7 @@ std::optional<Quantity> read_quantity(Context& context, Reader& reader, Measure 
                                  fmt::format("{} is {}, and {} stands here", to_text(*quantity),
                                              describe(quantity->measure), describe(measure)));
     finding.label = fmt::format("expected {}", describe(measure));
+    finding.help = fmt::format("write {} here, as {}", describe(measure), example_of(measure));
     return std::nullopt;
 }
 
@@ -148,6 +182,8 @@ std::optional<std::uint16_t> read_member(Context& context, Reader& reader,
                fmt::format("`{}` has {}, and no number {}", item.name,
                            model::counted(item.count, "member"), model::number_text(number)));
     finding.related.push_back({item.span, "declared here"});
+    finding.help = item.count == 1 ? std::string("leave the number out")
+                                   : fmt::format("members are counted from 1 to {}", item.count);
     return std::nullopt;
 }
 

@@ -17,7 +17,7 @@ step shared "Open the case"
 
 step drawer "Draw the media drawer"
   undo       drawer-lock
-  draw       media-drawer
+  pull-out   media-drawer
 
 step bezel-open "Drop the front bezel"
   undo       bezel-screws
@@ -64,7 +64,7 @@ step bezel-off
 step power-on "Power for the trial"
   warning: The press is open while the supply is on, and a touch can give a shock. Keep hands and
     tools out of it.
-  plug       mains
+  plug-in    mains
 test trial "The self-test passes, and the cutter cuts a strip of paper through"
   when       mains plugged, front-bezel open
   proves     blade, cutting, self-test

@@ -32,7 +32,7 @@ step shared "Open the case"
 
 step drawer "Draw the media drawer"
   undo       drawer-lock
-  draw       media-drawer
+  pull-out   media-drawer
   text: Draw the drawer forwards to its stop. Leave it there.
 
 step rear "Take off the rear cover"
@@ -273,7 +273,7 @@ step bezel-off
 step power-on "Power for the trial"
   warning: The press is open while the supply is on, and a touch can give a shock. Keep hands and
     tools out of it.
-  plug       mains
+  plug-in    mains
 test trial "The self-test reports every module, the fan turns, and the cutter cycles"
   when       mains plugged, front-bezel open, left-panel out
   proves     self-test, cooling, cutting

@@ -117,7 +117,7 @@ step drain
 
 step valves "Open the valves"
   open       suction-valve, delivery-valve
-  pressurise circuit-pressure
+  build-up   circuit-pressure
   text: Close the vent cock. Open the suction valve first. Let the gauge rise slowly to 1.5 bar.
 test leak "No drop leaves the seal or the flange in ten minutes at 1.5 bar"
   when       coolant full, circuit-pressure pressurised, suction-valve open, delivery-valve open

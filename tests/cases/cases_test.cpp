@@ -117,6 +117,20 @@ TEST_CASE("what findings offer to write mends the cases") {
     CHECK(mended_cases > 20);
 }
 
+TEST_CASE("every finding says what to do about it") {
+    for (const CaseFile& file : all_case_files()) {
+        MapDisk disk = disk_of(file);
+        for (const Case& one : file.cases) {
+            CAPTURE(one.name);
+            const drive::Compilation done = drive::compile(disk, one.name + ".mmk");
+            for (const Diagnostic& finding : done.findings) {
+                const bool told = !finding.help.empty() || !finding.edits.empty();
+                CHECK_MESSAGE(told, render_text(done.sources, finding));
+            }
+        }
+    }
+}
+
 TEST_CASE("the reader of cases tells an expectation from a comment") {
     const CaseFile file = read_cases(
         "f", "# about\n--- a\n# note [x]\n# error 1-4 [still-held] torn\npart b\n--- c\n");

@@ -55,7 +55,7 @@ Step first_step() {
     step.instructions = {line};
     step.passages = {
         {PassageKind::text, "Work from the *left*; see [the list](https://example.com/a)."},
-        {PassageKind::note, "1. one\n2. two\n\n| a | b |\n| --- | --- |\n| 1 | `2` |"}};
+        {PassageKind::note, "1. one\n2. two\n\n| a | b |\n| --- | --- |\n| 1 | `2` |", 1}};
     step.pictures = {{"lid.svg", "The lid", {{2, "4 lid screws", {{0.1, 0.1}, {0.9, 0.1}}}}}};
     return step;
 }

@@ -111,8 +111,15 @@ void check_needs(const Found& found, const guide::Document& document) {
     }
 }
 
-// Title, then every message, then every action, in the order of the work.
-void check_step_in_order(Found& found, const guide::Step& step) {
+// Title, then every message, then every action, in the order of the work; what the author says at
+// its place among them.
+void check_step_in_order(Found& found, const guide::Step& step, bool with_passages) {
+    const auto passages = [&](std::size_t after) {
+        for (const guide::Passage& passage : guide::passages_after(step, after)) {
+            if (with_passages)
+                found.comes(laid_flat(passage.markdown));
+        }
+    };
     CAPTURE(step.number);
     found.comes(std::to_string(step.number));
     found.comes(step.title);
@@ -122,10 +129,12 @@ void check_step_in_order(Found& found, const guide::Step& step) {
         found.comes(message.full_in_step == 0 ? laid_flat(message.markdown)
                                               : "step " + std::to_string(message.full_in_step));
     }
-    for (const guide::Instruction& one : step.instructions) {
-        found.comes(spoken(one.words));
-        for (const guide::Words& detail : one.details)
+    passages(0);
+    for (std::size_t i = 0; i < step.instructions.size(); ++i) {
+        found.comes(spoken(step.instructions[i].words));
+        for (const guide::Words& detail : step.instructions[i].details)
             found.comes(spoken(detail));
+        passages(i + 1);
     }
 }
 
@@ -136,8 +145,6 @@ void check_rest_of_step(const Found& found, const guide::Step& step) {
     }
     for (const guide::Instruction& one : step.instructions)
         found.has(one.record);
-    for (const guide::Passage& passage : step.passages)
-        found.has(laid_flat(passage.markdown));
     for (const guide::Picture& picture : step.pictures) {
         found.has(picture.alternative_text);
         for (const guide::Mark& mark : picture.marks)
@@ -233,7 +240,7 @@ TEST_CASE("everything that a guide holds is in the text of its PDF, cautions bef
             found.comes(laid_flat(gathered.message.markdown));
         for (const guide::Section& section : document.sections) {
             for (const guide::Step& step : section.steps) {
-                check_step_in_order(found, step);
+                check_step_in_order(found, step, true);
                 check_rest_of_step(found, step);
             }
         }
@@ -251,7 +258,7 @@ TEST_CASE("every act, torque and caution is on the bench sheet, cautions before 
         found.has(document.deferral);
         for (const guide::Section& section : document.sections) {
             for (const guide::Step& step : section.steps) {
-                check_step_in_order(found, step);
+                check_step_in_order(found, step, false); // the bench knows them
                 for (const guide::Instruction& one : step.instructions)
                     found.has(one.record);
                 for (const std::string& words : step.test.when)

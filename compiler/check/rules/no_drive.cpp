@@ -49,7 +49,9 @@ void find_no_drive(const Walk& walk, std::vector<Diagnostic>& findings) {
         finding.label = "any tool would do";
         finding.related.push_back({walk.action(event)->head, "turned with `" + tool->name + "`"});
         finding.why = fmt::format("whether `{}` fits cannot be checked", tool->name);
-        finding.help = "add the drive and its size, such as `hexagon-head 13`";
+        finding.help =
+            "add the drive and its size, such as `hexagon-head 13`; `matchmark kinds drives` "
+            "lists them";
         findings.push_back(std::move(finding));
     }
 }

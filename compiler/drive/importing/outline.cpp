@@ -24,8 +24,7 @@ using publish::Markup;
 struct OutlineStep {
     std::string title;
     std::string safety; // above the actions
-    std::string actions;
-    std::string prose;
+    std::string body;   // actions and prose, in the outline's order
 };
 
 bool is_heading(const Markup& node) {
@@ -145,8 +144,8 @@ public:
                 name = fmt::format("step-{}", number);
             }
             names.insert(name);
-            text += fmt::format("\nstep {} {}\n{}{}{}", name, model::in_quotes(step.title),
-                                step.safety, step.actions, step.prose);
+            text += fmt::format("\nstep {} {}\n{}{}", name, model::in_quotes(step.title),
+                                step.safety, step.body);
         }
         return text + "\nput-back\n" + way_back_ + "  derived\n";
     }
@@ -165,7 +164,7 @@ private:
         if (!in_tools_ && in_way_back_) {
             mark_way_back(words);
         } else if (!in_tools_) {
-            steps_.push_back({words, "", "", ""});
+            steps_.push_back({words, "", ""});
         }
     }
 
@@ -195,7 +194,7 @@ private:
 
     OutlineStep& step() {
         if (steps_.empty()) {
-            steps_.push_back({"First step", "", "", ""});
+            steps_.push_back({"First step", "", ""});
         }
         return steps_.back();
     }
@@ -231,14 +230,13 @@ private:
         const bool good =
             !told.source.empty() && reads_well("guide g \"g\"\n\nwork\n\nstep s \"s\"\n" + line);
         if (good && told.sure) {
-            into.actions += line;
-            into.prose += told.says_more ? prose_line(text) : "";
+            into.body += line + (told.says_more ? prose_line(text) : "");
             return;
         }
-        into.actions +=
+        into.body +=
             good ? fmt::format("  {}\"{}\": is `{}` meant?\n", decide_mark, text, told.source)
                  : fmt::format("  {}\"{}\": an action, or text alone?\n", decide_mark, text);
-        into.prose += prose_line(text);
+        into.body += prose_line(text);
     }
 
     void paragraph(const std::string& text) {
@@ -252,7 +250,7 @@ private:
         } else if (is_safety(text)) {
             step().safety += prose_line(text);
         } else {
-            step().prose += prose_line(text);
+            step().body += prose_line(text);
         }
     }
 

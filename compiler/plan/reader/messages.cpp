@@ -3,6 +3,7 @@
 
 #include "language/punctuation.hpp"
 #include "language/spoken.hpp"
+#include "model/prose_place.hpp"
 
 #include <algorithm>
 
@@ -114,7 +115,7 @@ void ReaderMessages::tell(guide::Step& told, const Source& source, const Prose& 
     }
     if (!signal) {
         told_[source] = {step_->section, number_};
-        told.passages.push_back({passage_of(prose.kind), markdown});
+        told.passages.push_back({passage_of(prose.kind), markdown, 0}); // read before it is needed
         return;
     }
     guide::Message message{
@@ -244,7 +245,8 @@ void ReaderMessages::finish(const ReaderWalk& walk, guide::Step& told) {
                  true);
         } else {
             told.passages.push_back({passage_of(prose.kind),
-                                     own_prose(language_, "step " + step_->name, prose.markdown)});
+                                     own_prose(language_, "step " + step_->name, prose.markdown),
+                                     model::actions_above(*step_, prose)});
         }
     }
     tell_hazards(walk, told);

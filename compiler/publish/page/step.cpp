@@ -23,12 +23,13 @@ std::string place_to_write(const std::string& record) {
                                 "</span> <span class=\"blank\"></span></p>\n";
 }
 
+// The actions in lists, broken where the author has something to say between two.
 std::string instructions(const guide::Step& step, const Language& in) {
-    if (step.instructions.empty()) {
-        return {};
-    }
-    std::string text = "<ul class=\"do\">\n";
-    for (const guide::Instruction& one : step.instructions) {
+    std::string text = passages(guide::passages_after(step, 0), in);
+    bool in_list = false;
+    for (std::size_t i = 0; i < step.instructions.size(); ++i) {
+        const guide::Instruction& one = step.instructions[i];
+        text += in_list ? "" : "<ul class=\"do\">\n";
         const std::string tag = variant_tag(one.variants, in);
         text += "<li><div class=\"line\">" + tag + (tag.empty() ? "" : " ") + words(one.words, in) +
                 "</div>\n";
@@ -40,8 +41,11 @@ std::string instructions(const guide::Step& step, const Language& in) {
             text += "</ul>\n";
         }
         text += place_to_write(one.record) + "</li>\n";
+        const std::string below = passages(guide::passages_after(step, i + 1), in);
+        in_list = below.empty() && i + 1 < step.instructions.size();
+        text += (in_list ? "" : "</ul>\n") + below;
     }
-    return text + "</ul>\n";
+    return text;
 }
 
 std::string tools_and_time(const guide::Step& step, const Language& in) {
@@ -93,7 +97,7 @@ std::string step(const guide::Step& step, const PageContext& context) {
     for (const guide::Message& message : step.messages) {
         text += panel(context.document, message);
     }
-    text += conditions(step.test, in) + instructions(step, in) + passages(step.passages, in);
+    text += conditions(step.test, in) + instructions(step, in);
     for (const guide::Picture& picture : step.pictures) {
         text += figure(picture, context.pictures, in);
     }

@@ -7,6 +7,7 @@
 #include "publish/paper/prose.hpp"
 
 #include <algorithm>
+#include <span>
 
 namespace matchmark::publish {
 
@@ -101,17 +102,14 @@ void add_record(Flow& flow, const Language& in, const std::string& record) {
     box.pieces.emplace_back(Stroke{x, y, x + line, y, 0.7});
 }
 
-void add_instructions(Flow& flow, const Language& in, const guide::Step& step) {
-    if (step.instructions.empty()) {
-        return;
-    }
+void add_act_list(Flow& flow, const Language& in, std::span<const guide::Instruction> instructions) {
     constexpr double by = 19;
     const double left = flow.left;
     flow.left += by;
     flow.width -= by;
     leave(flow, 6);
     open(flow, "L");
-    for (const guide::Instruction& one : step.instructions) {
+    for (const guide::Instruction& one : instructions) {
         Rich rich;
         add_variants(rich, one.variants, in);
         add(rich, one.variants.empty() ? "" : "\u00a0\u00a0");
@@ -137,6 +135,27 @@ void add_instructions(Flow& flow, const Language& in, const guide::Step& step) {
     flow.width += by;
 }
 
+void add_words(Flow& flow, const Language& in, const std::vector<guide::Passage>& passages) {
+    if (!passages.empty()) {
+        leave(flow, 6);
+        add_passages(flow, in, passages);
+    }
+}
+
+// The actions in lists, broken where the author has something to say between two.
+void add_instructions(Flow& flow, const Language& in, const guide::Step& step) {
+    add_words(flow, in, guide::passages_after(step, 0));
+    for (std::size_t i = 0; i < step.instructions.size();) {
+        const std::size_t begin = i;
+        while (i < step.instructions.size() &&
+               (i == begin || guide::passages_after(step, i).empty())) {
+            ++i;
+        }
+        add_act_list(flow, in, std::span(step.instructions).subspan(begin, i - begin));
+        add_words(flow, in, guide::passages_after(step, i));
+    }
+}
+
 void add_step(Leaflet& leaflet, const guide::Step& step, bool ruled) {
     Flow& flow = leaflet.flow;
     leave(flow, ruled ? 20 : 0);
@@ -154,7 +173,6 @@ void add_step(Leaflet& leaflet, const guide::Step& step, bool ruled) {
     add_conditions(flow, in, step.test);
     add_instructions(flow, in, step);
     leave(flow, 6);
-    add_passages(flow, in, step.passages);
     for (const guide::Picture& picture : step.pictures) {
         add_picture(leaflet, picture);
     }

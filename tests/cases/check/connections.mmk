@@ -301,6 +301,6 @@ step part-it "Part the plug"
 put-back
 
 step join-it "Join the plug"
-  plug       mains
+  plug-in    mains
   # error 3-9 [still-live] under power here
   connect    motor-plug

@@ -181,7 +181,7 @@ take-apart
 
 step fan-out "Take the fan out"
   remove     left-panel
-  draw       filter-drawer
+  pull-out   filter-drawer
   remove     fan
 
 put-back
@@ -196,7 +196,7 @@ take-apart
 
 step fan-out "Take the fan out"
   remove     right-panel
-  draw       filter-drawer
+  pull-out   filter-drawer
   remove     fan
 
 put-back
@@ -210,7 +210,7 @@ guide neither-way-in "Take the fan out"
 take-apart
 
 step fan-out "Take the fan out"
-  draw       filter-drawer
+  pull-out   filter-drawer
   # error 3-8 [out-of-reach] cannot be got at here
   remove     fan
 
@@ -241,8 +241,8 @@ take-apart
 
 step fan-out "Take the fan out"
   remove     left-panel
-  # error 3-6 [not-put-back] comes off here
-  draw       filter-drawer
+  # error 3-10 [not-put-back] comes off here
+  pull-out   filter-drawer
   remove     fan
 
 put-back

@@ -91,7 +91,7 @@ step open "Open it"
 put-back
 
 step close "Close it"
-  plug       mains
+  plug-in    mains
   # error 3-5 [hazard-not-cleared] what it feeds lies open here
   # error 3-5 [hazard-not-cleared] works near it
   # error 3-5 [hazard-not-cleared] works near it
@@ -137,7 +137,7 @@ test steady "Its voltage is steady"
 step close "Close it"
   ease       spring with compressor
   fit        lid
-  plug       mains
+  plug-in    mains
 
 --- new-spring-relaxed
 use "supply.mmk"
@@ -173,7 +173,7 @@ step spring-in "Put the spring in"
 
 step close "Close it"
   fit        lid
-  plug       mains
+  plug-in    mains
 
 test steady "Its voltage is steady"
   proves     steady

@@ -144,7 +144,7 @@ test haul "It hauls"
 
 step close "Close the winch"
   fit        cover
-  plug       mains
+  plug-in    mains
 
 --- plug-left-out
 use "winch.mmk"
@@ -210,7 +210,7 @@ put-back
 step motor-in "Put the motor in"
   fit        motor
   connect    motor-plug
-  plug       mains
+  plug-in    mains
 
 # error 6-9 [live-test] hazard `mains` here
 test haul "It hauls"
@@ -223,7 +223,7 @@ step isolate "Unplug it again"
 
 step close "Close the winch"
   fit        cover
-  plug       mains
+  plug-in    mains
 
 --- open-and-live-is-meant
 use "winch.mmk"
@@ -254,7 +254,7 @@ put-back
 step motor-in "Put the motor in"
   fit        motor
   connect    motor-plug
-  plug       mains
+  plug-in    mains
 
 test haul "It hauls"
   when       mains plugged, cover out
@@ -267,7 +267,7 @@ step isolate "Unplug it again"
 
 step close "Close the winch"
   fit        cover
-  plug       mains
+  plug-in    mains
 
 --- charged-again
 use "winch.mmk"
@@ -298,7 +298,7 @@ put-back
 step motor-in "Put the motor in"
   fit        motor
   connect    motor-plug
-  plug       mains
+  plug-in    mains
 
 test haul "It hauls"
   when       mains plugged, cover out
@@ -308,7 +308,7 @@ step close "Close the winch"
   unplug     mains
   # error 3-5 [hazard-not-cleared] works near it
   fit        cover
-  plug       mains
+  plug-in    mains
 
 --- oven
 device oven "Small oven"
@@ -356,7 +356,7 @@ step heater-in "Put the heater in"
   connect    heater-plug
 
 step power-on "Power for the trial"
-  plug       mains
+  plug-in    mains
 
 test heats "It heats"
   when       mains plugged, cover out
@@ -375,7 +375,7 @@ step close "Close it"
   fit        cover
 
 step power "Restore the supply"
-  plug       mains
+  plug-in    mains
 
 test heats-closed "It heats"
   proves     heats
@@ -498,7 +498,7 @@ test haul "It hauls"
   proves     haul
 
 step power "Restore the supply"
-  plug       mains
+  plug-in    mains
 
 --- left-on-after-an-open-trial
 use "winch.mmk"
@@ -532,7 +532,7 @@ step motor-in "Put the motor in"
   connect    motor-plug
 
 step power-on "Power for the trial"
-  plug       mains
+  plug-in    mains
 
 # error 6-9 [live-test] hazard `mains` here
 test haul "It hauls"

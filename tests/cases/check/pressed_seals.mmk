@@ -71,7 +71,7 @@ step screws "Fasten the lid"
   fasten     lid-screws with cross-2
 
 step power "Restore the supply"
-  clear      control
+  hand-back  control
   restore    control
 
 --- lower-unit

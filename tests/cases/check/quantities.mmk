@@ -29,7 +29,7 @@ part body "body"
 part cap "cap"
 fastener cap-screws "cap screw" 2 x screw M4 x 12, hexalobular 20, pan
   holds      cap to body
-  # error 14-25 [mixed-units] 2 mm and 1 N.m cannot be added: one is a length, the other a torque
+  # error 14-25 [mixed-units] 2 mm and 1 N.m cannot be added: one is a length, the other a torque; write both as a length
   torque     2 mm + 1 N.m
 
 --- torque-in-millimetres

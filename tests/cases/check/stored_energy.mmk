@@ -204,7 +204,7 @@ step open "Take the case off"
 put-back
 
 step close "Close it"
-  plug       mains
+  plug-in    mains
   # error 3-5 [hazard-not-cleared] works near it
   fit        case
 

@@ -40,7 +40,7 @@ step off "Put the cover back"
   fasten     cover-bolts with spanner-10 to 8 N.m
 
 step plug-in "Plug it in"
-  plug       mains
+  plug-in    mains
 
 --- gasket-under-its-bolts
 use "tank.mmk"

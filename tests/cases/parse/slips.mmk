@@ -12,13 +12,13 @@ device lamp "Lamp
 part base "base"
 
 --- no-name
-# error 6-11 [syntax] expected a name after `part`, found `"base"`
+# error 6-11 [syntax] expected a name after `part`, found `"base"`; a name of one word stands before the title: `part base`
 part "base"
 
 --- keyword-as-a-name
 device lamp "Lamp"
 
-# error 6-9 [syntax] expected a name after `part`, found `with`
+# error 6-9 [syntax] expected a name after `part`, found `with`; a line of this sort: `part lid "lid"`
 part with "base"
 
 --- unknown-word
@@ -73,7 +73,7 @@ guide nothing-after-with "Take the base off"
 take-apart
 
 step off "Take the base off"
-  # error 23-23 [syntax] expected a tool after `with`, found end of line
+  # error 23-23 [syntax] expected a tool after `with`, found end of line; a line of this sort: `undo lid-screws with driver-10`
   remove     base with
 
 put-back
@@ -86,7 +86,7 @@ part base "base"
 part cover "cover"
 fastener cover-screws "cover screw" 2 x screw M3 x 8, hexalobular 10, pan
   holds      cover to base
-  # error 17-17 [syntax] expected a unit, such as mm or N.m, after `0.8`, found end of line
+  # error 17-17 [syntax] expected a unit, such as mm or N.m, after `0.8`, found end of line; a line of this sort: `torque 0.5 N.m`
   torque     0.8
 
 --- range-turned-round
@@ -159,13 +159,13 @@ put-back
 --- state-arrow-wrong
 kind flap "flap" is part
   states     shut, open
-  # error 19-19 [syntax] expected `->` and the state it leads to after `shut`, found `=`
+  # error 19-19 [syntax] expected `->` and the state it leads to after `shut`, found `=`; write `->`
   open       shut => open by hand
 
 --- words-left-over
 device lamp "Lamp"
 
-# error 18-21 [syntax] expected `in`, `kind` or the end of the line after `"base"`, found `base`
+# error 18-21 [syntax] expected `in`, `kind` or the end of the line after `"base"`, found `base`; say how many there are: `4 x base`; of one alone: `kind base`
 part base "base" base
 
 --- other-scripts
@@ -183,6 +183,45 @@ take-apart
 step ab "Abnehmen"
   remove     蓋
   remove     Deckel
+
+put-back
+  derived
+
+--- name-with-a-line-below
+device lamp "Lamp"
+
+part base "base"
+part cover "cover"
+# a name that could not be read is not told again where it is used
+# error 15-21 [syntax] expected `in`, `kind` or the end of the line after `cover`, found `_screws`; a name has letters, digits and hyphens
+fastener cover_screws "cover screw" 2 x screw M3 x 8, hexalobular 10, pan
+  holds      cover to base
+
+guide name-with-a-line-below "Take the cover off"
+  for        competent
+  # error 21-31 [syntax] expected its description in double quotes after `driver`, found `hexalobular`; write `"hexalobular driver 10"`
+  tool       driver hexalobular driver 10
+
+take-apart
+
+step off "Take the cover off"
+  undo       cover-screws with driver
+  remove     cover
+
+put-back
+  derived
+
+--- use-without-quotes
+# error 5-21 [syntax] expected a path in double quotes after `use`, found `nothing-wrong.mmk`; write `"nothing-wrong.mmk"`
+use nothing-wrong.mmk
+
+guide use-without-quotes "Take the base off"
+  for        competent
+
+take-apart
+
+step off "Take the base off"
+  remove     base
 
 put-back
   derived

@@ -40,7 +40,7 @@ put-back
 
 --- state-twice
 kind flap "flap" is part
-  # error 26-29 [duplicate-name] kind `flap` has the state `shut` twice
+  # error 26-29 [duplicate-name] kind `flap` has the state `shut` twice; give one of them another name
   states     shut, open, shut
   open       shut -> open by hand
   shut       open -> shut by hand
@@ -51,7 +51,7 @@ device lamp "Lamp"
 part base "base"
   carries    bulb
 part head "head"
-  # error 14-17 [duplicate-name] `bulb` is already in `base`
+  # error 14-17 [duplicate-name] `bulb` is already in `base`; leave it out of one of the two
   carries    bulb
 part bulb "bulb"
 
@@ -59,7 +59,7 @@ part bulb "bulb"
 device lamp "Lamp"
 
 part base "base" in head
-# error 21-24 [carrier-ring] `head` cannot be in `base`, which is in it
+# error 21-24 [carrier-ring] `head` cannot be in `base`, which is in it; name what it goes with when that is taken out
 part head "head" in base
 
 --- part-that-holds
@@ -118,7 +118,7 @@ guide member-that-is-not-there "Take the cover off"
 take-apart
 
 step off "Take the cover off"
-  # error 30-30 [wrong-count] `cover-screws` has 2 members, and no number 3
+  # error 30-30 [wrong-count] `cover-screws` has 2 members, and no number 3; members are counted from 1 to 2
   undo       cover-screws 1, 3 with driver-10
   remove     cover
 
@@ -132,7 +132,7 @@ kind glue-line "glue line" is bond
   cut        set -> cut by hand
 
 --- no-way-there
-# error 6-9 [bad-kind] kind `trap`: no verb leads to `ajar`
+# error 6-9 [bad-kind] kind `trap`: no verb leads to `ajar`; add a verb, `VERB in -> ajar`, or leave the state out
 kind trap "trap" is part
   states     in, ajar, out
   remove     in -> out by hand
@@ -150,7 +150,7 @@ kind jar "jar" is part
   also       full, empty
   remove     in -> out by hand
   fit        out -> in by hand
-  # error 3-6 [bad-kind] `pour` leads from `full` to `out`, which belong to different sets of states
+  # error 3-6 [bad-kind] `pour` leads from `full` to `out`, which belong to different sets of states; let it lead to a state of the same line, `states` or `also`
   pour       full -> out by hand
   fill       empty -> full by hand
   drain      full -> empty by hand

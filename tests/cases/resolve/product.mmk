@@ -13,7 +13,7 @@ device phone "Phone"
   product    smartphone
 
 part tray "card tray"
-  # error 14-22 [unknown-index-part] there is no part of an index `card-tray`
+  # error 14-22 [unknown-index-part] there is no part of an index `card-tray`; write one of them
   counts as  card-tray
 
 --- spares-misspelt
@@ -26,7 +26,7 @@ part cell "cell"
 
 --- product-unknown
 device kettle "Kettle"
-  # error 14-20 [unknown-product] there is no sort of product `toaster`
+  # error 14-20 [unknown-product] there is no sort of product `toaster`; write one of them
   product    toaster
 
 part pot "pot"
@@ -47,7 +47,7 @@ part cell "cell"
 
 --- supplied-tool-unknown
 device phone "Phone"
-  # error 14-25 [unknown-tool] there is no tool-kind for `wobble-stick`
+  # error 14-25 [unknown-tool] there is no tool-kind for `wobble-stick`; `matchmark kinds tool-kinds` lists them
   supplied   wobble-stick with product
 
 part cell "cell"

@@ -27,7 +27,7 @@ work
 
 step settle "Settle it"
   slacken    bolts with spanner-13
-  # error 49-54 [unknown-pattern] there is no pattern `zigzag`
+  # error 49-54 [unknown-pattern] there is no pattern `zigzag`; write `star` or `spiral`
   tighten    bolts with spanner-13 to 24 N.m in zigzag, 2 passes
 
 --- preload-without-a-thread
@@ -150,26 +150,26 @@ hazard works-din "Noise"
 
 --- sign-of-gear-that-is-not-there
 gear works-apron "apron"
-  # error 14-29 [unknown-sign] there is no sign `wear-works-apron`
+  # error 14-29 [unknown-sign] there is no sign `wear-works-apron`; `matchmark kinds signs` lists them
   sign       wear-works-apron
 
 --- gear-that-is-not-there
 gear works-mask "mask"
 hazard works-dust "Dust"
-  # error 26-35 [unknown-gear] there is no protective gear `works-hood`
+  # error 26-35 [unknown-gear] there is no protective gear `works-hood`; declare it: `gear works-hood "..."`
   wear       works-mask, works-hood
   warning: Dust can harm the lungs. Wear the mask.
 
 --- outline-that-cannot-be-drawn
 sign works-arc "Arc"
   warns
-  # error 14-42 [bad-outline] the outline of sign `works-arc` cannot be drawn
+  # error 14-42 [bad-outline] the outline of sign `works-arc` cannot be drawn; write it as `"M58 8 L30 55 L47 55 Z"`, in a square of 100
   outline    "M10 90 A50 10 0 0 1 90 90 Z"
 
 --- outline-of-script
 sign works-script "Script"
   warns
-  # error 14-23 [bad-outline] the outline of sign `works-script` cannot be drawn
+  # error 14-23 [bad-outline] the outline of sign `works-script` cannot be drawn; write it as `"M58 8 L30 55 L47 55 Z"`, in a square of 100
   outline    "<script>"
 
 --- outline-in-two-lines
@@ -197,7 +197,7 @@ hazard works-press "Press"
 kind works-press-drive "press drive" is energy
   states     runs, stands, tried, locked
   shut-down  runs -> stands by hand from outside
-  # error 3-9 [bad-kind] kind `works-press-drive`: `try-out` comes before `hang-lock`
+  # error 3-9 [bad-kind] kind `works-press-drive`: `try-out` comes before `hang-lock`; let `try-out` start from the state to which `hang-lock` leads
   try-out    stands -> tried by hand from outside
   hang-lock  tried -> locked by hand from outside
   give-back  locked, tried, stands -> runs by hand from outside
@@ -205,7 +205,7 @@ kind works-press-drive "press drive" is energy
 
 --- class-of-no-tool
 tool-kind works-puller "puller"
-  # error 14-17 [syntax] expected a class: `none`, `basic`, `supplied`, `available` or `special` after `class`, found `rare`
+  # error 14-17 [syntax] expected a class: `none`, `basic`, `supplied`, `available` or `special` after `class`, found `rare`; a line of this sort: `class basic`
   class      rare
 
 --- good-for-no-number
@@ -213,5 +213,5 @@ kind works-hook "hook" is fastener
   states     shut, open
   unhook     shut -> open by hand
   hook       open -> shut by hand
-  # error 12-15 [syntax] expected a count after `good for`, found `many`
+  # error 12-15 [syntax] expected a count after `good for`, found `many`; a line of this sort: `good for 30 times`
   good for many times

@@ -59,7 +59,7 @@ guide verb-of-another-kind "Take the base off"
 take-apart
 
 step off "Take the base off"
-  # error 3-6 [unknown-verb] there is no `undo` for `base` (part)
+  # error 3-6 [unknown-verb] there is no `undo` for `base` (part); write one of them: as it was assembled, `remove`
   undo       base
 
 put-back
@@ -67,7 +67,7 @@ put-back
 
 --- unknown-unit
 device lamp "Lamp"
-  # error 18-20 [unknown-unit] there is no unit `grm`
+  # error 18-20 [unknown-unit] there is no unit `grm`; units are written as in `0.5 N.m`, `40 mm`, `1.2 l`, `60 V`, `65 degC`
   mass       312 grm
 
 part base "base"
@@ -154,7 +154,7 @@ guide unknown-guide "Take the base off"
 take-apart
 
 step off "Open it"
-  # error 14-21 [unknown-guide] there is no guide `opn-lamp`
+  # error 14-21 [unknown-guide] there is no guide `opn-lamp`; name the file of guide `opn-lamp` with `use` at the top of this file
   do         opn-lamp
 
 put-back
@@ -239,7 +239,7 @@ guide unknown-limit "Measure the play"
 work
 
 step measure "Measure"
-  # error 14-17 [unknown-item] there is no item, or limit of an item, `plai`
+  # error 14-17 [unknown-item] there is no item, or limit of an item, `plai`; declare it in the device's file: `part plai "..."`
   measure    plai at most 1 mm
 
 --- missing-file

@@ -56,5 +56,5 @@ step door "Hang the door"
   hang       door
   connect    inner-plug
   shut       door
-  plug       mains
-  plug       stand-by
+  plug-in    mains
+  plug-in    stand-by

@@ -77,4 +77,4 @@ step hatch "Put the hatch on"
   fit        hatch
   replace    hatch-seal with seal-new
   seal       hatch-seal
-  plug       mains, stand-by
+  plug-in    mains, stand-by

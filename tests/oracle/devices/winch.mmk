@@ -47,7 +47,7 @@ step open "Open it"
   prove      store with meter
   discharge  bank with resistor
   prove      bank with meter
-  join       bank with lead
+  link       bank with lead
   disconnect inlet
   disconnect far-plug
 
@@ -65,16 +65,16 @@ step spring "Put the brake spring in"
 
 step try "Try it"
   connect    inlet
-  plug       mains
+  plug-in    mains
   unplug     mains
   cool       motor-heat
   cool       room-heat
   cool       heater
   discharge  store with resistor
   prove      store with meter
-  unjoin     bank
+  unlink     bank
   connect    far-plug
-  plug       mains
+  plug-in    mains
   unplug     mains
   cool       room-heat
   cool       far-heater
@@ -83,7 +83,7 @@ step try "Try it"
 
 step close "Close it"
   fit        cover
-  plug       mains
+  plug-in    mains
 
 test brake "The brake holds"
   proves     spring

@@ -91,6 +91,7 @@ TEST_CASE("broken catalogues give findings with a line, and nothing half read") 
     const Read cut(head + "msgid \"a\"\nmsgstr \"b\nmsgid \"c\"\nmsgstr \"d\"\n");
     REQUIRE(!cut.findings.empty());
     CHECK(cut.findings[0].rule == "broken-catalogue");
+    CHECK_FALSE(cut.findings[0].help.empty());
     CHECK(cut.line(0) >= 8);
     CHECK(cut.catalogue.messages.empty());
 
@@ -180,6 +181,8 @@ TEST_CASE("what is missing, doubtful, lost or stale is told") {
     CHECK(rules(findings) == std::vector<std::string>{"lost-in-translation", "doubtful-translation",
                                                       "not-translated", "not-translated",
                                                       "stale-translation"});
+    for (const Diagnostic& finding : findings)
+        CHECK_MESSAGE(!finding.help.empty(), finding.message);
     CHECK(findings[0].severity == Severity::error);
     CHECK(findings[1].severity == Severity::warning);
     CHECK(judged(texts, program, {own}, false).size() == 4);

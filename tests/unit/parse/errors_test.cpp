@@ -24,7 +24,8 @@ const std::vector<Slipped>& slips() {
     static const std::vector<Slipped> table = {
         {"",
          R"(device logger)",
-         R"(1:14-14 expected a title in double quotes after `logger`, found end of line)"},
+         R"(1:14-14 expected a title in double quotes after `logger`, found end of line | )"
+         R"(a line of this sort: `device kettle "Kettle"`)"},
         {"",
          R"(devise logger "Logger")",
          R"(1:1-7 expected a declaration, found `devise` | write `device` | 1:1 `devise` -> )"
@@ -34,13 +35,17 @@ const std::vector<Slipped>& slips() {
          R"(1:10-22 the text that starts here has no closing `"` | close it | 1:22 `` -> `"`)"},
         {"",
          R"(fastener s 4 x)",
-         R"(1:15-15 expected a kind after `x`, found end of line)"},
+         R"(1:15-15 expected a kind after `x`, found end of line | a line of this sort: )"
+         R"(`fastener lid-screws "lid screw" 4 x screw M3 x 8, hexalobular 10`)"},
         {"",
          R"(fastener s 4 x screw M2,)",
-         R"(1:25-25 expected a word or a size that describes it after `,`, found end of line)"},
+         R"(1:25-25 expected a word or a size that describes it after `,`, found end of )"
+         R"(line | a line of this sort: `fastener lid-screws "lid screw" 4 x screw M3 x )"
+         R"(8, hexalobular 10`)"},
         {"",
          R"(fluid oil 1.2 kind oil)",
-         R"(1:15-19 expected a unit, such as mm or N.m, after `1.2`, found `kind`)"},
+         R"(1:15-19 expected a unit, such as mm or N.m, after `1.2`, found `kind` | a )"
+         R"(line of this sort: `fluid oil "oil" 0.5 l kind oil`)"},
         {"",
          R"(fluid oil 1,2 l)",
          R"(1:12-13 expected a unit, such as mm or N.m, after `1`, found `,` | write a )"
@@ -51,32 +56,40 @@ const std::vector<Slipped>& slips() {
          R"(| write `"` | 1:8 `“` -> `"` | 1:13 `”` -> `"`)"},
         {"",
          R"(bond b kind glue in)",
-         R"(1:20-20 expected an item after `in`, found end of line)"},
+         R"(1:20-20 expected an item after `in`, found end of line | a line of this sort: )"
+         R"(`bond lid-seal "lid seal" kind seal-tape`)"},
         {"",
          R"(kind k "k" is prat)",
          R"(1:15-19 expected a role, such as part or fastener, after `is`, found `prat` | )"
          R"(write `part` | 1:15 `prat` -> `part`)"},
         {"",
          R"(step)",
-         R"(1:5-5 expected a name after `step`, found end of line)"},
+         R"(1:5-5 expected a name after `step`, found end of line | a line of this sort: )"
+         R"(`step open "Open the lid"`)"},
         {"",
          R"(step "Open")",
-         R"(1:6-12 expected a name after `step`, found `"Open"`)"},
+         R"(1:6-12 expected a name after `step`, found `"Open"` | a name of one word )"
+         R"(stands before the title: `step open` | 1:6 `` -> `open `)"},
         {"",
          R"(use logger.mmk)",
-         R"(1:5-15 expected a path in double quotes after `use`, found `logger.mmk`)"},
+         R"(1:5-15 expected a path in double quotes after `use`, found `logger.mmk` | )"
+         R"(write `"logger.mmk"` | 1:5 `logger.mmk` -> `"logger.mmk"`)"},
         {"",
          R"(face f 74 128 mm)",
-         R"(1:11-14 expected `x` after `74`, found `128`)"},
+         R"(1:11-14 expected `x` after `74`, found `128` | a line of this sort: `face top )"
+         R"(74 x 128 mm`)"},
         {"",
          R"(face f 74 x 128)",
-         R"(1:16-16 expected a unit, such as mm or N.m, after `128`, found end of line)"},
+         R"(1:16-16 expected a unit, such as mm or N.m, after `128`, found end of line | )"
+         R"(a line of this sort: `face top 74 x 128 mm`)"},
         {"",
          R"(caution c lid)",
-         R"(1:11-14 expected `on` after `c`, found `lid`)"},
+         R"(1:11-14 expected `on` after `c`, found `lid` | a line of this sort: `caution )"
+         R"(hot-base on base`)"},
         {"",
          R"(caution c on lid when lid)",
-         R"(1:26-26 expected a state after `lid`, found end of line)"},
+         R"(1:26-26 expected a state after `lid`, found end of line | a line of this )"
+         R"(sort: `caution hot-base on base`)"},
         {"",
          R"(undo lid)",
          R"(1:1-5 expected a declaration, found `undo` | a line in the first column starts )"
@@ -91,38 +104,48 @@ const std::vector<Slipped>& slips() {
          R"(with a word such as `part` or `step`)"},
         {R"(device d "D")",
          R"(  mass 312)",
-         R"(2:11-11 expected a unit, such as mm or N.m, after `312`, found end of line)"},
+         R"(2:11-11 expected a unit, such as mm or N.m, after `312`, found end of line | )"
+         R"(a line of this sort: `mass 312 g`)"},
         {R"(device d "D")",
          R"(  mas 312 g)",
          R"(2:3-6 expected a detail of a device, found `mas` | write `mass` | 2:3 `mas` -> )"
          R"(`mass`)"},
         {R"(device d "D")",
          R"(  sealed by lid)",
-         R"(2:10-12 expected a rating, such as IP67, after `sealed`, found `by`)"},
+         R"(2:10-12 expected a rating, such as IP67, after `sealed`, found `by` | a line )"
+         R"(of this sort: `sealed IP67 by lid-seal`)"},
         {"part p",
          R"(  covers)",
-         R"(2:9-9 expected an item after `covers`, found end of line)"},
+         R"(2:9-9 expected an item after `covers`, found end of line | a line of this )"
+         R"(sort: `covers board, motor`)"},
         {"part p",
          R"(  covers board,)",
-         R"(2:16-16 expected an item, or a member's number after `,`, found end of line)"},
+         R"(2:16-16 expected an item, or a member's number after `,`, found end of line | )"
+         R"(a line of this sort: `covers board, motor`)"},
         {"part p",
          R"(  covers board fan)",
-         R"(2:16-19 expected the end of the line after `board`, found `fan`)"},
+         R"(2:16-19 expected the end of the line after `board`, found `fan` | a line of )"
+         R"(this sort: `covers board, motor`)"},
         {"part p",
          R"(  needs lid to undo)",
-         R"(2:13-15 expected a state after `lid`, found `to`)"},
+         R"(2:13-15 expected a state after `lid`, found `to` | a line of this sort: )"
+         R"(`needs lid open to remove`)"},
         {"part p",
          R"(  needs lid open undo)",
-         R"(2:18-22 expected `to` after `open`, found `undo`)"},
+         R"(2:18-22 expected `to` after `open`, found `undo` | a line of this sort: )"
+         R"(`needs lid open to remove`)"},
         {"part p",
          R"(  keep)",
-         R"(2:7-7 expected `order` or `face` after `keep`, found end of line)"},
+         R"(2:7-7 expected `order` or `face` after `keep`, found end of line | a line of )"
+         R"(this sort: `keep order, face`)"},
         {"part p",
          R"(  4 screw M2)",
-         R"(2:5-10 expected `x` after `4`, found `screw`)"},
+         R"(2:5-10 expected `x` after `4`, found `screw` | a line of this sort: `4 x )"
+         R"(screw M3 x 8`)"},
         {"part p",
          R"(  limit length 5 mm)",
-         R"(2:16-17 expected a limit, such as `at least 5 mm`, after `length`, found `5`)"},
+         R"(2:16-17 expected a limit, such as `at least 5 mm`, after `length`, found `5` )"
+         R"(| a line of this sort: `limit length at least 5 mm`)"},
         {"part p",
          R"(  limit length at lest 5 mm)",
          R"(2:19-23 expected `least` or `most` after `at`, found `lest` | write `least` | )"
@@ -132,7 +155,8 @@ const std::vector<Slipped>& slips() {
          R"(2:7-10 expected `use` after `one`, found `usw` | write `use` | 2:7 `usw` -> `use`)"},
         {"part p",
          R"(  renewed lid)",
-         R"(2:11-14 expected `as` after `renewed`, found `lid`)"},
+         R"(2:11-14 expected `as` after `renewed`, found `lid` | a line of this sort: )"
+         R"(`renewed as lid`)"},
         {"part p",
          R"(  note this is prose)",
          R"(2:7-7 expected `:` after `note` | write `note:` | 2:7 `` -> `:`)"},
@@ -151,17 +175,20 @@ const std::vector<Slipped>& slips() {
          R"(it in the first column | 2:1 `  ` -> ``)"},
         {"part p",
          R"(  at front 5, 5)",
-         R"(2:12-13 expected a place, such as 5,5 with no space in it, after `front`, found `5`)"},
+         R"(2:12-13 expected a place, such as 5,5 with no space in it, after `front`, )"
+         R"(found `5` | a line of this sort: `at top 5,5 69,5`)"},
         {"fastener f",
          R"(  torque 0,20 N.m)",
          R"(2:11-12 expected a unit, such as mm or N.m, after `0`, found `,` | write a )"
          R"(decimal point: `0.20` | 2:11 `,` -> `.`)"},
         {"fastener f",
          R"(  torque 0.20)",
-         R"(2:14-14 expected a unit, such as mm or N.m, after `0.20`, found end of line)"},
+         R"(2:14-14 expected a unit, such as mm or N.m, after `0.20`, found end of line | )"
+         R"(a line of this sort: `torque 0.5 N.m`)"},
         {"fastener f",
          R"(  torque 0.20 N.m in)",
-         R"(2:21-21 expected a pattern, such as star, after `in`, found end of line)"},
+         R"(2:21-21 expected a pattern, such as star, after `in`, found end of line | a )"
+         R"(line of this sort: `torque 0.5 N.m`)"},
         {"fastener f",
          R"(  holds a, b too c)",
          R"(2:14-17 expected `to` after `b`, found `too` | write `to` | 2:14 `too` -> `to`)"},
@@ -177,17 +204,20 @@ const std::vector<Slipped>& slips() {
          R"(-> `states`)"},
         {"kind k is part",
          R"(  open a b)",
-         R"(2:10-11 expected `->` and the state it leads to after `a`, found `b`)"},
+         R"(2:10-11 expected `->` and the state it leads to after `a`, found `b` | a line )"
+         R"(of this sort: `open shut -> open by hand`)"},
         {"kind k is part",
          R"(  open a -> b bi hand)",
          R"(2:15-17 expected `by`, `takes`, `waits` or the end of the line after `b`, )"
          R"(found `bi` | write `by` | 2:15 `bi` -> `by`)"},
         {"kind k is part",
          R"(  open a -> b by hand or)",
-         R"(2:25-25 expected a tool after `or`, found end of line)"},
+         R"(2:25-25 expected a tool after `or`, found end of line | a line of this sort: )"
+         R"(`open shut -> open by hand`)"},
         {"kind k is part",
          R"(  binds a)",
-         R"(2:9-10 expected `in` after `binds`, found `a`)"},
+         R"(2:9-10 expected `in` after `binds`, found `a` | a line of this sort: `binds )"
+         R"(in shut`)"},
         {"kind k is part",
          R"(  safe when live)",
          R"(2:3-17 `safe when live` is not a detail of a kind | a kind takes `states`, )"
@@ -201,17 +231,22 @@ const std::vector<Slipped>& slips() {
          R"(2:23 `reech` -> `reach`)"},
         {R"(guide g "G")",
          R"(  for anyone)",
-         R"(2:7-13 expected a reader: `novice`, `competent`, `trained` or `licensed` after )"
-         R"(`for`, found `anyone`)"},
+         R"(2:7-13 expected a reader: `novice`, `competent`, `trained` or `licensed` )"
+         R"(after `for`, found `anyone` | `novice` is for anyone, `competent` for who has )"
+         R"(done such work before, `trained` for who was taught it, `licensed "gas )"
+         R"(fitter"` for a trade | 2:7 `anyone` -> `novice`)"},
         {R"(guide g "G")",
          R"(  tool t)",
-         R"(2:9-9 expected its description in double quotes after `t`, found end of line)"},
+         R"(2:9-9 expected its description in double quotes after `t`, found end of line )"
+         R"(| a line of this sort: `tool driver-6 "hexalobular driver 6"`)"},
         {R"(guide g "G")",
          R"(  date 2026-1-2)",
-         R"(2:8-16 expected a date, such as 2026-03-31, after `date`, found `2026-1-2`)"},
+         R"(2:8-16 expected a date, such as 2026-03-31, after `date`, found `2026-1-2` | )"
+         R"(write year, month and day: `2026-03-31`)"},
         {R"(guide g "G")",
          R"(  goal replace)",
-         R"(2:15-15 expected an item after `replace`, found end of line)"},
+         R"(2:15-15 expected an item after `replace`, found end of line | a line of this )"
+         R"(sort: `goal replace cell with cell-new`)"},
         {"take-apart",
          R"(  undo lid)",
          R"(2:3-7 `undo` stands in no step | write `step NAME` in the first column above it)"},
@@ -221,17 +256,20 @@ const std::vector<Slipped>& slips() {
          R"(`drived` -> `derived`)"},
         {"step s",
          R"(  undo)",
-         R"(2:7-7 expected an item after `undo`, found end of line)"},
+         R"(2:7-7 expected an item after `undo`, found end of line | a line of this sort: )"
+         R"(`undo lid-screws with driver-10`)"},
         {"step s",
          R"(  undo lid with)",
-         R"(2:16-16 expected a tool after `with`, found end of line)"},
+         R"(2:16-16 expected a tool after `with`, found end of line | a line of this )"
+         R"(sort: `undo lid-screws with driver-10`)"},
         {"step s",
          R"(  undo lid wiht driver)",
          R"(2:12-16 expected `with`, `to` or the end of the line after `lid`, found `wiht` | )"
          R"(write `with` | 2:12 `wiht` -> `with`)"},
         {"step s",
          R"(  undo 3)",
-         R"(2:8-9 expected an item after `undo`, found `3`)"},
+         R"(2:8-9 expected an item after `undo`, found `3` | a line of this sort: `undo )"
+         R"(lid-screws with driver-10`)"},
         {"kind k is part",
          R"(  open a → b)",
          R"(2:10-11 expected `->` and the state it leads to after `a`, found an arrow sign | )"
@@ -242,35 +280,42 @@ const std::vector<Slipped>& slips() {
          R"(name has letters, digits and hyphens | 2:10 `_` -> `-`)"},
         {"step s",
          R"(  undo lid with)",
-         R"(2:16-16 expected a tool after `with`, found end of line)"},
+         R"(2:16-16 expected a tool after `with`, found end of line | a line of this )"
+         R"(sort: `undo lid-screws with driver-10`)"},
         {"step s",
          R"(  undo lid, else)",
-         R"(2:17-17 expected an action after `else`, found end of line)"},
+         R"(2:17-17 expected an action after `else`, found end of line | a line of this )"
+         R"(sort: `undo lid-screws with driver-10`)"},
         {"step s",
          R"(  with driver)",
          R"(2:3-7 expected a verb, found `with` | `with` belongs on the line of its action)"},
         {"step s",
          R"(  mark lid across)",
-         R"(2:18-18 expected an item after `across`, found end of line)"},
+         R"(2:18-18 expected an item after `across`, found end of line | a line of this )"
+         R"(sort: `undo lid-screws with driver-10`)"},
         {"step s",
          R"(  photo "a.svg")",
-         R"(2:16-16 expected its caption in double quotes after `"a.svg"`, found end of line)"},
+         R"(2:16-16 expected its caption in double quotes after `"a.svg"`, found end of )"
+         R"(line | a line of this sort: `photo "img/open.jpg" "The lid from the left"`)"},
         {"step s",
          R"(  text Open it.)",
          R"(2:7-7 expected `:` after `text` | write `text:` | 2:7 `` -> `:`)"},
         {"step s",
          R"(  tighten lid to 24)",
-         R"(2:20-20 expected a unit, such as mm or N.m, after `24`, found end of line)"},
+         R"(2:20-20 expected a unit, such as mm or N.m, after `24`, found end of line | a )"
+         R"(line of this sort: `undo lid-screws with driver-10`)"},
         {"test t",
          R"(  undo lid)",
          R"(2:3-7 expected a detail of a test, found `undo` | a test takes `when`, `proves`, )"
          R"(`with`, `photo`, and prose such as `note:`)"},
         {"test t",
          R"(  when lid)",
-         R"(2:11-11 expected a state after `lid`, found end of line)"},
+         R"(2:11-11 expected a state after `lid`, found end of line | a line of this )"
+         R"(sort: `when lid open, motor-plug connected`)"},
         {R"(use "x.mmk")",
          R"(  covers lid)",
-         R"(2:3-9 `use` takes no details)"},
+         R"(2:3-9 `use` takes no details | write it under the `part`, `fastener` or )"
+         R"(`step` that it belongs to)"},
     };
     // clang-format on
     return table;

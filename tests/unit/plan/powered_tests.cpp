@@ -64,7 +64,7 @@ TEST_CASE("a draft cuts the supply off before it waits for what runs out") {
     CHECK(desk.run({"draft", "winch.mmk", "--goal", "replace motor"}) == 0);
     const std::string draft = desk.out;
     const auto cut = draft.find("  before     unplug mains\n");
-    const auto waited = draft.find("  before     run-out run\n");
+    const auto waited = draft.find("  before     spin-down run\n");
     REQUIRE(cut != std::string::npos);
     REQUIRE(waited != std::string::npos);
     CHECK(cut < waited);
@@ -146,7 +146,7 @@ TEST_CASE("a draft keeps the quotes of a title") {
 TEST_CASE("a plug put in before the cover is moved down, in one finding") {
     Desk desk;
     desk.disk.files["winch.mmk"] = winch;
-    desk.disk.files["a.mmk"] = renewing("\nstep power \"Power\"\n  plug       mains\n"
+    desk.disk.files["a.mmk"] = renewing("\nstep power \"Power\"\n  plug-in    mains\n"
                                         "\nstep close \"Close it\"\n  fit        cover\n"
                                         "\ntest haul \"It hauls\"\n  proves     haul\n");
     CHECK(desk.run({"check", "a.mmk"}) == 1);
@@ -155,8 +155,8 @@ TEST_CASE("a plug put in before the cover is moved down, in one finding") {
     desk.run({"mend", "a.mmk"});
     const std::string mended = desk.disk.files["a.mmk"];
     CHECK(mended.find("unplug     mains") == mended.rfind("unplug     mains")); // the head's alone
-    CHECK(mended.find("fit        cover") < mended.find("  plug       mains"));
-    CHECK(mended.find("  plug       mains") < mended.find("test haul"));
+    CHECK(mended.find("fit        cover") < mended.find("  plug-in    mains"));
+    CHECK(mended.find("  plug-in    mains") < mended.find("test haul"));
 }
 
 TEST_CASE("a drafted test of a function waits for the supply, and for the cover") {
@@ -167,7 +167,7 @@ TEST_CASE("a drafted test of a function waits for the supply, and for the cover"
     REQUIRE(desk.run({"expand", "renew.mmk"}) == 0);
     const auto test = desk.out.find("test try-haul");
     REQUIRE(test != std::string::npos);
-    CHECK(desk.out.find("  plug       mains") < test);
+    CHECK(desk.out.find("  plug-in    mains") < test);
     CHECK(desk.out.find("  fit        cover") < test);
 }
 
@@ -180,13 +180,13 @@ test haul "It hauls"
 
 step close "Close the winch"
   fit        cover
-  plug       mains
+  plug-in    mains
 )");
     CHECK(desk.run({"check", "renew.mmk"}) == 1);
     REQUIRE(desk.run({"mend", "renew.mmk", "--all"}) == 0);
     CHECK(desk.run({"check", "renew.mmk"}) == 0);
     const std::string& text = desk.disk.files["renew.mmk"];
-    CHECK(text.find("test haul") > text.find("  plug       mains"));
+    CHECK(text.find("test haul") > text.find("  plug-in    mains"));
     CHECK(text.find("test haul", text.find("test haul") + 1) == std::string::npos);
 }
 
@@ -209,7 +209,7 @@ test coil "The meter reads 20 to 30 ohm"
 TEST_CASE("a trial that is meant to be done open has the hazard's message before it") {
     Desk desk;
     desk.disk.files["winch.mmk"] = winch;
-    desk.disk.files["renew.mmk"] = renewing(R"(  plug       mains
+    desk.disk.files["renew.mmk"] = renewing(R"(  plug-in    mains
 
 test haul "It hauls"
   when       mains plugged, cover out
@@ -220,7 +220,7 @@ step isolate "Isolate it again"
 
 step close "Close the winch"
   fit        cover
-  plug       mains
+  plug-in    mains
 )");
     REQUIRE(desk.run({"publish", "renew.mmk", "--to", "markdown"}) == 0);
     const std::string& page = desk.disk.files["renew-motor.md"];

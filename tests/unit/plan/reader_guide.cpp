@@ -110,6 +110,16 @@ TEST_CASE("a kind's message stands once in each section; a long one of an item b
     CHECK(step_of(document, 7).messages[0].full_in_step == 6);
 }
 
+TEST_CASE("a note of an item stands above the actions, once in a section") {
+    SmallDevice device;
+    device.usual_work();
+    device.model.items[device.screws.value].messages = {prose(ProseKind::note, "Two are long.")};
+    const guide::Document document = told(device);
+    REQUIRE(step_of(document, 2).passages.size() == 1);
+    CHECK(guide::passages_after(step_of(document, 2), 0).size() == 1);
+    CHECK_FALSE(step_of(document, 2).instructions.empty());
+}
+
 TEST_CASE("safety first gathers every message once, the gravest first") {
     SmallDevice device;
     device.usual_work();

@@ -8,7 +8,7 @@ namespace matchmark::bench {
 
 // The items that an act on the item may charge again: what is fed by it, or through it, with what
 // these carry and what connectors join to them, and heat that no part carries; of these, what has a
-// state that a supply takes back. Empty unless the source can be cut from outside.
+// state that a supply takes back. Empty unless the source is a supply.
 std::vector<ItemId> charged_by(const Bench& bench, ItemId item);
 
 // The sources that the item is, or is on the way of, and that are not live.

@@ -13,17 +13,6 @@ using model::Kind;
 
 namespace {
 
-bool holds_a_charge(const Bench& bench, ItemId id) {
-    const Kind& kind = bench.model->kind_of(id);
-    if (kind.hazards.empty() || !bench.exists(id))
-        return false;
-    for (unsigned set = 0; set < kind.set_count(); ++set) {
-        if (taken_back(kind, set) != 0)
-            return true;
-    }
-    return false;
-}
-
 bool feeds_nothing(const Bench& bench, ItemId item) {
     const Item& moved = bench.model->item(item);
     return moved.feeds.empty() && moved.carries_from.empty();
@@ -35,21 +24,6 @@ std::vector<ItemId> sources_of(const Bench& bench, ItemId item) {
     sources.push_back(item);
     std::erase_if(sources, [&](ItemId id) { return !is_supply(bench, id); });
     return sources;
-}
-
-void charge(const Bench& bench, State& state, ItemId id) {
-    const Item& item = bench.model->item(id);
-    const Kind& kind = bench.model->kind(item.kind);
-    if (!holds_a_charge(bench, id))
-        return;
-    for (unsigned set = 0; set < kind.set_count(); ++set) {
-        const StateSet back = taken_back(kind, set);
-        for (std::uint16_t member = 0; back != 0 && member < item.count; ++member) {
-            StateId& stands = state.slots[slot(*bench.model, id, member, set)];
-            if (contains(back, stands))
-                stands = kind.set_first[set];
-        }
-    }
 }
 
 // What is under power with what these feed, and the energy that is everywhere.
@@ -67,7 +41,42 @@ std::vector<ItemId> all_charged(const Bench& bench, const State* state,
     return under_power_with(bench, state, fed);
 }
 
+// Heat and motion, and not a charge: that comes from a source.
+bool is_waited_for(const Kind& kind, unsigned set) {
+    return std::any_of(kind.verbs.begin(), kind.verbs.end(), [&](const model::Verb& verb) {
+        return kind.set_of[verb.to] == set && verb.to != kind.set_first[set] && verb.waits;
+    });
+}
+
 } // namespace
+
+bool holds_a_charge(const Bench& bench, ItemId id) {
+    const Kind& kind = bench.model->kind_of(id);
+    if (kind.hazards.empty() || !bench.exists(id))
+        return false;
+    for (unsigned set = 0; set < kind.set_count(); ++set) {
+        if (taken_back(kind, set) != 0)
+            return true;
+    }
+    return false;
+}
+
+void charge(const Bench& bench, State& state, ItemId id, Charged how) {
+    const Item& item = bench.model->item(id);
+    const Kind& kind = bench.model->kind(item.kind);
+    if (!holds_a_charge(bench, id))
+        return;
+    for (unsigned set = 0; set < kind.set_count(); ++set) {
+        if (how == Charged::by_running && !is_waited_for(kind, set))
+            continue;
+        const StateSet back = taken_back(kind, set);
+        for (std::uint16_t member = 0; back != 0 && member < item.count; ++member) {
+            StateId& stands = state.slots[slot(*bench.model, id, member, set)];
+            if (contains(back, stands))
+                stands = kind.set_first[set];
+        }
+    }
+}
 
 std::vector<ItemId> charged_by(const Bench& bench, ItemId item) {
     if (feeds_nothing(bench, item))
@@ -94,7 +103,7 @@ void charge_again(const Bench& bench, State& state, const std::vector<ItemId>& w
     if (on.empty())
         return; // after nearly every act
     for (const ItemId id : all_charged(bench, &state, on))
-        charge(bench, state, id);
+        charge(bench, state, id, Charged::by_its_supply);
 }
 
 } // namespace matchmark::bench

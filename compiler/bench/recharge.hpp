@@ -18,4 +18,12 @@ std::vector<ItemId> dead_sources_of(const Bench& bench, const State& state, Item
 // it carries and what is joined to it.
 void charge_again(const Bench& bench, State& state, const std::vector<ItemId>& were_dead);
 
+// Does the item exist, and is there a state in which a supply takes it back?
+bool holds_a_charge(const Bench& bench, ItemId item);
+
+// Its members that stand in such a state are dangerous again; by running only in the sets of states
+// in which one waits.
+enum class Charged : unsigned char { by_its_supply, by_running };
+void charge(const Bench& bench, State& state, ItemId item, Charged how);
+
 } // namespace matchmark::bench

@@ -11,6 +11,8 @@ namespace {
 // Was it laid open, or switched on, by an act that is missing or met the danger itself? Then that
 // is reported.
 bool reported_before(const Walk& walk, std::size_t test, model::ItemId item) {
+    if (!bench::is_dangerous(walk.bench, walk.state_at(test), item))
+        return false; // the test itself charges it
     if (assumed(walk, item))
         return true;
     return std::any_of(walk.troubles.begin(), walk.troubles.end(), [&](const Trouble& trouble) {
@@ -26,7 +28,7 @@ void find(const Walk& walk, std::vector<Diagnostic>& findings) {
         if (walk.events[at].action)
             continue;
         const model::Step& test = walk.step(walk.events[at]);
-        const auto met = bench::within_reach(walk.bench, walk.state_at(at), test, walk.dangers);
+        const auto met = open_under_power(walk, walk.state_at(at), test);
         if (!met || reported_before(walk, at, met->item) || told_not_ready(walk, at))
             continue;
         const model::Kind& kind = walk.model.kind_of(met->item);

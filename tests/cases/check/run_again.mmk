@@ -111,6 +111,10 @@ part coil "ignition coil" in frame
 part horn "horn" in frame
 connector battery-plug "battery plug" kind locking-tab-plug
   joins      battery to coil
+part seat "seat" in frame
+fastener seat-bolt "seat bolt" 1 x screw M8 x 20, hexagon-head 13
+  holds      seat to frame
+  torque     20 N.m
 part exhaust "exhaust" in frame kind exhaust
 fastener exhaust-bolts "exhaust bolt" 2 x screw M8 x 20, hexagon-head 13
   holds      exhaust to engine
@@ -306,3 +310,35 @@ step look "Look at the disc once more"
 
 test brakes-again "It brakes from walking pace"
   proves     brakes, caliper
+
+--- hot-on-the-derived-way-back
+use "motorcycle.mmk"
+guide hot-on-the-derived-way-back "Renew the ignition coil"
+  goal       replace coil with coil-new
+  for        competent
+  before     cool exhaust
+  before     cool disc
+  spare      coil-new "ignition coil", 1, 40.00 EUR for coil
+  tool       spanner-13 "spanner 13"
+
+take-apart
+
+step off "Take the coil out"
+  undo       seat-bolt
+  remove     seat
+  undo       exhaust-bolts
+  remove     exhaust
+  disconnect battery-plug
+  remove     coil
+
+work
+
+step renew "Take the new one"
+  replace    coil with coil-new
+
+put-back
+  # error 3-9 [hazard-not-cleared] works near it
+  derived
+test runs "The engine runs"
+  when       seat out, exhaust-bolts tight
+  proves     runs, coil

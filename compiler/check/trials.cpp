@@ -301,8 +301,13 @@ std::string how_they_stand(const Walk& walk, std::size_t test, const std::vector
 }
 
 std::optional<std::size_t> better_point(const Walk& walk, std::size_t test) {
-    const Demands demands =
-        demands_of(walk, walk.step(walk.events[test]), sources_of_test(walk, test));
+    return better_point(walk, test, walk.step(walk.events[test]));
+}
+
+std::optional<std::size_t> better_point(const Walk& walk, std::size_t test,
+                                        const model::Step& said) {
+    const auto renewed = said.proves.empty() ? renewed_items(walk) : std::vector<ItemId>{};
+    const Demands demands = demands_of(walk, said, bench::test_sources(walk.bench, said, renewed));
     for (std::size_t at = test + 1; at <= walk.events.size(); ++at) {
         if (safe_at(walk, at, demands))
             return at;

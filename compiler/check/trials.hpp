@@ -83,5 +83,8 @@ std::string how_they_stand(const Walk& walk, std::size_t test,
 // The first point after the test at which it could be done with its sources back and no danger
 // within reach; nothing when there is none.
 std::optional<std::size_t> better_point(const Walk& walk, std::size_t test);
+// The same, if the test said no more than this.
+std::optional<std::size_t> better_point(const Walk& walk, std::size_t test,
+                                        const model::Step& said);
 
 } // namespace matchmark::check

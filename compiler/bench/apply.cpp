@@ -3,6 +3,7 @@
 // The numbered conditions are those of docs/semantics.md, "A verb may be applied".
 #include "bench/bench.hpp"
 #include "bench/isolation.hpp"
+#include "bench/power.hpp"
 #include "bench/recharge.hpp"
 
 #include <algorithm>
@@ -192,8 +193,6 @@ std::optional<Refusal> still_live(const Attempt& at, const std::vector<ItemId>& 
             return reason;
     }
     const std::vector<ItemId> touched = touched_live(at, moved);
-    if (touched.empty())
-        return std::nullopt;
     for (const ItemId id : sources_of_parts(*at.bench.model, touched)) {
         const Item& source = at.bench.model->item(id);
         if (among(source.through, at.act.item))
@@ -205,7 +204,7 @@ std::optional<Refusal> still_live(const Attempt& at, const std::vector<ItemId>& 
                 return StillLive{id, part};
         }
     }
-    return std::nullopt;
+    return supply_still_on(at.bench, at.state, at.act);
 }
 
 // Does the tie hold on to anything that is not moved? A fastener that binds only what is moved goes

@@ -3,6 +3,7 @@
 
 #include "bench/dangerous.hpp"
 #include "bench/proof.hpp"
+#include "bench/recharge.hpp"
 #include "bench/trial_power.hpp"
 
 #include <algorithm>
@@ -31,17 +32,34 @@ Question asks_restored(const Bench& bench, ItemId source) {
             std::move(way)};
 }
 
-Question asks_kept_off(const Bench& bench, const State& start, ItemId danger) {
+namespace {
+
+std::vector<ItemId> laid_bare_depends_on(const Bench& bench, ItemId danger) {
     std::vector<ItemId> items = reach_depends_on(*bench.model, danger);
     for (const ItemId fed : bench.model->item(danger).feeds) {
         const auto more = reach_depends_on(*bench.model, fed);
         items.insert(items.end(), more.begin(), more.end());
     }
+    return items;
+}
+
+} // namespace
+
+Question asks_kept_off(const Bench& bench, const State& start, ItemId danger) {
     return {[&bench, &start, danger](const State& state) {
                 return !is_dangerous(bench, state, danger) ||
                        !laid_bare(bench, start, state, danger);
             },
-            std::move(items)};
+            laid_bare_depends_on(bench, danger)};
+}
+
+Question asks_kept_off_when_run(const Bench& bench, const State& start, ItemId danger) {
+    return {[&bench, &start, danger](const State& state) {
+                State run = state;
+                charge(bench, run, danger, Charged::by_its_supply);
+                return !laid_bare(bench, start, run, danger);
+            },
+            laid_bare_depends_on(bench, danger)};
 }
 
 std::size_t Tally::add_list() {

@@ -3,6 +3,7 @@
 
 #include "bench/proof.hpp"
 #include "bench/recharge.hpp"
+#include "bench/running.hpp"
 
 #include <algorithm>
 
@@ -19,12 +20,6 @@ bool live_when_whole(const Bench& bench, ItemId source) {
     return bench.exists(source) &&
            std::any_of(kind.set_first.begin(), kind.set_first.end(),
                        [&](StateId first) { return contains(kind.live, first); });
-}
-
-bool says_where(const model::Step& test, ItemId item) {
-    return std::any_of(test.when.begin(), test.when.end(), [&](const model::Condition& condition) {
-        return condition.item.item == item;
-    });
 }
 
 // Does the test want the source off, or say itself where it stands?
@@ -58,7 +53,10 @@ std::vector<ItemId> fed_parts(const Bench& bench, ItemId item) {
 bool says_of_danger(const Bench& bench, const model::Step& test, ItemId id) {
     return std::any_of(test.when.begin(), test.when.end(), [&](const auto& condition) {
         const ItemId said = condition.item.item;
-        return said == id || among(charged_by(bench, said), id);
+        const auto& sources = bench.model->item(said).carries_from;
+        return said == id || among(charged_by(bench, said), id) || may_power(bench, said, id) ||
+               std::any_of(sources.begin(), sources.end(),
+                           [&](ItemId source) { return may_power(bench, source, id); });
     });
 }
 

@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <fmt/core.h>
+#include <utility>
 
 namespace matchmark::check {
 
@@ -282,19 +283,62 @@ std::vector<Edit> insert_test(const Walk& walk, std::size_t at, const std::strin
     return {insertion(line.file, line_begin(sources, line), rest)};
 }
 
-std::vector<Edit> move_test(const Walk& walk, std::size_t test, std::size_t at) {
-    const SourceMap& sources = walk.sources;
-    const Span body = walk.step(walk.events[test]).body;
+namespace {
+
+// Whole lines.
+std::string text_of(const SourceMap& sources, Span body) {
     const std::uint32_t begin = line_begin(sources, body);
     const std::uint32_t end = line_end(sources, {body.file, body.end, body.end});
-    const std::string& bytes = sources.file(body.file).text;
-    std::string text = bytes.substr(begin, end - begin);
+    std::string text = sources.file(body.file).text.substr(begin, end - begin);
     if (text.empty() || text.back() != '\n')
         text += '\n';
-    std::vector<Edit> edits{remove_declaration(sources, body)};
+    return text;
+}
+
+std::vector<Edit> move_text(const Walk& walk, Span body, std::size_t at, const std::string& text) {
+    std::vector<Edit> edits{remove_declaration(walk.sources, body)};
     for (Edit& edit : insert_test(walk, at, text))
         edits.push_back(std::move(edit));
     return edits;
+}
+
+} // namespace
+
+std::vector<Edit> move_test(const Walk& walk, std::size_t test, std::size_t at) {
+    const SourceMap& sources = walk.sources;
+    const Span body = walk.step(walk.events[test]).body;
+    return move_text(walk, body, at, text_of(sources, body));
+}
+
+std::vector<Edit> move_test(const Walk& walk, std::size_t test, std::optional<std::size_t> at,
+                            const std::vector<model::Condition>& kept) {
+    const SourceMap& sources = walk.sources;
+    const Step& step = walk.step(walk.events[test]);
+    const std::string& bytes = sources.file(step.body.file).text;
+    std::string conditions;
+    for (const model::Condition& condition : kept) {
+        conditions += (conditions.empty() ? "  when       " : ", ") +
+                      bytes.substr(condition.span.begin, condition.span.end - condition.span.begin);
+    }
+    std::string text;
+    const std::uint32_t end = line_end(sources, {step.body.file, step.body.end, step.body.end});
+    for (std::uint32_t line = line_begin(sources, step.body); line < end;) {
+        const std::uint32_t next = line_end(sources, {step.body.file, line, line});
+        const bool says_when =
+            std::any_of(step.when.begin(), step.when.end(), [&](const model::Condition& condition) {
+                return line <= condition.span.begin && condition.span.begin < next;
+            });
+        if (!says_when)
+            text += bytes.substr(line, next - line);
+        else if (!conditions.empty())
+            text += std::exchange(conditions, {}) + "\n";
+        line = next;
+    }
+    if (!text.empty() && text.back() != '\n')
+        text += '\n';
+    if (at)
+        return move_text(walk, step.body, *at, text);
+    return {{{step.body.file, line_begin(sources, step.body), end}, text}};
 }
 
 std::vector<Edit> add_condition(const Walk& walk, std::size_t test, const std::string& condition) {

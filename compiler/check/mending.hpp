@@ -30,6 +30,11 @@ std::vector<Edit> insert_test(const Walk& walk, std::size_t at, const std::strin
 // Moves a whole test so that it comes just before event `at`, its text as the author wrote it.
 std::vector<Edit> move_test(const Walk& walk, std::size_t test, std::size_t at);
 
+// The same, as if the author had written only these of its conditions; where it stands, when `at`
+// is nothing: a derived put-back finds its place.
+std::vector<Edit> move_test(const Walk& walk, std::size_t test, std::optional<std::size_t> at,
+                            const std::vector<model::Condition>& kept);
+
 // Adds a line `when ...` to the test.
 std::vector<Edit> add_condition(const Walk& walk, std::size_t test, const std::string& condition);
 

@@ -2,6 +2,7 @@
 #include "check/walk.hpp"
 
 #include "bench/recharge.hpp"
+#include "check/trials.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -63,6 +64,9 @@ public:
             bench::note(walk_.bench, state_, *action);
             for (const model::Target& target : action->targets)
                 changed_.push_back(target.ref.item);
+        } else if (!displaced(walk_, walk_.step(event))) {
+            for (const model::ItemId item : run_test(walk_, state_, walk_.step(event)))
+                changed_.push_back(item);
         }
     }
 

@@ -1,6 +1,7 @@
 // Matches what the work obliges one to prove with the tests that prove it.
 #include "check/trials.hpp"
 
+#include "bench/running.hpp"
 #include "check/claims.hpp"
 #include "check/troubles.hpp"
 #include "model/describe.hpp"
@@ -106,7 +107,51 @@ bool all_back_at(const Walk& walk, std::size_t at, const Obligation& obligation)
     return bench::all_back(walk.bench, walk.state_at(at), obligation.must_be_back);
 }
 
-// What a test proves that names nothing.
+// What a test asks of the state in which it is done.
+struct Demands {
+    const model::Step& test;
+    std::vector<ItemId> proven;
+    std::vector<ItemId> sources;
+    std::vector<ItemId> renewed;
+    std::size_t not_before = 0; // what it makes hot is touched no more from this event on
+};
+
+std::size_t last_work_on(const Walk& walk, const std::vector<ItemId>& items) {
+    for (std::size_t at = walk.events.size(); at-- > 0 && !items.empty();) {
+        const auto& act = walk.events[at].act;
+        if (act && std::any_of(items.begin(), items.end(), [&](ItemId item) {
+                return bench::is_work_on(walk.bench, act->item,
+                                         walk.model.kind_of(act->item).verbs[act->verb], item);
+            }))
+            return at + 1;
+    }
+    return 0;
+}
+
+Demands demands_of(const Walk& walk, const model::Step& test, std::vector<ItemId> sources) {
+    auto renewed = test.proves.empty() ? renewed_items(walk) : std::vector<ItemId>{};
+    const auto hot =
+        bench::hurt_on_touch(walk.bench, bench::brought_back_by(walk.bench, test, renewed));
+    return {test, bench::proven_items(walk.bench, test), std::move(sources), std::move(renewed),
+            last_work_on(walk, hot)};
+}
+
+// Could it be done here: ready, what it proves back, its sources on, no danger open, nor one that
+// it brings about?
+bool safe_at(const Walk& walk, std::size_t at, const Demands& demands) {
+    const bench::State& state = walk.state_at(at);
+    const auto none_open = [&] {
+        bench::State run = state;
+        bench::run(walk.bench, run, demands.test, demands.renewed);
+        return !bench::within_reach(walk.bench, run, demands.test, walk.dangers);
+    };
+    return at >= demands.not_before && bench::conditions_hold(walk.bench, state, demands.test) &&
+           bench::all_back(walk.bench, state, demands.proven) &&
+           bench::all_restored(walk.bench, state, demands.sources) && none_open();
+}
+
+} // namespace
+
 std::vector<ItemId> renewed_items(const Walk& walk) {
     std::vector<ItemId> items;
     for (const Event& event : walk.events) {
@@ -118,28 +163,6 @@ std::vector<ItemId> renewed_items(const Walk& walk) {
     }
     return items;
 }
-
-// What a test asks of the state in which it is done.
-struct Demands {
-    const model::Step& test;
-    std::vector<ItemId> proven;
-    std::vector<ItemId> sources;
-};
-
-Demands demands_of(const Walk& walk, const model::Step& test, std::vector<ItemId> sources) {
-    return {test, bench::proven_items(walk.bench, test), std::move(sources)};
-}
-
-// Could it be done here: ready, what it proves back, its sources on, no danger open?
-bool safe_at(const Walk& walk, std::size_t at, const Demands& demands) {
-    const bench::State& state = walk.state_at(at);
-    return bench::conditions_hold(walk.bench, state, demands.test) &&
-           bench::all_back(walk.bench, state, demands.proven) &&
-           bench::all_restored(walk.bench, state, demands.sources) &&
-           !bench::within_reach(walk.bench, state, demands.test, walk.dangers);
-}
-
-} // namespace
 
 std::vector<Proven> proofs(const Walk& walk) {
     std::vector<Proven> all;
@@ -222,6 +245,23 @@ std::vector<ItemId> cut_sources(const Walk& walk, std::size_t test) {
     return sources;
 }
 
+std::optional<bench::Exposure> open_under_power(const Walk& walk, const bench::State& state,
+                                                const model::Step& test) {
+    const auto renewed = test.proves.empty() ? renewed_items(walk) : std::vector<ItemId>{};
+    bench::State on = state;
+    bench::run(walk.bench, on, test, renewed, bench::Running::sources_alone);
+    return bench::within_reach(walk.bench, on, test, walk.dangers);
+}
+
+std::vector<ItemId> run_test(const Walk& walk, bench::State& state, const model::Step& test) {
+    const auto renewed = test.proves.empty() ? renewed_items(walk) : std::vector<ItemId>{};
+    auto brought_back = bench::brought_back_by(walk.bench, test, renewed);
+    if (brought_back.empty() || open_under_power(walk, state, test))
+        return {};
+    bench::run(walk.bench, state, test, renewed);
+    return brought_back;
+}
+
 bool told_not_ready(const Walk& walk, std::size_t test) {
     return std::any_of(walk.troubles.begin(), walk.troubles.end(), [&](const Trouble& trouble) {
         return trouble.event == test && std::holds_alternative<NotReady>(trouble.objection);
@@ -261,8 +301,13 @@ std::string how_they_stand(const Walk& walk, std::size_t test, const std::vector
 }
 
 std::optional<std::size_t> better_point(const Walk& walk, std::size_t test) {
-    const Demands demands =
-        demands_of(walk, walk.step(walk.events[test]), sources_of_test(walk, test));
+    return better_point(walk, test, walk.step(walk.events[test]));
+}
+
+std::optional<std::size_t> better_point(const Walk& walk, std::size_t test,
+                                        const model::Step& said) {
+    const auto renewed = said.proves.empty() ? renewed_items(walk) : std::vector<ItemId>{};
+    const Demands demands = demands_of(walk, said, bench::test_sources(walk.bench, said, renewed));
     for (std::size_t at = test + 1; at <= walk.events.size(); ++at) {
         if (safe_at(walk, at, demands))
             return at;

@@ -47,6 +47,9 @@ bool could_be_done(const Walk& walk, std::size_t test, const Obligation& obligat
 
 std::string name_of(const Walk& walk, const Obligation& obligation);
 
+// The parts that the guide renews: what a test proves that names nothing.
+std::vector<model::ItemId> renewed_items(const Walk& walk);
+
 // The sources that have to be back when the test (an event) is done.
 std::vector<model::ItemId> sources_of_test(const Walk& walk, std::size_t test);
 
@@ -56,6 +59,14 @@ std::vector<model::ItemId> cut_sources(const Walk& walk, std::size_t test);
 
 // Is the item one of these, or a connector on the way of one?
 bool done_under(const Walk& walk, std::size_t test, model::ItemId item);
+
+// The first danger that lies within reach while the test is done in this state, its sources on.
+std::optional<bench::Exposure> open_under_power(const Walk& walk, const bench::State& state,
+                                                const model::Step& test);
+
+// Runs the device for the test, and gives the items that may stand otherwise now. Not when it is
+// tried open and that is not meant: as if mended, it is done elsewhere.
+std::vector<model::ItemId> run_test(const Walk& walk, bench::State& state, const model::Step& test);
 
 // Is it told already that the test's own `when` does not hold?
 bool told_not_ready(const Walk& walk, std::size_t test);
@@ -72,5 +83,8 @@ std::string how_they_stand(const Walk& walk, std::size_t test,
 // The first point after the test at which it could be done with its sources back and no danger
 // within reach; nothing when there is none.
 std::optional<std::size_t> better_point(const Walk& walk, std::size_t test);
+// The same, if the test said no more than this.
+std::optional<std::size_t> better_point(const Walk& walk, std::size_t test,
+                                        const model::Step& said);
 
 } // namespace matchmark::check

@@ -6,6 +6,8 @@
 #include "check/rule.hpp"
 #include "model/describe.hpp"
 
+#include <algorithm>
+
 namespace matchmark::check {
 
 template <class Reason, class Visit> void each_refusal(const Walk& walk, Visit visit) {
@@ -47,12 +49,28 @@ inline Diagnostic refused(const Walk& walk, const Trouble& trouble, std::string 
     return finding;
 }
 
+// Is this one of the trades that the guide names: "gas fitter", "gas fitter and electrician"?
+inline bool names_trade(std::string said, const std::string& trade) {
+    if (said == trade)
+        return true;
+    for (std::size_t at = 0; (at = said.find(" and ")) != std::string::npos;)
+        said.replace(at, 5, ", ");
+    for (std::size_t from = 0; from <= said.size();) {
+        const std::size_t end = std::min(said.find(", ", from), said.size());
+        if (said.compare(from, end - from, trade) == 0)
+            return true;
+        from = end + 2;
+    }
+    return false;
+}
+
 // Is the guide written for a reader who may work on things of this kind?
 inline bool may_do(const model::Guide& guide, const model::Kind& kind) {
     if (!kind.needs_license)
         return true;
     return guide.reader == model::ReaderLevel::licensed &&
-           (kind.licensed.empty() || guide.trade.empty() || guide.trade == kind.licensed);
+           (kind.licensed.empty() || guide.trade.empty() ||
+            names_trade(guide.trade, kind.licensed));
 }
 
 // "`lid` (part) is", "`lid-screws` (4 screws) are".

@@ -3,6 +3,7 @@
 
 #include "bench/recharge.hpp"
 #include "check/left_off.hpp"
+#include "check/trials.hpp"
 
 #include <algorithm>
 
@@ -159,8 +160,40 @@ private:
         const auto& use = walk_.model.kind_of(met->item).hazards[met->use];
         if (auto acts = bench::bring_to(walk_.bench, state_, met->item, use.safe, wish)) {
             missing = std::move(*acts);
+            join_again(event, missing);
         }
         return Objection{*met};
+    }
+
+    // On the way home a plug that is parted to make safe what a cell charged is joined again, when
+    // no later line does so.
+    void join_again(std::size_t event, std::vector<Act>& missing) const {
+        const model::Section section = walk_.step(walk_.events[event]).section;
+        const std::size_t count = missing.size();
+        State after = state_;
+        for (const Act& act : missing)
+            bench::perform(walk_.bench, after, act);
+        for (std::size_t i = count; section == model::Section::put_back && i-- > 0;) {
+            const model::Item& item = walk_.model.item(missing[i].item);
+            const auto later = walk_.events.begin() + static_cast<std::ptrdiff_t>(event);
+            const bool moved_later =
+                std::any_of(later, walk_.events.end(), [&](const Event& other) {
+                    return other.act && other.act->item == missing[i].item;
+                });
+            if (item.role != model::Role::connector || moved_later ||
+                !bench::charged_by(walk_.bench, missing[i].item).empty() ||
+                !bench::in_first_state(walk_.bench, state_, missing[i].item))
+                continue;
+            const auto back = bench::bring_to(
+                walk_.bench, after, missing[i].item,
+                model::in_set(walk_.model.kind_of(missing[i].item).set_first.front()),
+                [](std::uint32_t) -> StateSet { return 0; });
+            if (!back)
+                continue;
+            for (const Act& act : *back)
+                bench::perform(walk_.bench, after, act);
+            missing.insert(missing.end(), back->begin(), back->end());
+        }
     }
 
     struct Want {
@@ -392,6 +425,8 @@ private:
         for (const auto& condition : walk_.step(walk_.events[event]).when) {
             make_ready(event, condition, condition.span);
         }
+        for (const model::ItemId item : run_test(walk_, state_, walk_.step(walk_.events[event])))
+            note_change(item);
     }
 
     Walk& walk_;

@@ -350,14 +350,16 @@ void Writer::write_tests() {
     }
 }
 
-// A trade that some act is reserved for.
+// The trades that its acts are reserved for, all of them: whoever works by it holds each licence.
 std::string Writer::reader() const {
+    std::vector<std::string> trades;
     for (const PlannedAct& planned : way_.acts) {
         const Kind& kind = model_.kind_of(planned.act.item);
-        if (kind.needs_license || !kind.licensed.empty())
-            return "licensed " + model::in_quotes(kind.licensed);
+        if (!kind.licensed.empty() &&
+            std::find(trades.begin(), trades.end(), kind.licensed) == trades.end())
+            trades.push_back(kind.licensed);
     }
-    return "competent";
+    return trades.empty() ? "competent" : "licensed " + model::in_quotes(model::list(trades));
 }
 
 std::string Writer::text(const std::string& use) {

@@ -3,6 +3,7 @@
 
 #include "bench/proof.hpp"
 #include "bench/recharge.hpp"
+#include "bench/running.hpp"
 #include "bench/tally.hpp"
 #include "bench/trial_power.hpp"
 
@@ -35,6 +36,8 @@ struct Trial {
     std::size_t open = 0;    // nothing is hidden that may be
     std::size_t sources = 0; // all are back
     std::size_t dangers = 0; // none within reach
+    // What the test makes hot and hurts who touches it is touched no more from this point on.
+    std::size_t not_before = 0;
 };
 
 class Rehearsal {
@@ -89,12 +92,17 @@ private:
             tally_.add(trial.open, bench::asks_reachable(bench_, item));
         for (const ItemId source : bench::test_sources(bench_, test, renewed))
             tally_.add(trial.sources, bench::asks_restored(bench_, source));
+        const auto brought_back = bench::brought_back_by(bench_, test, renewed);
+        trial.not_before = last_work_on(bench::hurt_on_touch(bench_, brought_back));
         const auto meant = [&](ItemId item) { return bench::is_meant(bench_, test, item); };
-        if (std::none_of(test.when.begin(), test.when.end(), [&](const auto& condition) {
-                const auto& all = dangers_.items;
-                return std::binary_search(all.begin(), all.end(), condition.item.item) &&
-                       meant(condition.item.item);
-            }))
+        if (std::none_of(test.when.begin(), test.when.end(),
+                         [&](const auto& condition) {
+                             const auto& all = dangers_.items;
+                             return std::binary_search(all.begin(), all.end(),
+                                                       condition.item.item) &&
+                                    meant(condition.item.item);
+                         }) &&
+            brought_back.empty())
             return trial;
         trial.dangers = tally_.add_list();
         trial_of_list_.push_back(trials_.size());
@@ -102,7 +110,33 @@ private:
             if (!meant(danger))
                 tally_.add(trial.dangers, bench::asks_kept_off(bench_, dangers_.start, danger));
         }
+        for (const ItemId danger : brought_back) {
+            if (!meant(danger))
+                tally_.add(trial.dangers,
+                           bench::asks_kept_off_when_run(bench_, dangers_.start, danger));
+        }
         return trial;
+    }
+
+    // The point after the last action that works on any of these.
+    [[nodiscard]] std::size_t last_work_on(const std::vector<ItemId>& items) const {
+        std::size_t point = 0;
+        std::size_t last = 0;
+        for (const Step& step : steps_) {
+            for (const model::Action& action : step.actions) {
+                ++point;
+                if (action.sort != model::ActionSort::verb)
+                    continue;
+                for (const model::Target& target : action.targets) {
+                    const auto& verb = bench_.model->kind_of(target.ref.item).verbs[target.verb];
+                    if (std::any_of(items.begin(), items.end(), [&](ItemId item) {
+                            return bench::is_work_on(bench_, target.ref.item, verb, item);
+                        }))
+                        last = point;
+                }
+            }
+        }
+        return last;
     }
 
     void begin(std::size_t point) {
@@ -118,14 +152,16 @@ private:
                 items.push_back(charged);
         }
         const auto turned = tally_.changed(state_, items);
-        if (turned.empty())
-            return;
-        if (turned.front() < first_of_trials_) {
+        if (!turned.empty() && turned.front() < first_of_trials_) {
             note_all(point);
             return;
         }
         for (const std::size_t list : turned)
             note(point, trial_of_list_[list - first_of_trials_]);
+        for (std::size_t trial = 0; trial < trials_.size(); ++trial) {
+            if (trials_[trial].not_before == point)
+                note(point, trial);
+        }
     }
 
     void note_all(std::size_t point) {
@@ -140,7 +176,8 @@ private:
             fit = Fit::open;
         else if (tally_.all_so(lists.can))
             fit = tally_.all_so(plugs_) ? Fit::plugged : Fit::hidden;
-        const bool powered = tally_.all_so(lists.sources) && tally_.all_so(lists.dangers);
+        const bool powered = tally_.all_so(lists.sources) && tally_.all_so(lists.dangers) &&
+                             point >= lists.not_before;
         add(fits_[trial].anyhow, {point, fit});
         add(fits_[trial].powered, {point, powered ? fit : Fit::no});
     }

@@ -1,6 +1,7 @@
 // The model and the actions of a guide for other programs, by docs/model-json.md.
 #include "publish/json.hpp"
 
+#include "bench/running.hpp"
 #include "bench/work.hpp"
 #include "publish/json_model.hpp"
 
@@ -175,6 +176,21 @@ Json json_proofs(const Walk& walk, const Step& step) {
     return proofs;
 }
 
+// What a test proves that names nothing.
+std::vector<ItemId> renewed_items(const Procedure& procedure) {
+    std::vector<ItemId> items;
+    for (const Step& step : procedure.steps) {
+        for (const Action& action : step.actions) {
+            for (const Target& target : action.targets) {
+                if (action.sort == model::ActionSort::replace) {
+                    items.push_back(target.ref.item);
+                }
+            }
+        }
+    }
+    return items;
+}
+
 Json json_step(Walk& walk, const Step& step, std::size_t number) {
     const std::size_t first = walk.acts.size();
     for (const Action& action : step.actions) {
@@ -186,6 +202,9 @@ Json json_step(Walk& walk, const Step& step, std::size_t number) {
                 add_act(walk, action, target, number);
             }
         }
+    }
+    if (step.is_test) {
+        bench::run(walk.bench, walk.state, step, renewed_items(walk.procedure));
     }
     Json when = Json::array();
     for (const model::Condition& condition : step.when) {

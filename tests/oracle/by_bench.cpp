@@ -1,6 +1,7 @@
 // Lets the compiler's bench judge a guide, act by act.
 #include "oracle/verdict.hpp"
 
+#include "bench/running.hpp"
 #include "bench/work.hpp"
 
 #include <algorithm>
@@ -29,12 +30,20 @@ struct Name {
     std::string operator()(const bench::UsedTwice&) const { return "one use"; }
 };
 
-// The acts in the order and number in which the model's JSON lists them.
-std::vector<Action> acts_of(const Bench& bench, const model::Procedure& procedure) {
-    std::vector<Action> acts;
+// An act, in the order and number in which the model's JSON lists them, or a test between them.
+struct Deed {
+    Action action;
+    const model::Step* test = nullptr;
+};
+
+std::vector<Deed> deeds_of(const Bench& bench, const model::Procedure& procedure) {
+    std::vector<Deed> deeds;
     for (const model::Step& step : procedure.steps) {
         if (((step.variants >> bench.variant) & 1U) == 0) {
             continue;
+        }
+        if (step.is_test) {
+            deeds.push_back({{}, &step});
         }
         for (const Action& action : step.actions) {
             if (((action.variants >> bench.variant) & 1U) == 0) {
@@ -44,12 +53,22 @@ std::vector<Action> acts_of(const Bench& bench, const model::Procedure& procedur
                 if (!bench.exists(target.ref.item)) {
                     continue;
                 }
-                acts.push_back(action);
-                acts.back().targets = {target};
+                deeds.push_back({action, nullptr});
+                deeds.back().action.targets = {target};
             }
         }
     }
-    return acts;
+    return deeds;
+}
+
+std::vector<ItemId> renewed_by(const std::vector<Deed>& deeds) {
+    std::vector<ItemId> renewed;
+    for (const Deed& deed : deeds) {
+        if (deed.test == nullptr && deed.action.sort == ActionSort::replace) {
+            renewed.push_back(deed.action.targets.front().ref.item);
+        }
+    }
+    return renewed;
 }
 
 bool is_back(const Bench& bench, const State& state, ItemId id) {
@@ -85,18 +104,25 @@ Verdict by_bench(const model::Model& model, const model::Procedure& procedure, u
     const Bench bench{&model, variant};
     State state = bench::assembled(bench);
     Verdict verdict;
-    const std::vector<Action> acts = acts_of(bench, procedure);
-    for (std::size_t i = 0; i < acts.size(); ++i) {
-        if (acts[i].sort == ActionSort::verb) {
+    const std::vector<Deed> deeds = deeds_of(bench, procedure);
+    const std::vector<ItemId> renewed = renewed_by(deeds);
+    std::size_t number = 0;
+    for (const Deed& deed : deeds) {
+        if (deed.test != nullptr) {
+            bench::run(bench, state, *deed.test, renewed);
+            continue;
+        }
+        if (deed.action.sort == ActionSort::verb) {
             const auto act =
-                bench::act_of(model, procedure.resources, acts[i], acts[i].targets.front());
+                bench::act_of(model, procedure.resources, deed.action, deed.action.targets.front());
             if (const auto refusal = bench::refusal(bench, state, act)) {
-                verdict.refused = i;
+                verdict.refused = number;
                 verdict.condition = std::visit(Name{}, *refusal);
                 return verdict;
             }
         }
-        bench::carry_out(bench, state, procedure.resources, acts[i]);
+        bench::carry_out(bench, state, procedure.resources, deed.action);
+        ++number;
     }
     for (std::uint32_t i = 0; i < model.items.size(); ++i) {
         if (bench.exists(ItemId{i}) && !is_back(bench, state, ItemId{i})) {

@@ -50,6 +50,9 @@ void add_verbs(std::string& facts, const json& kind, const std::string& name) {
         if (verb["decays"].get<bool>() || !verb["waits"].is_null()) {
             add(facts, "timed({},{})", name, word);
         }
+        if (!verb["waits"].is_null()) {
+            add(facts, "waits({},{})", name, word);
+        }
     }
 }
 
@@ -74,6 +77,9 @@ void add_kind(std::string& facts, const json& kind) {
         for (const json& state : hazard["until"]) {
             add(facts, "safe_state({},{})", name, term(state));
         }
+    }
+    if (kind["asks_for_test"].get<bool>()) {
+        add(facts, "asks_test({})", name);
     }
     if (kind["laid_first"].get<bool>()) {
         add(facts, "laid_first({})", name);
@@ -220,6 +226,23 @@ void add_verb_act(std::string& facts, const json& act, std::size_t scenario, std
     }
 }
 
+void add_trial(std::string& facts, const json& root, const json& step, std::size_t scenario,
+               std::size_t time) {
+    add(facts, "trial({},{})", scenario, time);
+    for (const json& proof : step["proves"]) {
+        const char* sort = proof.contains("item") ? "item" : "function";
+        add(facts, "proves_{}({},{},{})", sort, scenario, time, term(proof[sort]));
+    }
+    for (const json& act : root["acts"]) {
+        if (step["proves"].empty() && act["sort"] == "replace") {
+            add(facts, "proves_item({},{},{})", scenario, time, term(act["item"]));
+        }
+    }
+    for (const json& condition : step["when"]) {
+        add(facts, "said({},{},{})", scenario, time, term(condition["item"]));
+    }
+}
+
 } // namespace
 
 std::string device_facts(const json& root) {
@@ -233,6 +256,17 @@ std::string device_facts(const json& root) {
             add_item(facts, items, item);
         }
     }
+    for (const json& function : root["functions"]) {
+        if (function["rating"].get<bool>()) {
+            continue;
+        }
+        add(facts, "function({})", term(function["name"]));
+        for (const json& item : function["through"]) {
+            if (items.find(item) != nullptr) {
+                add(facts, "path({},{})", term(function["name"]), term(item));
+            }
+        }
+    }
     return facts;
 }
 
@@ -240,21 +274,30 @@ std::string scenario_facts(const json& root, std::size_t scenario) {
     const Items items(root);
     std::string facts;
     std::size_t time = 0;
-    for (const json& act : root["acts"]) {
-        const std::string sort = act["sort"].get<std::string>();
-        const std::string item = term(act["item"]);
-        if (sort == "verb") {
-            add_verb_act(facts, act, scenario, time);
+    std::size_t number = 0;
+    for (const json& step : root["steps"]) {
+        if (step["test"].get<bool>()) {
+            add_trial(facts, root, step, scenario, time++);
         }
-        for (const int member : items.members(act)) {
-            if (sort == "replace") {
-                add(facts, "replaced({},{},{},{})", scenario, time, item, member);
+        for (std::size_t acts = step["act_count"].get<std::size_t>(); acts > 0; --acts) {
+            const json& act = root["acts"][number];
+            const std::string sort = act["sort"].get<std::string>();
+            const std::string item = term(act["item"]);
+            add(facts, "number({},{},{})", scenario, time, number++);
+            if (sort == "verb") {
+                add_verb_act(facts, act, scenario, time);
             }
-            if (sort == "scrap" || sort == "leave-off") {
-                add(facts, "given_up({},{},{})", scenario, item, member);
+            for (const int member : items.members(act)) {
+                if (sort == "replace") {
+                    add(facts, "replaced({},{},{},{})", scenario, time, item, member);
+                }
+                if (sort == "scrap" || sort == "leave-off") {
+                    add(facts, "given_up({},{},{})", scenario, item, member);
+                    add(facts, "gives_up({},{},{})", scenario, time, item);
+                }
             }
+            ++time;
         }
-        ++time;
     }
     add(facts, "length({},{})", scenario, time);
     return facts;

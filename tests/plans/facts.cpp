@@ -72,6 +72,8 @@ void add_verb(std::string& facts, const model::Model& model, const Kind& kind, s
         add(facts, "safe_live({},{})", k, v);
     if (verb.from_outside)
         add(facts, "outside({},{})", k, v);
+    if (verb.waits || verb.decays)
+        add(facts, "timed({},{})", k, v);
 }
 
 void add_kind(std::string& facts, const model::Model& model, const Kind& kind, std::uint32_t k) {
@@ -90,6 +92,7 @@ void add_kind(std::string& facts, const model::Model& model, const Kind& kind, s
     add_states(facts, k, "covers_in", kind.covers & place);
     add_states(facts, k, "blocks_in", kind.blocks & place);
     add_states(facts, k, "live_in", kind.live & place);
+    add_states(facts, k, "may_end_in", kind.may_end);
     if (kind.laid_first)
         add(facts, "laid_first({})", k);
     for (std::size_t v = 0; v < kind.verbs.size(); ++v)

@@ -53,6 +53,7 @@ private:
     std::string needs(const Subject& it);
     std::string dead(const Subject& it);
     std::string cut(const Subject& it);
+    std::string off(const Subject& it);
     std::string loose(const Subject& it);
     std::string no_danger(const Subject& it);
     std::string meets(const Subject& it, ItemId danger, const model::HazardUse& use);
@@ -138,6 +139,90 @@ std::string Asking::cut(const Subject& it) {
     return all_of(all);
 }
 
+bool timed(const Kind& kind, unsigned set) {
+    return std::any_of(kind.verbs.begin(), kind.verbs.end(), [&](const model::Verb& verb) {
+        return kind.set_of[verb.to] == set && verb.to != kind.set_first[set] &&
+               (verb.waits || verb.decays);
+    });
+}
+
+// May the kind be left in this state, which a supply takes back?
+bool comes_back(const Kind& kind, model::StateId state) {
+    const unsigned set = kind.set_of[state];
+    if (set == 0 && (kind.role != Role::energy || !timed(kind, set)))
+        return false;
+    bool safety = false;
+    for (std::size_t i = 0; i < kind.states.size(); ++i) {
+        for (const model::HazardUse& use : kind.hazards) {
+            safety = safety || (kind.set_of[i] == set && i != kind.set_first[set] &&
+                                contains(use.safe, static_cast<model::StateId>(i)));
+        }
+    }
+    return safety && contains(kind.may_end, state) && state != kind.set_first[set];
+}
+
+// Cut from outside, and not by time alone where it may stay so.
+bool supplies(const Kind& kind) {
+    bool outside = false;
+    bool at_once = false;
+    bool stays = false;
+    for (const model::Verb& verb : kind.verbs) {
+        const bool cuts =
+            verb.from_outside && (verb.from & kind.live) != 0 && !contains(kind.live, verb.to);
+        outside = outside || cuts;
+        at_once = at_once || (cuts && !verb.waits && !verb.decays);
+    }
+    for (std::size_t i = 0; i < kind.states.size(); ++i)
+        stays = stays || (kind.set_of[i] == 0 && comes_back(kind, static_cast<model::StateId>(i)));
+    return outside && (at_once || !stays);
+}
+
+// What power may come to from the source: by carriers and connectors, as often as there is more.
+std::vector<bool> may_come(const bench::Bench& on, const Item& source) {
+    const auto& items = on.model->items;
+    std::vector<bool> comes(items.size());
+    for (const ItemId part : source.feeds)
+        comes[part.value] = on.exists(part);
+    for (bool more = true; more;) {
+        more = false;
+        const auto reach = [&](std::uint32_t i) {
+            more = more || !comes[i];
+            comes[i] = true;
+        };
+        for (std::uint32_t i = 0; i < items.size(); ++i) {
+            const Item& item = items[i];
+            if (!on.exists(ItemId{i}))
+                continue;
+            const bool everywhere = item.role == Role::energy && !item.carrier.known();
+            if (everywhere || (item.carrier.known() && comes[item.carrier.value]))
+                reach(i);
+            const bool joined = item.role == Role::connector &&
+                                std::any_of(item.touches.begin(), item.touches.end(),
+                                            [&](ItemId part) { return comes[part.value]; });
+            for (std::size_t n = 0; joined && n < item.touches.size(); ++n) {
+                if (on.exists(item.touches[n]))
+                    reach(item.touches[n].value);
+            }
+        }
+    }
+    return comes;
+}
+
+// What a supply would take back waits for the supply, on whatever way it may come.
+std::string Asking::off(const Subject& it) {
+    const bool flows = it.item.role == Role::energy || it.item.role == Role::fluid;
+    if (!comes_back(it.kind, it.deed.to) || (flows && !it.verb.waits && !it.verb.decays))
+        return "true";
+    std::vector<std::string> all;
+    for (std::uint32_t s = 0; s < model_.items.size(); ++s) {
+        const Item& source = model_.items[s];
+        if (ItemId{s} != it.id && !source.feeds.empty() && formula_.bench.exists(ItemId{s}) &&
+            supplies(model_.kind(source.kind)) && may_come(formula_.bench, source)[it.id.value])
+            all.push_back(no(formula_.live(ItemId{s}, it.now)));
+    }
+    return all_of(all);
+}
+
 // No live source feeds a part that is touched, or what that is in.
 std::string Asking::dead(const Subject& it) {
     if (it.verb.safe_when_live || it.item.safe_when_live)
@@ -151,7 +236,7 @@ std::string Asking::dead(const Subject& it) {
         touched = it.could_move;
     else if (it.item.role == Role::part && safety)
         touched = {it.id};
-    std::vector<std::string> all{cut(it)};
+    std::vector<std::string> all{cut(it), off(it)};
     for (std::uint32_t s = 0; s < model_.items.size(); ++s) {
         const Item& source = model_.items[s];
         if (source.feeds.empty() || ItemId{s} == it.id || among(source.through, it.id) ||

@@ -30,7 +30,7 @@ void add_hazard(Kind& of, model::StateSet safe, bool on_reach) {
     of.hazards.push_back(use);
 }
 
-// A part with a second set of states, as of a charge.
+// A part with a second set of states, as of a charge; one that may stay low, a supply takes back.
 Kind charged(bool outside, bool on_reach) {
     auto discharge = verb("discharge", 4, 3, 15);
     Kind made = kind(Role::part, {"in", "out"}, {verb("remove", 1, 1, 4), verb("fit", 2, 0, 4)});
@@ -38,6 +38,7 @@ Kind charged(bool outside, bool on_reach) {
     made.set_of = {0, 0, 1, 1};
     made.set_first = {0, 2};
     made.verbs.push_back(outside ? from_outside(discharge) : discharge);
+    made.may_end = outside == on_reach ? 8 : 0;
     add_hazard(made, 8, on_reach);
     return made;
 }

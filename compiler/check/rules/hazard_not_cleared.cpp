@@ -27,6 +27,31 @@ void move_down(const Walk& walk, const TooEarly& early, Diagnostic& finding) {
     finding.help = "move it down";
 }
 
+// The test that ran the device after it was made safe.
+std::optional<std::size_t> brought_back_in(const Walk& walk, const Trouble& trouble,
+                                           model::ItemId item) {
+    for (std::size_t at = trouble.event; at-- > 0;) {
+        if (!bench::is_dangerous(walk.bench, walk.state_at(at), item))
+            return walk.events[at].action ? std::nullopt : std::optional(at);
+    }
+    return std::nullopt;
+}
+
+// Before all it was made safe: in a way back that is derived there is no line for it.
+void tell_of_test(const Walk& walk, const Trouble& trouble, std::size_t test, model::ItemId item,
+                  Diagnostic& finding) {
+    finding.related.push_back({place_of(walk, test), "the device is run here"});
+    const model::Action* action = walk.action(walk.events[trouble.event]);
+    if (action == nullptr || !action->derived || trouble.missing.empty())
+        return;
+    finding.edits.clear();
+    finding.help = fmt::format(
+        "test `{}` brings it back: write the put-back out, without `derived`, with `{}` "
+        "after the test; if the test does not, name `{}` in its `when`",
+        walk.step(walk.events[test]).name, model::list(lines_for(walk, trouble.missing, {}), "and"),
+        walk.model.item(item).name);
+}
+
 void find_hazard_not_cleared(const Walk& walk, std::vector<Diagnostic>& findings) {
     each_objection<bench::Exposure>(walk, [&](const Trouble& trouble, const bench::Exposure& met) {
         const model::Kind& kind = walk.model.kind_of(met.item);
@@ -45,6 +70,8 @@ void find_hazard_not_cleared(const Walk& walk, std::vector<Diagnostic>& findings
         finding.related.push_back({walk.model.item(met.item).span, "dangerous until then"});
         if (const auto early = too_early(walk, trouble, met))
             move_down(walk, *early, finding);
+        if (const auto test = brought_back_in(walk, trouble, met.item))
+            tell_of_test(walk, trouble, *test, met.item, finding);
         findings.push_back(std::move(finding));
     });
 }

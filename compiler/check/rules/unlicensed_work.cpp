@@ -37,6 +37,13 @@ std::vector<Reserved> reserved_work(const Walk& walk) {
     return all;
 }
 
+// What a reader of another trade has to hold as well.
+std::string trades_with(const model::Guide& guide, const std::string& trade) {
+    return guide.reader == model::ReaderLevel::licensed && !guide.trade.empty()
+               ? guide.trade + " and " + trade
+               : trade;
+}
+
 void find_unlicensed_work(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (const Reserved& work : reserved_work(walk)) {
         const std::string who =
@@ -54,7 +61,7 @@ void find_unlicensed_work(const Walk& walk, std::vector<Diagnostic>& findings) {
                 ? "write `for licensed` in the guide's head, or leave this work out"
                 : fmt::format("write `for licensed \"{}\"` in the guide's head, or leave "
                               "this work out",
-                              work.trade);
+                              trades_with(walk.guide(), work.trade));
         findings.push_back(std::move(finding));
     }
 }

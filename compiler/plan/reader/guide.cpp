@@ -279,6 +279,7 @@ guide::Step tell_step(Making& making, const model::Step& step, unsigned number) 
     }
     told.seconds = longest(making.walk.seconds) - seconds;
     told.waiting_seconds = longest(making.walk.waiting) - waiting;
+    follow_test(making.walk, making.procedure, step);
     making.messages.finish(making.walk, told);
     told.pictures = pictures_of(making, step.photos);
     if (step.is_test) {

@@ -2,6 +2,7 @@
 // matters at each step.
 #include "plan/reader/walk.hpp"
 
+#include "bench/running.hpp"
 #include "model/fitting.hpp"
 
 #include <algorithm>
@@ -103,6 +104,24 @@ void follow(ReaderWalk& walk, const bench::Resources& resources, const Action& a
             add_time(walk, i, resources, action, target);
         }
         bench::carry_out(bench, walk.states[i], resources, action);
+    }
+}
+
+void follow_test(ReaderWalk& walk, const model::Procedure& procedure, const model::Step& step) {
+    if (!step.is_test)
+        return;
+    std::vector<ItemId> renewed;
+    for (const model::Step& other : procedure.steps) {
+        for (const Action& action : other.actions) {
+            for (const Target& target : action.targets) {
+                if (step.proves.empty() && action.sort == model::ActionSort::replace)
+                    renewed.push_back(target.ref.item);
+            }
+        }
+    }
+    for (std::size_t i = 0; i < walk.benches.size(); ++i) {
+        if (((step.variants >> walk.benches[i].variant) & 1U) != 0)
+            bench::run(walk.benches[i], walk.states[i], step, renewed);
     }
 }
 

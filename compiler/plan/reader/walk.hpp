@@ -22,6 +22,9 @@ ReaderWalk start_walk(const model::Model& model, model::VariantMask variants);
 
 void follow(ReaderWalk& walk, const bench::Resources& resources, const model::Action& action);
 
+// Runs the device where the step is a test that does so.
+void follow_test(ReaderWalk& walk, const model::Procedure& procedure, const model::Step& step);
+
 // Do all conditions hold at once, in any of the variants?
 bool any_holds(const ReaderWalk& walk, const std::vector<model::Condition>& conditions);
 

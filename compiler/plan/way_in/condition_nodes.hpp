@@ -44,6 +44,7 @@ private:
     void add_needs(const Task& task, std::vector<NodeIndex>& all);
     void add_live(const Task& task, const std::vector<model::ItemId>& moved,
                   std::vector<NodeIndex>& all);
+    void add_supplies_off(const Task& task, std::vector<NodeIndex>& all);
     void add_held(const Task& task, const std::vector<model::ItemId>& moved,
                   std::vector<NodeIndex>& all);
     void add_touched_hazards(const Task& task, std::vector<NodeIndex>& all);

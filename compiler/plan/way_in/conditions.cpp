@@ -2,6 +2,7 @@
 #include "plan/way_in/conditions.hpp"
 
 #include "bench/isolation.hpp"
+#include "bench/power.hpp"
 #include "plan/way_in/condition_nodes.hpp"
 
 namespace matchmark::plan {
@@ -244,6 +245,25 @@ void Conditions::add_live(const Task& task, const std::vector<ItemId>& moved,
     }
 }
 
+// What a supply would take back waits for it, along every way by which it may come.
+void Conditions::add_supplies_off(const Task& task, std::vector<NodeIndex>& all) {
+    const ItemId id = graph_.units[task.unit].item;
+    const Kind& kind = model_.kind_of(id);
+    const model::Verb& verb = kind.verbs[task.verb];
+    if (!bench::is_taken_back(kind, verb) || verb.safe_when_live || model_.item(id).safe_when_live)
+        return;
+    for (const ItemId source : bench::supplies_of(bench_, id)) {
+        const Item& from = model_.item(source);
+        const ActReason live{ReasonSort::live, {}, source, first_fed(bench_, from), 0, from.span};
+        std::vector<NodeIndex> ways{left({source, {}, {}}, model_.kind_of(source).live, live)};
+        for (const ItemId by : from.through) {
+            if (bench_.exists(by))
+                ways.push_back(left({by, {}, {}}, model_.kind_of(by).binds, live));
+        }
+        all.push_back(add(NodeSort::any, std::move(ways)));
+    }
+}
+
 void Conditions::add_held(const Task& task, const std::vector<ItemId>& moved,
                           std::vector<NodeIndex>& all) {
     const ItemId id = graph_.units[task.unit].item;
@@ -350,6 +370,7 @@ void Conditions::build() {
         add_pressing(task, needs[t]);
         add_needs(task, needs[t]);
         add_live(task, moved, needs[t]);
+        add_supplies_off(task, needs[t]);
         if (moves)
             add_held(task, moved, needs[t]);
         add_touched_hazards(task, needs[t]);

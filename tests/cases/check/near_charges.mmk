@@ -286,6 +286,7 @@ step board-in "Put the board in"
   fit        board
   connect    cell-plug
 
+# error 6-10 [live-test] hazard `stored-charge` here
 test light "It lights"
   proves     light
 

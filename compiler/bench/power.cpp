@@ -1,0 +1,159 @@
+// How far power goes from what it feeds: along carriers, and through connectors that bind.
+#include "bench/power.hpp"
+
+#include "bench/isolation.hpp"
+
+#include <algorithm>
+
+namespace matchmark::bench {
+
+using model::contains;
+using model::Item;
+using model::Kind;
+using model::Role;
+
+bool passes_with_time(const Kind& kind, unsigned set) {
+    return std::any_of(kind.verbs.begin(), kind.verbs.end(), [&](const model::Verb& verb) {
+        return kind.set_of[verb.to] == set && verb.to != kind.set_first[set] &&
+               (verb.waits || verb.decays);
+    });
+}
+
+StateSet taken_back(const Kind& kind, unsigned set) {
+    if (set == 0 && (kind.role != Role::energy || !passes_with_time(kind, set)))
+        return 0;
+    StateSet left = 0;
+    bool safety = false;
+    for (std::size_t i = 0; i < kind.states.size(); ++i) {
+        const auto state = static_cast<StateId>(i);
+        if (kind.set_of[i] != set || state == kind.set_first[set])
+            continue;
+        safety = safety || std::any_of(kind.hazards.begin(), kind.hazards.end(),
+                                       [&](const model::HazardUse& use) {
+                                           return contains(use.safe, state);
+                                       });
+        if (contains(kind.may_end, state))
+            left |= model::in_set(state);
+    }
+    return safety ? left : StateSet{0};
+}
+
+namespace {
+
+class PowerSpread {
+public:
+    PowerSpread(const Bench& bench, const State* state)
+        : bench_(bench), state_(state), seen_(bench.model->items.size()) {}
+
+    void add_all(const std::vector<ItemId>& items) {
+        for (const ItemId id : items)
+            add(id);
+    }
+
+    std::vector<ItemId> all() {
+        for (std::size_t i = 0; i < items_.size(); ++i) {
+            const Item& item = bench_.model->item(items_[i]);
+            add_all(item.carried);
+            for (const ItemId tie : item.ties) {
+                if (bench_.model->item(tie).role == Role::connector && joins(tie))
+                    add_all(bench_.model->item(tie).touches);
+            }
+        }
+        return std::move(items_);
+    }
+
+private:
+    void add(ItemId id) {
+        if (seen_[id.value] || !bench_.exists(id) || !there(id))
+            return;
+        seen_[id.value] = true;
+        items_.push_back(id);
+    }
+    [[nodiscard]] bool there(ItemId id) const {
+        return state_ == nullptr || bench_.model->item(id).role == Role::energy ||
+               present(bench_, *state_, id);
+    }
+    [[nodiscard]] bool joins(ItemId tie) const {
+        return bench_.exists(tie) && (state_ == nullptr || binds(bench_, *state_, tie));
+    }
+
+    const Bench& bench_;
+    const State* state_;
+    std::vector<bool> seen_;
+    std::vector<ItemId> items_;
+};
+
+bool cut_at_once(const Kind& kind) {
+    return std::any_of(kind.verbs.begin(), kind.verbs.end(), [&](const model::Verb& verb) {
+        return verb.from_outside && (verb.from & kind.live) != 0 && !contains(kind.live, verb.to) &&
+               !verb.waits && !verb.decays;
+    });
+}
+
+// The part from which power goes on to the item, among those that the source feeds; unknown when it
+// does not come there.
+ItemId fed_towards(const Bench& bench, const State* state, ItemId source, ItemId item) {
+    for (const ItemId part : bench.model->item(source).feeds) {
+        if (!bench.exists(part))
+            continue;
+        if (is_everywhere(bench, item))
+            return part;
+        const auto reached = under_power_with(bench, state, {part});
+        if (std::find(reached.begin(), reached.end(), item) != reached.end())
+            return part;
+    }
+    return {};
+}
+
+} // namespace
+
+std::vector<ItemId> under_power_with(const Bench& bench, const State* state,
+                                     const std::vector<ItemId>& parts) {
+    PowerSpread spread(bench, state);
+    spread.add_all(parts);
+    return spread.all();
+}
+
+bool is_everywhere(const Bench& bench, ItemId id) {
+    const Item& item = bench.model->item(id);
+    return item.role == Role::energy && !item.carrier.known();
+}
+
+bool is_supply(const Bench& bench, ItemId id) {
+    const Kind& kind = bench.model->kind_of(id);
+    return bench.exists(id) && !bench.model->item(id).feeds.empty() && cut_from_outside(kind) &&
+           (cut_at_once(kind) || taken_back(kind, 0) == 0);
+}
+
+std::vector<ItemId> supplies_of(const Bench& bench, ItemId item) {
+    std::vector<ItemId> supplies;
+    for (std::uint32_t i = 0; i < bench.model->items.size(); ++i) {
+        const ItemId id{i};
+        if (id != item && is_supply(bench, id) && fed_towards(bench, nullptr, id, item).known())
+            supplies.push_back(id);
+    }
+    return supplies;
+}
+
+bool is_taken_back(const Kind& kind, const model::Verb& verb) {
+    const bool flows = kind.role == Role::energy || kind.role == Role::fluid;
+    return !kind.hazards.empty() && (!flows || verb.waits || verb.decays) &&
+           contains(taken_back(kind, kind.set_of[verb.to]), verb.to);
+}
+
+std::optional<StillLive> supply_still_on(const Bench& bench, const State& state, const Act& act) {
+    const Kind& kind = bench.model->kind_of(act.item);
+    if (!is_taken_back(kind, kind.verbs[act.verb]))
+        return std::nullopt;
+    for (std::uint32_t i = 0; i < bench.model->items.size(); ++i) {
+        const ItemId id{i};
+        if (id == act.item || !is_supply(bench, id) || !is_live(bench, state, id))
+            continue;
+        const ItemId fed = fed_towards(bench, &state, id, act.item);
+        if (fed.known())
+            return StillLive{id, fed};
+    }
+    return std::nullopt;
+}
+
+} // namespace matchmark::bench

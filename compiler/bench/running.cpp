@@ -1,0 +1,235 @@
+// Finds what a test sets going: by the sources that are on, or by a function that needs none.
+#include "bench/running.hpp"
+
+#include "bench/isolation.hpp"
+#include "bench/power.hpp"
+#include "bench/proof.hpp"
+#include "bench/recharge.hpp"
+
+#include <algorithm>
+
+namespace matchmark::bench {
+
+using model::Item;
+using model::Role;
+
+namespace {
+
+bool among(const std::vector<ItemId>& items, ItemId item) {
+    return std::find(items.begin(), items.end(), item) != items.end();
+}
+
+// The parts that the test proves, and the paths of its functions: not what is only measured, as a
+// rating or a joint is.
+std::vector<ItemId> tried_by(const Bench& bench, const model::Step& test,
+                             const std::vector<ItemId>& renewed) {
+    std::vector<ItemId> items = test.proves.empty() ? renewed : std::vector<ItemId>{};
+    for (const model::Proof& proof : test.proves) {
+        if (proof.item.known())
+            items.push_back(proof.item);
+        if (!proof.function.known())
+            continue;
+        const model::Function& function = bench.model->functions[proof.function.value];
+        if (!function.is_rating)
+            items.insert(items.end(), function.through.begin(), function.through.end());
+    }
+    std::erase_if(items, [&](ItemId item) {
+        return !bench.exists(item) || (model::is_tie(bench.model->item(item).role) &&
+                                       bench.model->kind_of(item).asks_test);
+    });
+    return items;
+}
+
+bool proves_a_function(const Bench& bench, const model::Step& test) {
+    return std::any_of(test.proves.begin(), test.proves.end(), [&](const model::Proof& proof) {
+        return proof.function.known() && !bench.model->functions[proof.function.value].is_rating;
+    });
+}
+
+// Whatever feeds, but for heat and the like.
+std::vector<ItemId> all_sources(const Bench& bench) {
+    std::vector<ItemId> sources;
+    for (std::uint32_t i = 0; i < bench.model->items.size(); ++i) {
+        const ItemId id{i};
+        if (bench.exists(id) && !bench.model->items[i].feeds.empty() &&
+            (is_supply(bench, id) || !cut_from_outside(bench.model->kind_of(id))))
+            sources.push_back(id);
+    }
+    return sources;
+}
+
+std::vector<ItemId> under_power_of(const Bench& bench, const State* state,
+                                   const std::vector<ItemId>& sources) {
+    std::vector<ItemId> fed;
+    for (const ItemId source : sources) {
+        const auto& feeds = bench.model->item(source).feeds;
+        fed.insert(fed.end(), feeds.begin(), feeds.end());
+    }
+    return under_power_with(bench, state, fed);
+}
+
+// Those that may come to any of the items; to a tie, where they come to what it ties.
+std::vector<ItemId> sources_coming_to(const Bench& bench, std::vector<ItemId> items) {
+    for (std::size_t i = items.size(); i-- > 0;) {
+        const auto& touches = bench.model->item(items[i]).touches;
+        items.insert(items.end(), touches.begin(), touches.end());
+    }
+    std::vector<ItemId> sources = all_sources(bench);
+    std::erase_if(sources, [&](ItemId source) {
+        const auto reached = under_power_of(bench, nullptr, {source});
+        return !among(items, source) && std::none_of(items.begin(), items.end(), [&](ItemId item) {
+            return among(reached, item);
+        });
+    });
+    return sources;
+}
+
+bool lies_on(const Bench& bench, const std::vector<ItemId>& path, ItemId item) {
+    for (ItemId at = item; at.known(); at = bench.model->item(at).carrier) {
+        if (among(path, at))
+            return true;
+    }
+    return false;
+}
+
+// Does the test prove the function, or by name a part of its path?
+bool is_tried(const Model& model, const model::Step& test, const std::vector<ItemId>& renewed,
+              std::uint32_t function) {
+    const auto& path = model.functions[function].through;
+    return std::any_of(test.proves.begin(), test.proves.end(),
+                       [&](const model::Proof& proof) {
+                           return proof.function.known() ? proof.function.value == function
+                                                         : among(path, proof.item);
+                       }) ||
+           (test.proves.empty() && std::any_of(renewed.begin(), renewed.end(),
+                                               [&](ItemId item) { return among(path, item); }));
+}
+
+// What no source comes to gets hot by the functions on whose path it lies; by any, when nobody said
+// which.
+bool is_worked_by(const Bench& bench, const model::Step& test, const std::vector<ItemId>& renewed,
+                  ItemId item) {
+    const auto& functions = bench.model->functions;
+    bool on_some_path = false;
+    for (std::uint32_t f = 0; f < functions.size(); ++f) {
+        if (functions[f].is_rating || !lies_on(bench, functions[f].through, item))
+            continue;
+        on_some_path = true;
+        if (is_tried(*bench.model, test, renewed, f))
+            return true;
+    }
+    return !on_some_path;
+}
+
+// Running does not charge what it runs by.
+bool is_cell(const Item& item) { return item.role == Role::part && !item.feeds.empty(); }
+
+struct BroughtBack {
+    std::vector<ItemId> by_supply;
+    std::vector<ItemId> by_running;
+};
+
+// With a state: as the device stands.
+BroughtBack brought_back(const Bench& bench, const State* state, const model::Step& test,
+                         const std::vector<ItemId>& renewed, const std::vector<ItemId>& sources) {
+    BroughtBack all;
+    all.by_supply = under_power_of(bench, state, sources);
+    const auto fed = under_power_of(bench, nullptr, all_sources(bench));
+    for (std::uint32_t i = 0; i < bench.model->items.size(); ++i) {
+        const ItemId id{i};
+        if (!holds_a_charge(bench, id))
+            continue;
+        const Item& item = bench.model->items[i];
+        const ItemId piece = item.role == Role::energy ? item.carrier : id;
+        const bool here = state == nullptr || !place(bench, *state, piece).known();
+        const bool driven = is_everywhere(bench, id) || (here && !among(fed, id));
+        if (driven && is_worked_by(bench, test, renewed, id))
+            all.by_running.push_back(id);
+    }
+    for (auto* items : {&all.by_supply, &all.by_running}) {
+        std::erase_if(*items, [&](ItemId id) {
+            return !holds_a_charge(bench, id) || is_cell(bench.model->item(id)) ||
+                   says_where(test, id);
+        });
+    }
+    return all;
+}
+
+bool nothing_to_bring_back(const Bench& bench) {
+    for (std::uint32_t i = 0; i < bench.model->items.size(); ++i) {
+        if (holds_a_charge(bench, ItemId{i}))
+            return false;
+    }
+    return true;
+}
+
+} // namespace
+
+bool says_where(const model::Step& test, ItemId item) {
+    return std::any_of(test.when.begin(), test.when.end(), [&](const model::Condition& condition) {
+        return condition.item.item == item;
+    });
+}
+
+std::vector<ItemId> brought_back_by(const Bench& bench, const model::Step& test,
+                                    const std::vector<ItemId>& renewed) {
+    if (nothing_to_bring_back(bench))
+        return {};
+    const auto tried = tried_by(bench, test, renewed);
+    const auto sources = sources_coming_to(bench, tried);
+    if (tried.empty() || (sources.empty() && !proves_a_function(bench, test)))
+        return {};
+    BroughtBack all = brought_back(bench, nullptr, test, renewed, sources);
+    all.by_supply.insert(all.by_supply.end(), all.by_running.begin(), all.by_running.end());
+    return std::move(all.by_supply);
+}
+
+void run(const Bench& bench, State& state, const model::Step& test,
+         const std::vector<ItemId>& renewed, Running how) {
+    if (nothing_to_bring_back(bench))
+        return;
+    const auto tried = tried_by(bench, test, renewed);
+    std::vector<ItemId> sources = sources_coming_to(bench, tried);
+    const bool needs_a_source = !sources.empty();
+    std::erase_if(sources, [&](ItemId source) { return !is_live(bench, state, source); });
+    // Energy has no place to be back at: whether it is on is asked of the sources.
+    const bool back = std::all_of(tried.begin(), tried.end(), [&](ItemId item) {
+        return bench.model->item(item).role == Role::energy || is_back(bench, state, item);
+    });
+    if (tried.empty() || !back ||
+        (needs_a_source ? sources.empty() : !proves_a_function(bench, test)))
+        return;
+    const BroughtBack all = brought_back(bench, &state, test, renewed, sources);
+    for (const ItemId id : all.by_supply)
+        charge(bench, state, id, Charged::by_its_supply);
+    if (how == Running::sources_alone)
+        return;
+    for (const ItemId id : all.by_running)
+        charge(bench, state, id, Charged::by_running);
+}
+
+bool may_power(const Bench& bench, ItemId source, ItemId item) {
+    return among(all_sources(bench), source) &&
+           among(under_power_of(bench, nullptr, {source}), item);
+}
+
+bool is_work_on(const Bench& bench, ItemId acted, const model::Verb& verb, ItemId danger) {
+    if (verb.from_outside)
+        return false;
+    const ItemId carrier = bench.model->item(danger).carrier;
+    const auto& ties = bench.model->item(acted).touches;
+    return acted == danger || among(ties, danger) ||
+           (carrier.known() && (acted == carrier || among(ties, carrier)));
+}
+
+std::vector<ItemId> hurt_on_touch(const Bench& bench, std::vector<ItemId> items) {
+    std::erase_if(items, [&](ItemId id) {
+        const auto& hazards = bench.model->kind_of(id).hazards;
+        return bench.model->item(id).role != Role::part ||
+               std::all_of(hazards.begin(), hazards.end(),
+                           [](const model::HazardUse& use) { return use.on_reach; });
+    });
+    return items;
+}
+
+} // namespace matchmark::bench

@@ -1,0 +1,125 @@
+// What is offered where safety is at stake: a trial that can be closed, every licence that a job
+// takes.
+#include "unit/drive/bench_files.hpp"
+
+#include <doctest/doctest.h>
+
+#include <string>
+
+using namespace matchmark;
+using test::Desk;
+
+namespace {
+
+const std::string winch = R"(device winch "Winch"
+
+energy mains "mains cord" kind mains-cord 230 V
+  feeds      motor
+part frame "frame"
+part cover "cover" kind panel
+  covers     motor, motor-plug
+part motor "motor"
+connector motor-plug "motor plug" kind locking-tab-plug
+  joins      motor to frame
+function haul "It hauls"
+  through    motor, motor-plug
+
+guide renew-motor "Renew the motor"
+  goal       replace motor with motor-new
+  for        competent
+  before     unplug mains
+  spare      motor-new "motor", 1, 80.00 EUR for motor
+
+take-apart
+
+step open "Take the motor out"
+  remove     cover
+  disconnect motor-plug
+  remove     motor
+
+work
+
+step renew "Take the new one"
+  replace    motor with motor-new
+
+put-back
+
+step motor-in "Put the motor in"
+  fit        motor
+  connect    motor-plug
+
+step power-on "Power for the trial"
+  plug       mains
+
+test haul "It hauls"
+test-line  proves     haul
+
+step power-off "Isolate it again"
+  unplug     mains
+
+step close "Close the winch"
+  fit        cover
+
+step power "Restore the supply"
+  plug       mains
+)";
+
+const std::string boiler = R"(device boiler "Wall boiler"
+
+energy circuit "circuit of the boiler" kind household-circuit
+  feeds      fan
+energy gas "gas supply" kind gas-supply
+  feeds      valve
+part frame "frame"
+part cover "cover" kind panel
+  covers     fan, valve
+part valve "gas valve"
+part fan "fan" kind fan
+  behind     valve
+connector union "gas union" kind gas-union
+  joins      valve to frame
+)";
+
+std::string winch_with(const std::string& line) {
+    std::string text = winch;
+    return text.replace(text.find("test-line"), std::string("test-line").size(), line);
+}
+
+} // namespace
+
+TEST_CASE("live-test: a test that its own `when` keeps open is offered closed") {
+    Desk desk;
+    desk.disk.files["winch.mmk"] = winch_with("  when       cover out\n");
+    CHECK(desk.run({"check", "winch.mmk"}) == 1);
+    CHECK(desk.told("[live-test]"));
+    CHECK(desk.told("try it closed, without `cover out`"));
+    CHECK(desk.told("`mains plugged`"));
+    CHECK(desk.run({"mend", "winch.mmk"}) == 1); // it may be meant: not without --all
+    CHECK(desk.run({"mend", "--all", "winch.mmk"}) == 0);
+    CHECK(desk.run({"check", "winch.mmk"}) == 0);
+    const std::string& mended = desk.disk.files["winch.mmk"];
+    CHECK(mended.find("cover out") == std::string::npos);
+    CHECK(mended.find("test haul") > mended.find("step power \"Restore"));
+}
+
+TEST_CASE("live-test: what the `when` says beside the cover is kept") {
+    Desk desk;
+    desk.disk.files["winch.mmk"] = winch_with("  when       cover out, motor-plug connected\n");
+    CHECK(desk.run({"mend", "--all", "winch.mmk"}) == 0);
+    CHECK(desk.disk.files["winch.mmk"].find("  when       motor-plug connected\n") !=
+          std::string::npos);
+}
+
+TEST_CASE("draft: a job of two trades is for a reader who holds both licences") {
+    Desk desk;
+    desk.disk.files["boiler.mmk"] = boiler;
+    CHECK(desk.run({"draft", "boiler.mmk", "--goal", "replace fan", "-o", "fan.mmk"}) == 0);
+    std::string& guide = desk.disk.files["fan.mmk"];
+    const std::string both = "licensed \"gas fitter and electrician\"";
+    const std::size_t at = guide.find(both);
+    REQUIRE(at != std::string::npos);
+    CHECK(desk.run({"check", "fan.mmk"}) == 0);
+    guide.replace(at, both.size(), "licensed \"gas fitter\"");
+    CHECK(desk.run({"check", "fan.mmk"}) == 1);
+    CHECK(desk.told("only by a licensed electrician"));
+}

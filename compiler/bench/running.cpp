@@ -184,6 +184,11 @@ std::vector<ItemId> brought_back_by(const Bench& bench, const model::Step& test,
     return std::move(all.by_supply);
 }
 
+std::vector<ItemId> set_going_by(const Bench& bench, const model::Step& test,
+                                 const std::vector<ItemId>& renewed) {
+    return sources_coming_to(bench, tried_by(bench, test, renewed));
+}
+
 void run(const Bench& bench, State& state, const model::Step& test,
          const std::vector<ItemId>& renewed, Running how) {
     if (nothing_to_bring_back(bench))

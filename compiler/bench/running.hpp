@@ -11,6 +11,10 @@ namespace matchmark::bench {
 std::vector<ItemId> brought_back_by(const Bench& bench, const model::Step& test,
                                     const std::vector<ItemId>& renewed);
 
+// The sources of which one has to be live for the test to run the device; empty: it needs none.
+std::vector<ItemId> set_going_by(const Bench& bench, const model::Step& test,
+                                 const std::vector<ItemId>& renewed);
+
 // Runs the device for the test, if it can be run as it stands; with the sources alone, only what
 // they charge at once is dangerous again, and not what gets hot by and by.
 enum class Running : unsigned char { wholly, sources_alone };

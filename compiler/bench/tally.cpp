@@ -53,13 +53,24 @@ Question asks_kept_off(const Bench& bench, const State& start, ItemId danger) {
             laid_bare_depends_on(bench, danger)};
 }
 
-Question asks_kept_off_when_run(const Bench& bench, const State& start, ItemId danger) {
-    return {[&bench, &start, danger](const State& state) {
+Question asks_kept_off_when_run(const Bench& bench, const State& start, ItemId danger,
+                                const std::vector<ItemId>& sources) {
+    std::vector<ItemId> items = laid_bare_depends_on(bench, danger);
+    for (const ItemId source : sources) {
+        const auto& through = bench.model->item(source).through;
+        items.push_back(source);
+        items.insert(items.end(), through.begin(), through.end());
+    }
+    return {[&bench, &start, danger, sources](const State& state) {
+                if (!sources.empty() &&
+                    std::none_of(sources.begin(), sources.end(),
+                                 [&](ItemId source) { return is_live(bench, state, source); }))
+                    return true;
                 State run = state;
                 charge(bench, run, danger, Charged::by_its_supply);
                 return !laid_bare(bench, start, run, danger);
             },
-            laid_bare_depends_on(bench, danger)};
+            std::move(items)};
 }
 
 std::size_t Tally::add_list() {

@@ -25,8 +25,10 @@ Question asks_restored(const Bench& bench, ItemId source);
 // Is the danger made safe, or out of reach? As `within_reach`; `start` is the device as assembled.
 Question asks_kept_off(const Bench& bench, const State& start, ItemId danger);
 
-// The same, were the danger not made safe: what a test that runs the device brings back.
-Question asks_kept_off_when_run(const Bench& bench, const State& start, ItemId danger);
+// The same, were the danger not made safe: what a test brings back that runs the device when one of
+// these sources is live, or needs none.
+Question asks_kept_off_when_run(const Bench& bench, const State& start, ItemId danger,
+                                const std::vector<ItemId>& sources);
 
 // The items whose states decide whether this one can be reached.
 std::vector<ItemId> reach_depends_on(const Model& model, ItemId item);

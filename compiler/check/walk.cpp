@@ -14,7 +14,6 @@ using bench::State;
 using model::Action;
 using model::ActionSort;
 using model::StateSet;
-using model::Step;
 
 namespace {
 

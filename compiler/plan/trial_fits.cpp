@@ -110,10 +110,11 @@ private:
             if (!meant(danger))
                 tally_.add(trial.dangers, bench::asks_kept_off(bench_, dangers_.start, danger));
         }
+        const auto sources = bench::set_going_by(bench_, test, renewed);
         for (const ItemId danger : brought_back) {
             if (!meant(danger))
                 tally_.add(trial.dangers,
-                           bench::asks_kept_off_when_run(bench_, dangers_.start, danger));
+                           bench::asks_kept_off_when_run(bench_, dangers_.start, danger, sources));
         }
         return trial;
     }

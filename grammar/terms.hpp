@@ -34,12 +34,13 @@ struct no_letter
              p::utf8::range<0xFFE0, 0xFFFF>, p::utf8::range<0x1F000, 0x1FAFF>,
              p::utf8::range<0xE0000, 0x10FFFF>> {};
 // Accents and vowel signs that follow a letter; a name never starts with one.
-struct mark_on_letter : p::sor<p::utf8::range<0x300, 0x36F>, p::utf8::range<0x483, 0x489>,
-                               p::utf8::range<0x591, 0x5C7>, p::utf8::range<0x610, 0x61A>,
-                               p::utf8::range<0x64B, 0x669>, p::utf8::range<0x900, 0x903>,
-                               p::utf8::range<0x93A, 0x94F>, p::utf8::range<0x966, 0x96F>,
-                               p::utf8::range<0xE31, 0xE31>, p::utf8::range<0xE34, 0xE4E>,
-                               p::utf8::range<0x302A, 0x302F>, p::utf8::range<0x3099, 0x309A>> {};
+struct mark_on_letter
+    : p::sor<
+          p::utf8::range<0x300, 0x36F>, p::utf8::range<0x483, 0x489>, p::utf8::range<0x591, 0x5C7>,
+          p::utf8::range<0x610, 0x61A>, p::utf8::range<0x64B, 0x669>, p::utf8::range<0x900, 0x903>,
+          p::utf8::range<0x93A, 0x93C>, p::utf8::range<0x93E, 0x94F>, p::utf8::range<0x966, 0x96F>,
+          p::utf8::range<0xE31, 0xE31>, p::utf8::range<0xE34, 0xE3A>, p::utf8::range<0xE47, 0xE4E>,
+          p::utf8::range<0x302A, 0x302F>, p::utf8::range<0x3099, 0x309A>> {};
 struct past_ascii : p::not_at<p::range<'\0', '\x7F'>> {};
 struct other_letter : p::seq<past_ascii, p::not_at<p::sor<no_letter, mark_on_letter>>,
                              p::utf8::range<0x80, 0x10FFFF>> {};

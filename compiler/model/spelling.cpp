@@ -50,19 +50,19 @@ Letter letter_of(utf8proc_int32_t code) {
         const bool alpha = (code >= 'a' && code <= 'z') || (code >= 'A' && code <= 'Z');
         return alpha ? Letter::first : digit ? Letter::later : Letter::none;
     }
-    const bool sign = (code >= 0x2000 && code <= 0x2E7F) || (code >= 0xFE00 && code <= 0xFE6F) ||
-                      (code >= 0xFF9E && code <= 0xFF9F) || code >= 0xE0000;
+    if ((code >= 0x2000 && code <= 0x2E7F) || (code >= 0xFE00 && code <= 0xFF20) || code >= 0xE0000)
+        return Letter::none;
     switch (utf8proc_category(code)) {
     case UTF8PROC_CATEGORY_LU:
     case UTF8PROC_CATEGORY_LL:
     case UTF8PROC_CATEGORY_LT:
     case UTF8PROC_CATEGORY_LO:
-        return sign ? Letter::none : Letter::first;
+        return Letter::first;
     case UTF8PROC_CATEGORY_LM:
     case UTF8PROC_CATEGORY_MN:
     case UTF8PROC_CATEGORY_MC:
     case UTF8PROC_CATEGORY_ND:
-        return sign ? Letter::none : Letter::later;
+        return Letter::later;
     default:
         return Letter::none;
     }

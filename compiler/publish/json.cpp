@@ -181,7 +181,7 @@ std::vector<ItemId> renewed_items(const Procedure& procedure) {
     std::vector<ItemId> items;
     for (const Step& step : procedure.steps) {
         for (const Action& action : step.actions) {
-            for (const Target& target : action.targets) {
+            for (const model::Target& target : action.targets) {
                 if (action.sort == model::ActionSort::replace) {
                     items.push_back(target.ref.item);
                 }

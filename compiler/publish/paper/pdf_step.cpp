@@ -102,7 +102,8 @@ void add_record(Flow& flow, const Language& in, const std::string& record) {
     box.pieces.emplace_back(Stroke{x, y, x + line, y, 0.7});
 }
 
-void add_act_list(Flow& flow, const Language& in, std::span<const guide::Instruction> instructions) {
+void add_act_list(Flow& flow, const Language& in,
+                  std::span<const guide::Instruction> instructions) {
     constexpr double by = 19;
     const double left = flow.left;
     flow.left += by;

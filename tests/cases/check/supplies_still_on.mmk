@@ -110,7 +110,7 @@ step open "Take the heater out"
   disconnect heater-plug
   remove     heater
   fit        cover
-  plug       mains
+  plug-in    mains
 
 work
 
@@ -129,7 +129,7 @@ step back "Put the heater back"
   fit        heater
   connect    heater-plug
   fit        cover
-  plug       mains
+  plug-in    mains
 
 --- station
 device station "Soldering station"
@@ -148,7 +148,7 @@ guide stopped-while-on "Take the tip out"
   for        competent
   before     stop fan
   before     unplug mains
-  before     run-out fan
+  before     run-down fan
   before     cool heat
 
 take-apart
@@ -191,11 +191,11 @@ put-back
 
 step tip-in "Put the tip in"
   fit        tip
-  plug       mains
+  plug-in    mains
 
 step seat "Seat the tip once more"
   unplug     mains
   # error 3-8 [still-live] under power here
   remove     tip
   fit        tip
-  plug       mains
+  plug-in    mains

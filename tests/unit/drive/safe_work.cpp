@@ -49,7 +49,7 @@ step motor-in "Put the motor in"
   connect    motor-plug
 
 step power-on "Power for the trial"
-  plug       mains
+  plug-in    mains
 
 test haul "It hauls"
 test-line  proves     haul
@@ -61,7 +61,7 @@ step close "Close the winch"
   fit        cover
 
 step power "Restore the supply"
-  plug       mains
+  plug-in    mains
 )";
 
 const std::string boiler = R"(device boiler "Wall boiler"

@@ -15,10 +15,6 @@ using model::Role;
 
 namespace {
 
-bool among(const std::vector<ItemId>& items, ItemId item) {
-    return std::find(items.begin(), items.end(), item) != items.end();
-}
-
 // The parts that the test proves, and the paths of its functions: not what is only measured, as a
 // rating or a joint is.
 std::vector<ItemId> tried_by(const Bench& bench, const model::Step& test,

@@ -72,7 +72,7 @@ constexpr auto item_details = std::to_array<Example>({
     {K::under, "under board, lid-screws 2"},
     {K::holds, "holds lid to base"},
     {K::joins, "joins motor to board"},
-    {K::feeds, "feeds board, motor"},
+    {K::feeds, "feeds board, motor through motor-plug"},
     {K::needs, "needs lid open to remove"},
     {K::torque, "torque 0.5 N.m"},
     {K::preload, "preload 18 kN"},

@@ -1,4 +1,5 @@
 // Reads the lines that start in the first column: declarations, and what was meant as one.
+#include "model/spelling.hpp"
 #include "parse/meant.hpp"
 #include "parse/parser.hpp"
 
@@ -42,7 +43,7 @@ bool Parser::list_or_sentence(std::size_t number, Diagnostic& finding) {
     const std::size_t words = line.find_first_not_of("0123456789.) \t");
     if (words != 0 && words != std::string_view::npos) {
         const std::string title(line.substr(words));
-        const std::string name = name_for(title);
+        const std::string name = model::name_from(title, "step");
         if (name.empty() || title.find('"') != std::string::npos) {
             return false;
         }

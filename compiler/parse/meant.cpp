@@ -1,6 +1,7 @@
 // What whoever writes the language for the first time meant by a line that makes no sense.
 #include "parse/meant.hpp"
 
+#include "model/spelling.hpp"
 #include "parse/examples.hpp"
 #include "parse/first_word.hpp"
 
@@ -18,8 +19,6 @@ bool is_letter(char byte) {
     return std::isalpha(static_cast<unsigned char>(byte)) != 0 ||
            (static_cast<unsigned char>(byte) & 0x80U) != 0;
 }
-
-bool is_figure(char byte) { return std::isdigit(static_cast<unsigned char>(byte)) != 0; }
 
 bool is_gap(char byte) { return byte == ' ' || byte == '\t'; }
 
@@ -93,14 +92,14 @@ bool meant_name(Diagnostic& finding, const Scene& scene, const Misread& misread,
     const std::string_view token = scene.slice(found);
     const std::string keyword(spelling(misread.keyword));
     if (token[0] == '"') {
-        const std::string name = name_for(token);
+        const std::string name = model::name_from(token, keyword);
         if (!name.empty()) {
             change(finding, scene.span(found.begin, found.begin), name + " ",
                    "a name of one word stands before the title: `" + keyword + " " + name + "`");
         }
         return !name.empty();
     }
-    if (is_figure(token[0])) {
+    if (is_digit(token[0])) {
         const std::string name = keyword + "-" + std::string(token);
         change(finding, found, name, "a name starts with a letter: `" + name + "`");
         return true;
@@ -128,7 +127,7 @@ bool meant_count(Diagnostic& finding, const Scene& scene, const Misread& misread
     if (!after_title || !takes_count(misread.keyword)) {
         return false;
     }
-    if (is_figure(token[0])) {
+    if (is_digit(token[0])) {
         finding.help = "write the count, `x` and the kind: `4 x screw M3 x 8`";
         return true;
     }
@@ -268,7 +267,7 @@ bool meant_date(Diagnostic& finding, const Scene& scene, const Misread& misread,
     for (const char byte : scene.slice(found)) {
         if (byte == '.') {
             numbers.emplace_back();
-        } else if (is_figure(byte)) {
+        } else if (is_digit(byte)) {
             numbers.back() += byte;
         } else {
             return true;
@@ -323,21 +322,6 @@ void offer_prose(Diagnostic& finding, Span line) {
     change(finding, {line.file, line.begin, line.begin}, "text: ",
            "write `text:` before it; a safety message stands behind `caution:`, `warning:` or "
            "`danger:`");
-}
-
-std::string name_for(std::string_view title) {
-    std::string name;
-    for (const char byte : title) {
-        if (is_letter(byte) || (is_figure(byte) && !name.empty())) {
-            name += static_cast<char>(std::tolower(static_cast<unsigned char>(byte)));
-        } else if (!name.empty() && name.back() != '-') {
-            name += '-';
-        }
-    }
-    while (!name.empty() && name.back() == '-') {
-        name.pop_back();
-    }
-    return name;
 }
 
 MeantDeclaration meant_declaration(const Scene& scene, Span word) {

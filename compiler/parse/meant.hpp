@@ -26,9 +26,6 @@ bool is_sentence(const Scene& scene, Span line);
 // Says that a sentence stands behind `text:`.
 void offer_prose(Diagnostic& finding, Span line);
 
-// A name for what has only a title: "Open the lid" -> "open-the-lid". Empty if no letter is in it.
-std::string name_for(std::string_view title);
-
 // The declaration that is meant by a word of the trade, or by two words for one: "put-back" for
 // `put back` and `reassemble`. Empty if none is.
 struct MeantDeclaration {

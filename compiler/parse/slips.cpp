@@ -2,6 +2,7 @@
 #include "parse/slips.hpp"
 
 #include "diagnostics/nearest.hpp"
+#include "parse/examples.hpp"
 
 #include <algorithm>
 #include <array>
@@ -317,6 +318,11 @@ Diagnostic misplaced_detail(const std::string& name, Body body, Span word) {
         syntax_finding("`" + name + "` is not a detail of " + std::string(body_name(body)), word);
     finding.why = "`" + name + "` is a detail of " + homes(name);
     finding.help = std::string(body_name(body)) + " takes " + what_may_stand(body);
+    for (const Row& row : rows(body)) {
+        const std::string_view example = example_line(body, row.keyword);
+        if (example.find(" " + name + " ") != std::string_view::npos)
+            finding.help = "here it goes on in the line of another: `" + std::string(example) + "`";
+    }
     return finding;
 }
 

@@ -53,6 +53,8 @@ constexpr auto first_slips = std::to_array<FirstSlip>({
     {"", "How to open the kettle.", "this is a sentence, and a declaration stands here",
      "indent it under its guide, part or step, behind `text:`; a note to yourself stands "
      "behind `#`", ""},
+    {"energy mains kind mains-cord", "  through motor-plug", "`through` is not a detail",
+     "here it goes on in the line of another: `feeds board, motor through motor-plug`", ""},
     {"part lid", "  torque: 0.5 N.m", "expected prose",
      "prose starts with `text:`, `note:`, `why:`, `danger:`, `warning:`, `caution:` or "
      "`notice:`", ""},

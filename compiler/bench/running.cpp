@@ -15,27 +15,6 @@ using model::Role;
 
 namespace {
 
-// The parts that the test proves, and the paths of its functions: not what is only measured, as a
-// rating or a joint is.
-std::vector<ItemId> tried_by(const Bench& bench, const model::Step& test,
-                             const std::vector<ItemId>& renewed) {
-    std::vector<ItemId> items = test.proves.empty() ? renewed : std::vector<ItemId>{};
-    for (const model::Proof& proof : test.proves) {
-        if (proof.item.known())
-            items.push_back(proof.item);
-        if (!proof.function.known())
-            continue;
-        const model::Function& function = bench.model->functions[proof.function.value];
-        if (!function.is_rating)
-            items.insert(items.end(), function.through.begin(), function.through.end());
-    }
-    std::erase_if(items, [&](ItemId item) {
-        return !bench.exists(item) || (model::is_tie(bench.model->item(item).role) &&
-                                       bench.model->kind_of(item).asks_test);
-    });
-    return items;
-}
-
 bool proves_a_function(const Bench& bench, const model::Step& test) {
     return std::any_of(test.proves.begin(), test.proves.end(), [&](const model::Proof& proof) {
         return proof.function.known() && !bench.model->functions[proof.function.value].is_rating;
@@ -160,6 +139,25 @@ bool nothing_to_bring_back(const Bench& bench) {
 }
 
 } // namespace
+
+std::vector<ItemId> tried_by(const Bench& bench, const model::Step& test,
+                             const std::vector<ItemId>& renewed) {
+    std::vector<ItemId> items = test.proves.empty() ? renewed : std::vector<ItemId>{};
+    for (const model::Proof& proof : test.proves) {
+        if (proof.item.known())
+            items.push_back(proof.item);
+        if (!proof.function.known())
+            continue;
+        const model::Function& function = bench.model->functions[proof.function.value];
+        if (!function.is_rating)
+            items.insert(items.end(), function.through.begin(), function.through.end());
+    }
+    std::erase_if(items, [&](ItemId item) {
+        return !bench.exists(item) || (model::is_tie(bench.model->item(item).role) &&
+                                       bench.model->kind_of(item).asks_test);
+    });
+    return items;
+}
 
 bool says_where(const model::Step& test, ItemId item) {
     return std::any_of(test.when.begin(), test.when.end(), [&](const model::Condition& condition) {

@@ -6,8 +6,12 @@
 
 namespace matchmark::bench {
 
-// The items that the test may make dangerous again, whatever the device stands like. `renewed`:
-// what a test proves that names nothing.
+// The parts that the test proves, and the paths of its functions: not what is only measured, as a
+// rating or a joint is. `renewed`: what a test proves that names nothing.
+std::vector<ItemId> tried_by(const Bench& bench, const model::Step& test,
+                             const std::vector<ItemId>& renewed);
+
+// The items that the test may make dangerous again, whatever the device stands like.
 std::vector<ItemId> brought_back_by(const Bench& bench, const model::Step& test,
                                     const std::vector<ItemId>& renewed);
 

@@ -93,21 +93,7 @@ std::vector<ItemId> sources_feeding(const Bench& bench, const std::vector<ItemId
 
 std::vector<ItemId> test_sources(const Bench& bench, const model::Step& test,
                                  const std::vector<ItemId>& renewed) {
-    std::vector<ItemId> items;
-    if (test.proves.empty())
-        items = renewed;
-    for (const model::Proof& proof : test.proves) {
-        // A joint is tried like a rating.
-        if (proof.item.known() && !bench.model->kind_of(proof.item).asks_test)
-            items.push_back(proof.item);
-        if (!proof.function.known())
-            continue;
-        const model::Function& function = bench.model->functions[proof.function.value];
-        if (!function.is_rating)
-            items.insert(items.end(), function.through.begin(), function.through.end());
-    }
-    std::erase_if(items, [&](ItemId item) { return !bench.exists(item); });
-    std::vector<ItemId> sources = sources_feeding(bench, items);
+    std::vector<ItemId> sources = sources_feeding(bench, tried_by(bench, test, renewed));
     std::erase_if(sources, [&](ItemId source) { return says_of_source(bench, test, source); });
     return sources;
 }

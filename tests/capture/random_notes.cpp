@@ -115,9 +115,9 @@ Work possible(const bench::Bench& on, const bench::State& state) {
     for (std::uint32_t i = 0; i < on.model->items.size(); ++i) {
         const model::Kind& kind = on.model->kind_of(ItemId{i});
         const model::StateId now = bench::state_of(on, state, ItemId{i}, 0, 0);
-        for (std::uint16_t v = 0; v < kind.verbs.size(); ++v) {
+        for (std::size_t v = 0; v < kind.verbs.size(); ++v) {
             const model::Verb& verb = kind.verbs[v];
-            const bench::Act act{ItemId{i}, v, {}, false};
+            const bench::Act act{ItemId{i}, static_cast<std::uint16_t>(v), {}, false};
             if (on.model->items[i].name != "body" && verb.to > now &&
                 model::contains(verb.from, now) && !bench::refusal(on, state, act))
                 acts.push_back(act);

@@ -191,7 +191,7 @@ TEST_CASE("the same text") {
 
 TEST_CASE("laid out otherwise, and tidied again") {
     check_changed([](const Guide&, const std::string&, const std::string& text) {
-        const std::string wild = messed(text);
+        std::string wild = messed(text);
         CHECK(wild != text);
         return wild;
     });
@@ -210,7 +210,7 @@ TEST_CASE("declarations of the device in another order") {
         if (name != guide.device) {
             return text;
         }
-        const std::string turned = reordered(text);
+        std::string turned = reordered(text);
         CHECK(turned != text);
         return turned;
     });

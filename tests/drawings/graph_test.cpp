@@ -29,7 +29,8 @@ std::string shown(const draw::Graph& graph) {
     return text;
 }
 
-draw::Graph boxes(std::size_t count, std::vector<std::pair<std::size_t, std::size_t>> pairs) {
+draw::Graph boxes(std::size_t count,
+                  const std::vector<std::pair<std::size_t, std::size_t>>& pairs) {
     draw::Graph graph;
     graph.boxes.resize(count);
     for (const auto& [from, to] : pairs) {

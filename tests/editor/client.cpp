@@ -86,7 +86,7 @@ json Client::answer_to(const std::string& method, const json& params) {
     REQUIRE(std::holds_alternative<Message>(read));
     auto messages = server_.take(std::get<Message>(read));
     REQUIRE(!messages.empty());
-    const json answer = json::parse(messages.front());
+    json answer = json::parse(messages.front());
     messages.erase(messages.begin());
     take(messages);
     CHECK(answer["id"] == next_ - 1);

@@ -87,7 +87,7 @@ TEST_CASE("questions out of order, unknown or without what they need have their 
 TEST_CASE("after bytes that are no message the next one is answered") {
     const std::vector<std::string> slips = {
         framed("{\"jsonrpc\":"),
-        framed("\xFF\xFE\x00\x01"),
+        framed(std::string("\xFF\xFE\x00\x01", 4)),
         framed(std::string(100000, '[')),
         framed(R"({"jsonrpc":"2.0","method":"textDocument/didOpen","params":{"textDocument":3}})"),
         framed(R"({"jsonrpc":"2.0","method":"textDocument/didChange",)"

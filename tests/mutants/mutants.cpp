@@ -49,7 +49,7 @@ std::string expanded(const drive::Compilation& whole, std::size_t index) {
         if (line.keyword != syntax::Keyword::use)
             continue;
         const auto& term = whole.files.back()->terms[line.first_term];
-        uses.push_back(std::string(whole.sources.slice(term.span)));
+        uses.emplace_back(whole.sources.slice(term.span));
         uses.back() = uses.back().substr(1, uses.back().size() - 2);
     }
     std::string text = plan::written_out(whole.sources, whole.model, whole.procedures[index], uses);

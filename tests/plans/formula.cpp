@@ -149,7 +149,7 @@ std::string Formula::state(std::size_t thing, unsigned set, StateId state, Momen
                                   : fmt::format("(or (not d{0}) (< t{1} t{0}))", d, at.deed));
     }
     both.push_back(any_of(came));
-    const std::string found = define(all_of(both));
+    std::string found = define(all_of(both));
     known_.emplace(key, found);
     return found;
 }
@@ -157,7 +157,8 @@ std::string Formula::state(std::size_t thing, unsigned set, StateId state, Momen
 std::string Formula::member_in(std::size_t thing, StateSet states, Moment at) {
     const Kind& kind = model.kind_of(things[thing].item);
     std::vector<std::string> any;
-    for (StateId s = 0; s < kind.states.size(); ++s) {
+    for (std::size_t i = 0; i < kind.states.size(); ++i) {
+        const auto s = static_cast<StateId>(i);
         if (contains(states, s))
             any.push_back(state(thing, kind.set_of[s], s, at));
     }
@@ -255,7 +256,7 @@ std::string Formula::place_is(ItemId item, ItemId piece, Moment at) {
 // A tie while it binds; a part while it covers and lies where the item is worked at.
 std::string Formula::in_the_way(const ItemRef& ref, ItemId item, bool at_seat, Moment at) {
     const Kind& kind = model.kind_of(ref.item);
-    const std::string stands = any_in(ref, model::is_tie(kind.role) ? kind.binds : kind.covers, at);
+    std::string stands = any_in(ref, model::is_tie(kind.role) ? kind.binds : kind.covers, at);
     if (kind.role != Role::part || stands == "false")
         return stands;
     if (!at_seat)

@@ -65,7 +65,8 @@ private:
 };
 
 bool Asking::makes_safe(const Subject& it, StateSet safe) const {
-    for (model::StateId s = 0; s < it.kind.states.size(); ++s) {
+    for (std::size_t i = 0; i < it.kind.states.size(); ++i) {
+        const auto s = static_cast<model::StateId>(i);
         if (contains(safe, s) && it.kind.set_of[s] == it.deed.set)
             return true;
     }

@@ -125,7 +125,7 @@ TEST_CASE("a diff applied to the old text gives the new one, and is short") {
         }
         REQUIRE(patched(before, diff) == after);
         std::size_t changed = 0;
-        for (std::size_t at = diff.find("\n", diff.find("@@")); at != std::string::npos;
+        for (std::size_t at = diff.find('\n', diff.find("@@")); at != std::string::npos;
              at = diff.find('\n', at + 1)) {
             changed +=
                 at + 1 < diff.size() && (diff[at + 1] == '+' || diff[at + 1] == '-') ? 1U : 0U;

@@ -56,7 +56,7 @@ TEST_CASE("a catalogue is read as it was written") {
     written.messages = {message("step a", "Open the \"lid\"\nnow", "Den Deckel öffnen"),
                         message("item s", "[the] screw", "[die ]Schraube")};
     written.messages[1].many = "[the] {count} screws";
-    written.messages[1].forms.push_back("[die ]{count} Schrauben");
+    written.messages[1].forms.emplace_back("[die ]{count} Schrauben");
     written.messages[0].explained = {"a step's text"};
     written.messages[0].references = {{"lamp.mmk", 7}};
     Message old = message("step b", "Gone", "Weg");

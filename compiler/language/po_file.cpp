@@ -141,12 +141,23 @@ std::vector<std::string> lines_of(const char* text) {
     return lines;
 }
 
+constexpr auto no_line = static_cast<std::size_t>(-1); // as the library says it
+
+// A backslash at the end of a line, even of a comment, takes the next line away from whoever reads.
 std::string text_of(const std::vector<std::string>& lines) {
     std::string text;
     for (const std::string& line : lines) {
-        text += line + "\n";
+        text += line + (line.ends_with('\\') ? " \n" : "\n");
     }
     return text;
+}
+
+std::string file_of(const Reference& place) {
+    std::string file = place.file;
+    while (place.line == 0 && file.ends_with('\\')) {
+        file.pop_back();
+    }
+    return file;
 }
 
 Message message_of(po_message_t from) {
@@ -174,8 +185,9 @@ Message message_of(po_message_t from) {
         if (place == nullptr) {
             break;
         }
+        const std::size_t line = po_filepos_start_line(place);
         message.references.push_back(
-            {string_of(po_filepos_file(place)), po_filepos_start_line(place)});
+            {string_of(po_filepos_file(place)), line == no_line ? 0 : line});
     }
     return message;
 }
@@ -298,8 +310,7 @@ void insert(po_message_iterator_t iterator, const Message& message) {
     po_message_set_comments(to, text_of(message.comments).c_str());
     po_message_set_extracted_comments(to, text_of(message.explained).c_str());
     for (const Reference& place : message.references) {
-        po_message_add_filepos(to, place.file.c_str(),
-                               place.line == 0 ? static_cast<std::size_t>(-1) : place.line);
+        po_message_add_filepos(to, file_of(place).c_str(), place.line == 0 ? no_line : place.line);
     }
     po_message_set_fuzzy(to, message.fuzzy ? 1 : 0);
     po_message_set_obsolete(to, message.obsolete ? 1 : 0);

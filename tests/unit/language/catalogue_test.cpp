@@ -87,6 +87,19 @@ TEST_CASE("a catalogue whose header names no charset is written as UTF-8") {
     CHECK(read.catalogue.messages[0].forms.front() == "größer als 5 µm");
 }
 
+TEST_CASE("a remark that ends in a backslash takes no line from the entry below it") {
+    Catalogue written;
+    written.header = po_header("lamp", "de");
+    written.messages = {message("step a", "Open", "Auf")};
+    written.messages[0].comments = {"see C:\\guides\\"};
+    written.messages[0].explained = {"a path\\"};
+    written.messages[0].references = {{"lamp\\\\", 0}};
+    const Read read(write_po(written));
+    CHECK(read.findings.empty());
+    REQUIRE(read.catalogue.messages.size() == 1);
+    CHECK(read.catalogue.messages[0].forms.front() == "Auf");
+}
+
 TEST_CASE("broken catalogues give findings with a line, and nothing half read") {
     const Read cut(head + "msgid \"a\"\nmsgstr \"b\nmsgid \"c\"\nmsgstr \"d\"\n");
     REQUIRE(!cut.findings.empty());

@@ -128,7 +128,8 @@ bool meant_count(Diagnostic& finding, const Scene& scene, const Misread& misread
         return false;
     }
     if (is_digit(token[0])) {
-        finding.help = "write the count, `x` and the kind: `4 x screw M3 x 8`";
+        finding.help = "write the count, `x` and the kind: `" +
+                       std::string(example_line(Body::part, Keyword::count)) + "`";
         return true;
     }
     if (const std::size_t figure = figure_of(token)) {

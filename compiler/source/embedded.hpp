@@ -19,8 +19,9 @@ std::span<const EmbeddedText> parts_library();
 // The page of every rule, by the rule's name ("not-put-back"), sorted.
 std::span<const EmbeddedText> rule_pages();
 
-// Texts to start from, by the name of the file in stdlib_parts/templates/ ("device"), sorted. They
-// are no part of the library: `{name}` and `{title}` stand in them for what is being started.
+// Texts to start from, and examples of lines, by the name of the file in stdlib_parts/templates/
+// ("device"), sorted. They are no part of the library: `{name}` and `{title}` stand in the
+// former for what is being started.
 std::span<const EmbeddedText> templates();
 
 // The translations that come with the program, gettext PO files, by their path: the compiler's own

@@ -6,7 +6,6 @@
 #include "drive/limits.hpp"
 #include "plan/unfold.hpp"
 #include "resolve/resolve.hpp"
-#include "resolve/spare.hpp"
 #include "source/embedded.hpp"
 
 #include <fmt/core.h>
@@ -122,15 +121,15 @@ resolve::BasePointer used_base(const Compilation& done, Memory& memory) {
 }
 
 model::Model resolved(Compilation& done, Memory* memory) {
-    done.base = library_base(done);
-    if (done.base == nullptr)
+    resolve::BasePointer base = library_base(done);
+    if (base == nullptr)
         return resolve::resolve(done.sources, done.files, done.findings);
     if (memory != nullptr) {
         resolve::BasePointer used = used_base(done, *memory);
         if (used != nullptr && resolve::may_follow(*used, done.files))
-            done.base = std::move(used);
+            base = std::move(used);
     }
-    return resolve::resolve(done.sources, done.files, done.findings, *done.base);
+    return resolve::resolve(done.sources, done.files, done.findings, *base);
 }
 
 // In a few thousand findings nobody reads, and each of them is put into words.
@@ -181,11 +180,6 @@ Compilation compile(Disk& disk, const std::string& path, const std::string* text
     sort_findings(done.findings);
     keep_readable(done.findings);
     return done;
-}
-
-void give_back(Compilation done) {
-    if (done.base != nullptr)
-        resolve::give_back(*done.base, std::move(done.model));
 }
 
 } // namespace matchmark::drive

@@ -18,7 +18,6 @@ struct Compilation {
     syntax::Files files; // parts library, used files in dependency order, the one asked about last
     FileId root = Span::no_file;
     model::Model model;
-    resolve::BasePointer base;                // upon which the model was made; may be null
     std::vector<model::Procedure> procedures; // of the guides that the root file declares
     std::vector<Diagnostic> findings;         // sorted
     bool unreadable = false;                  // some file could not be read: exit 2
@@ -29,8 +28,5 @@ struct Compilation {
 // editor's buffer). `memory`: of earlier compilations of this path; the result is the same with it.
 Compilation compile(Disk& disk, const std::string& path, const std::string* text = nullptr,
                     Memory* memory = nullptr);
-
-// A compilation that is no longer needed: the next one makes use of what it holds.
-void give_back(Compilation done);
 
 } // namespace matchmark::drive

@@ -44,7 +44,6 @@ MendedDraft mended_draft(Disk& disk, const std::string& path, std::string text) 
             return {std::move(text), std::move(done)};
         }
         text = tidied_text(with_names_apart(edited->second));
-        give_back(std::move(done));
     }
 }
 

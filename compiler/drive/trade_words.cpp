@@ -14,7 +14,7 @@ namespace matchmark::drive {
 
 namespace {
 
-template <class T> const T* usual_of(const std::vector<T>& entries) {
+template <class T> const T* usual_of(const model::SharedList<T>& entries) {
     const auto found =
         std::find_if(entries.begin(), entries.end(), [](const T& entry) { return entry.usual; });
     return found == entries.end() ? nullptr : &*found;
@@ -32,7 +32,8 @@ std::optional<model::Quantity> figure(std::optional<double> value,
 }
 
 // The title of the declared thing of this name, or the name.
-template <class T> std::string title_of(const std::vector<T>& entries, const std::string& name) {
+template <class T>
+std::string title_of(const model::SharedList<T>& entries, const std::string& name) {
     for (const T& entry : entries) {
         if (entry.name == name && !entry.title.empty())
             return entry.title;

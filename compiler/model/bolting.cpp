@@ -29,7 +29,7 @@ std::optional<double> lever(const Thread& thread, double friction) {
     return 0.159 * in_mm(*thread.pitch) + 0.577 * friction * *pitch_line + friction * bearing / 2;
 }
 
-template <class Entry> const Entry* named(const std::vector<Entry>& entries, const auto& name) {
+template <class Entry> const Entry* named(const SharedList<Entry>& entries, const auto& name) {
     for (const Entry& entry : entries) {
         if (entry.name == name)
             return &entry;
@@ -38,7 +38,7 @@ template <class Entry> const Entry* named(const std::vector<Entry>& entries, con
 }
 
 template <class Entry>
-const Entry* named_or_usual(const std::vector<Entry>& entries, const auto& name) {
+const Entry* named_or_usual(const SharedList<Entry>& entries, const auto& name) {
     if (const Entry* found = named(entries, name))
         return found;
     for (const Entry& entry : entries) {

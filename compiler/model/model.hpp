@@ -2,6 +2,7 @@
 #pragma once
 
 #include "model/guide_source.hpp"
+#include "model/shared_list.hpp"
 #include "model/thread.hpp"
 #include "model/timing.hpp"
 
@@ -12,24 +13,24 @@
 namespace matchmark::model {
 
 struct Model {
-    std::vector<Kind> kinds;
-    std::vector<Drive> drives;
-    std::vector<ThreadForm> forms;
-    std::vector<Thread> threads;
-    std::vector<Grade> grades;
-    std::vector<Friction> frictions;
-    std::vector<Timing> timings;
-    std::vector<ToolKind> tool_kinds;
-    std::vector<Gear> gear;
-    std::vector<RatingPart> rating_parts;
-    std::vector<Sign> signs;
-    std::vector<Hazard> hazards;
+    SharedList<Kind> kinds;
+    SharedList<Drive> drives;
+    SharedList<ThreadForm> forms;
+    SharedList<Thread> threads;
+    SharedList<Grade> grades;
+    SharedList<Friction> frictions;
+    SharedList<Timing> timings;
+    SharedList<ToolKind> tool_kinds;
+    SharedList<Gear> gear;
+    SharedList<RatingPart> rating_parts;
+    SharedList<Sign> signs;
+    SharedList<Hazard> hazards;
     Device device; // device.span is unknown when none is declared
-    std::vector<Item> items;
-    std::vector<ItemCaution> cautions;
-    std::vector<Assumption> assumptions; // in order of declaration
-    std::vector<Function> functions;
-    std::vector<Guide> guides;
+    SharedList<Item> items;
+    SharedList<ItemCaution> cautions;
+    SharedList<Assumption> assumptions; // in order of declaration
+    SharedList<Function> functions;
+    SharedList<Guide> guides;
     std::uint32_t slot_count = 0;
     std::uint32_t member_count = 0;
 

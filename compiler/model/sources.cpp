@@ -13,15 +13,16 @@ void add_once(std::vector<ItemId>& sources, ItemId source) {
 } // namespace
 
 void settle_sources(Model& model) {
-    for (Item& item : model.items) {
+    auto& items = model.items.edit();
+    for (Item& item : items) {
         item.fed_by.clear();
         item.carries_from.clear();
     }
-    for (std::uint32_t i = 0; i < model.items.size(); ++i) {
-        for (const ItemId fed : model.items[i].feeds)
-            add_once(model.items[fed.value].fed_by, ItemId{i});
-        for (const ItemId connector : model.items[i].through)
-            add_once(model.items[connector.value].carries_from, ItemId{i});
+    for (std::uint32_t i = 0; i < items.size(); ++i) {
+        for (const ItemId fed : items[i].feeds)
+            add_once(items[fed.value].fed_by, ItemId{i});
+        for (const ItemId connector : items[i].through)
+            add_once(items[connector.value].carries_from, ItemId{i});
     }
 }
 

@@ -15,7 +15,7 @@ namespace {
 // Lines that are told apart by their place; true when the line was one of these.
 bool drop_by_place(Model& model, Span line) {
     bool found = false;
-    for (model::Item& item : model.items) {
+    for (model::Item& item : model.items.edit()) {
         const auto clauses = item.reach.size();
         const auto needs = item.needs.size();
         item.reach.erase(std::remove_if(item.reach.begin(), item.reach.end(),
@@ -32,10 +32,10 @@ bool drop_by_place(Model& model, Span line) {
 void drop_line(Model& model, const Assumption& assumed) {
     if (drop_by_place(model, assumed.line))
         return;
-    model::Item& item = model.items[assumed.item.value];
+    model::Item& item = model.items.edit(assumed.item.value);
     if (model::is_tie(item.role)) {
         for (const ItemId part : item.touches)
-            std::erase(model.items[part.value].ties, assumed.item);
+            std::erase(model.items.edit(part.value).ties, assumed.item);
         item.touches.clear();
         return;
     }
@@ -44,7 +44,7 @@ void drop_line(Model& model, const Assumption& assumed) {
         item.through.clear();
         return;
     }
-    for (model::Item& other : model.items)
+    for (model::Item& other : model.items.edit())
         std::erase(other.blocked_by, assumed.item);
 }
 

@@ -107,12 +107,12 @@ void exchange(Model& model, const Relation& relation) {
     }
     kind.hazards.clear();
     kind.needs.clear();
-    Item& bond = model.items[relation.item.value];
+    Item& bond = model.items.edit(relation.item.value);
     bond.one_use = false;
     bond.bolt.edit().drive = fastener.bolt->drive;
     bond.bolt.edit().drive_size = fastener.bolt->drive_size;
     bond.kind = model::KindId{static_cast<std::uint32_t>(model.kinds.size())};
-    model.kinds.push_back(std::move(kind));
+    model.kinds.edit().push_back(std::move(kind));
 }
 
 bool is_dangerous(const Model& model, ItemId id) { return !model.kind_of(id).hazards.empty(); }
@@ -172,7 +172,7 @@ std::vector<Relation> relations_of(const bench::Bench& bench) {
 }
 
 void leave_out(Model& model, const Relation& relation) {
-    Item& item = model.items[relation.item.value];
+    Item& item = model.items.edit(relation.item.value);
     switch (relation.sort) {
     case RelationSort::in_the_way: {
         auto& clause = item.reach[relation.line];
@@ -190,7 +190,7 @@ void leave_out(Model& model, const Relation& relation) {
     }
     case RelationSort::holds:
         std::erase(item.ties, relation.other);
-        std::erase(model.items[relation.other.value].touches, relation.item);
+        std::erase(model.items.edit(relation.other.value).touches, relation.item);
         return;
     case RelationSort::blocks:
         std::erase(item.blocked_by, relation.other);

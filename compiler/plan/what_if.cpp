@@ -105,9 +105,10 @@ public:
     LeftOut(const LeftOut&) = delete;
     LeftOut& operator=(const LeftOut&) = delete;
     ~LeftOut() {
-        model_.items[relation_.other.value] = std::move(other_);
-        model_.items[relation_.item.value] = std::move(item_);
-        model_.kinds.resize(kinds_);
+        model_.items.edit(relation_.other.value) = std::move(other_);
+        model_.items.edit(relation_.item.value) = std::move(item_);
+        if (model_.kinds.size() != kinds_)
+            model_.kinds.edit().resize(kinds_);
     }
 
 private:

@@ -4,7 +4,6 @@
 #include "model/fitting.hpp"
 
 #include <algorithm>
-#include <unordered_map>
 
 namespace matchmark::plan {
 
@@ -68,41 +67,39 @@ bool use_timing(Model& model, const std::string& name) {
     const auto known = [&](const Timing& timing) { return timing.name == name; };
     if (std::none_of(model.timings.begin(), model.timings.end(), known))
         return false;
-    for (Timing& timing : model.timings)
+    for (Timing& timing : model.timings.edit())
         timing.usual = timing.name == name;
     return true;
 }
 
-WorkTimes::WorkTimes(const Model& model) {
-    std::unordered_multimap<std::string, std::size_t> kinds;
-    by_kind_.resize(model.kinds.size());
-    for (std::size_t k = 0; k < model.kinds.size(); ++k) {
-        kinds.emplace(model.kinds[k].name, k);
-        for (const Verb& verb : model.kinds[k].verbs)
-            by_kind_[k].push_back(by_the_kind(verb));
-    }
-    const Timing* timing = usual_timing(model);
-    if (timing == nullptr)
+WorkTimes::WorkTimes(const Model& model) : model_(model), timing_(usual_timing(model)) {
+    if (timing_ == nullptr)
         return;
-    tool_change_ = seconds(timing->tool_change);
-    turn_ = seconds(timing->turn);
-    for (const model::TimedVerb& timed : timing->verbs) {
-        for (const std::string& name : timed.kinds) {
-            const auto [first, last] = kinds.equal_range(name);
-            for (auto found = first; found != last; ++found) {
-                const Kind& kind = model.kinds[found->second];
-                for (std::size_t v = 0; v < kind.verbs.size(); ++v) {
-                    if (kind.verbs[v].name == timed.verb)
-                        by_kind_[found->second][v] =
-                            by_the_timing(*timing, timed, kind, kind.verbs[v]);
-                }
-            }
-        }
-    }
+    for (const model::TimedVerb& timed : timing_->verbs)
+        by_verb_.push_back(&timed);
+    std::stable_sort(by_verb_.begin(), by_verb_.end(),
+                     [](const auto* a, const auto* b) { return a->verb < b->verb; });
 }
 
+double WorkTimes::tool_change() const {
+    return timing_ == nullptr ? 0 : seconds(timing_->tool_change);
+}
+
+double WorkTimes::turn() const { return timing_ == nullptr ? 0 : seconds(timing_->turn); }
+
 ActTime WorkTimes::act(model::KindId kind, std::size_t verb, std::size_t members) const {
-    ActTime time = by_kind_[kind.value][verb];
+    const Kind& done_to = model_.kind(kind);
+    const Verb& done = done_to.verbs[verb];
+    ActTime time = by_the_kind(done);
+    const auto from = std::lower_bound(
+        by_verb_.begin(), by_verb_.end(), done.name,
+        [](const model::TimedVerb* timed, const std::string& name) { return timed->verb < name; });
+    // What stands last holds.
+    for (auto timed = from; timed != by_verb_.end() && (*timed)->verb == done.name; ++timed) {
+        const auto& kinds = (*timed)->kinds;
+        if (std::find(kinds.begin(), kinds.end(), done_to.name) != kinds.end())
+            time = by_the_timing(*timing_, **timed, done_to, done);
+    }
     time.members = members;
     return time;
 }

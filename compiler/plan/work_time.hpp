@@ -36,20 +36,22 @@ const model::Timing* usual_timing(const model::Model& model);
 // From now on the timing of that name is the usual one. False when there is none.
 bool use_timing(model::Model& model, const std::string& name);
 
-// All verbs of all kinds, by the model's usual timing; without one, by the kinds' own `takes`.
+// All verbs of all kinds, by the model's usual timing; without one, by
+// the kinds' own `takes`.
 class WorkTimes {
 public:
+    // The model has to last as long.
     explicit WorkTimes(const model::Model& model);
 
     // Without the change of tool and the turning, which depend on what was done before.
     [[nodiscard]] ActTime act(model::KindId kind, std::size_t verb, std::size_t members) const;
-    [[nodiscard]] double tool_change() const { return tool_change_; }
-    [[nodiscard]] double turn() const { return turn_; }
+    [[nodiscard]] double tool_change() const;
+    [[nodiscard]] double turn() const;
 
 private:
-    std::vector<std::vector<ActTime>> by_kind_;
-    double tool_change_ = 0;
-    double turn_ = 0;
+    const model::Model& model_;
+    const model::Timing* timing_;
+    std::vector<const model::TimedVerb*> by_verb_; // sorted by the verb's name, else as declared
 };
 
 // The face on which the verb is done: that of the item. Empty: it is the same from any side.

@@ -109,7 +109,7 @@ std::string text_of(const Context& context, Span span);
 std::string title_or_name(syntax::Reader& reader, const std::string& name);
 // A new entry under the name that stands next, or nothing (and a finding) when it is taken.
 template <class Entry>
-Entry* declared(Names& names, std::vector<Entry>& entries, Context& context,
+Entry* declared(Names& names, model::SharedList<Entry>& entries, Context& context,
                 syntax::Reader& reader) {
     const auto name = reader.take_name();
     if (!name)
@@ -120,7 +120,7 @@ Entry* declared(Names& names, std::vector<Entry>& entries, Context& context,
         report_duplicate(context, *name, first->span);
         return nullptr;
     }
-    Entry& entry = entries.emplace_back();
+    Entry& entry = entries.edit().emplace_back();
     entry.name = text;
     entry.span = *name;
     return &entry;

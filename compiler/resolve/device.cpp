@@ -121,7 +121,7 @@ void add_function(Context& context, model::Function function) {
         report_duplicate(context, function.span, item->span);
         return;
     }
-    context.model.functions.push_back(std::move(function));
+    context.model.functions.edit().push_back(std::move(function));
 }
 
 // `IP6X` says something of `IP67`: X stands for any one sign.
@@ -231,7 +231,7 @@ void read_caution(Context& context, const Declaration& declaration) {
     }
     for (const auto& ref : refs) {
         caution.item = ref;
-        context.model.cautions.push_back(caution);
+        context.model.cautions.edit().push_back(caution);
     }
 }
 

@@ -443,7 +443,7 @@ void declare_guides(Context& context, const std::vector<Declaration>& all) {
             report_duplicate(context, *name, first->span);
             continue;
         }
-        context.model.guides.push_back(std::move(guide));
+        context.model.guides.edit().push_back(std::move(guide));
     }
 }
 
@@ -461,7 +461,7 @@ void resolve_guides(Context& context, const std::vector<Declaration>& all) {
         // Worked on aside: reading a guide may look at the others.
         Guide guide = context.model.guides[named->index];
         at = read_guide(context, all, at, guide);
-        context.model.guides[named->index] = std::move(guide);
+        context.model.guides.edit(named->index) = std::move(guide);
     }
     check_nesting(context);
     if (!context.model.guides.empty() && !context.model.device.span.known()) {

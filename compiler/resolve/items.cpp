@@ -174,7 +174,7 @@ void read_carrier(Context& context, ItemId id, Reader& reader) {
     const auto carrier = read_ref(context, reader);
     if (!carrier)
         return;
-    Item& item = context.model.items[id.value];
+    Item& item = context.model.items.edit(id.value);
     if (item.carrier.known()) {
         report(context, "duplicate-name", carrier->span,
                fmt::format("`{}` is already in `{}`", item.name,
@@ -199,7 +199,7 @@ void read_head(Context& context, ItemId id, const Declaration& declaration) {
     reader.take_name();
     reader.take_text();
     while (!reader.at_end()) {
-        Item& item = context.model.items[id.value];
+        Item& item = context.model.items.edit(id.value);
         if (reader.take_word("in")) {
             read_carrier(context, id, reader);
         } else if (reader.take_word("only")) {
@@ -222,7 +222,7 @@ void read_details(Context& context, ItemId id, const Declaration& declaration) {
         if (line.shape != LineShape::detail)
             continue;
         Reader reader{context.sources, *declaration.file, line};
-        Item& item = context.model.items[id.value];
+        Item& item = context.model.items.edit(id.value);
         switch (line.keyword) {
         case Keyword::kind_of:
             read_kind(context, item, reader);
@@ -263,7 +263,7 @@ void settle_kind(Context& context, Item& item) {
 } // namespace
 
 void declare_items(Context& context, const std::vector<Declaration>& all) {
-    auto& items = context.model.items;
+    auto& items = context.model.items.edit();
     const auto declares = [](const Declaration& one) {
         return model::role_of(one.line().keyword).has_value();
     };
@@ -305,10 +305,10 @@ void resolve_items(Context& context, const std::vector<Declaration>& all) {
             continue; // a second declaration of the name
         read_head(context, ItemId{named->index}, declaration);
         read_details(context, ItemId{named->index}, declaration);
-        settle_kind(context, context.model.items[named->index]);
+        settle_kind(context, context.model.items.edit(named->index));
     }
     model::Model& model = context.model;
-    for (Item& item : model.items) {
+    for (Item& item : model.items.edit()) {
         if (!item.kind.known())
             settle_kind(context, item);
         const model::Kind& kind = model.kind(item.kind);

@@ -376,7 +376,7 @@ void add_fallback_kind(Context& context) {
     fit.to = 0;
     kind.verbs = {remove, fit};
     context.kinds.add(kind.name, {static_cast<std::uint32_t>(context.model.kinds.size()), {}});
-    context.model.kinds.push_back(std::move(kind));
+    context.model.kinds.edit().push_back(std::move(kind));
 }
 
 } // namespace

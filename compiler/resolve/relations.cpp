@@ -76,7 +76,7 @@ void read_covers(Context& context, ItemId id, Reader& reader, Span line) {
         model::ItemRef cover;
         cover.item = id;
         cover.span = context.model.item(id).span;
-        context.model.items[covered.item.value].reach.push_back({{{cover}}, line});
+        context.model.items.edit(covered.item.value).reach.push_back({{{cover}}, line});
     }
 }
 
@@ -86,8 +86,8 @@ void read_tie(Context& context, ItemId id, Reader& reader) {
     const auto base = read_items(context, reader);
     parts.insert(parts.end(), base.begin(), base.end());
     for (const ItemId part : parts) {
-        auto& ties = context.model.items[part.value].ties;
-        auto& touches = context.model.items[id.value].touches;
+        auto& ties = context.model.items.edit(part.value).ties;
+        auto& touches = context.model.items.edit(id.value).touches;
         if (std::find(touches.begin(), touches.end(), part) != touches.end())
             continue;
         touches.push_back(part);
@@ -180,7 +180,7 @@ void read_preload(Context& context, Item& item, Reader& reader, Span line) {
 }
 
 void read_links(Context& context, ItemId id, const Line& line, Reader& reader) {
-    Item& item = context.model.items[id.value];
+    Item& item = context.model.items.edit(id.value);
     switch (line.keyword) {
     case Keyword::covers:
         read_covers(context, id, reader, line.whole);
@@ -193,7 +193,7 @@ void read_links(Context& context, ItemId id, const Line& line, Reader& reader) {
         break; // read with the carriers
     case Keyword::blocks:
         for (const ItemId blocked : read_items(context, reader)) {
-            context.model.items[blocked.value].blocked_by.push_back(id);
+            context.model.items.edit(blocked.value).blocked_by.push_back(id);
         }
         break;
     case Keyword::holds:
@@ -270,7 +270,7 @@ void note_assumed(Context& context, ItemId id, const syntax::File& file, const L
         return;
     const syntax::Term& last = file.terms[line.first_term + line.term_count - 1];
     if (last.kind == syntax::TermKind::word && context.sources.slice(last.span) == "assumed")
-        context.model.assumptions.push_back({id, line.whole});
+        context.model.assumptions.edit().push_back({id, line.whole});
 }
 
 void read_relations(Context& context, ItemId id, const Declaration& declaration) {
@@ -278,13 +278,14 @@ void read_relations(Context& context, ItemId id, const Declaration& declaration)
     for (std::size_t i = declaration.head + 1; i < declaration.end;) {
         const Line& line = lines[i];
         if (syntax::is_prose(line.keyword)) {
-            context.model.items[id.value].messages.push_back(read_prose(context, declaration, i));
+            context.model.items.edit(id.value).messages.push_back(
+                read_prose(context, declaration, i));
             continue;
         }
         ++i;
         if (line.shape != LineShape::detail)
             continue;
-        Item& item = context.model.items[id.value];
+        Item& item = context.model.items.edit(id.value);
         const unsigned roles = roles_with(line.keyword);
         if ((roles & role_bit(item.role)) == 0) {
             report(context, "wrong-role", line.head,
@@ -337,7 +338,7 @@ void read_carries(Context& context, ItemId id, const Declaration& declaration) {
                                    context.model.item(known).name))
                     .help = "leave it out of one of the two";
             } else {
-                context.model.items[ref.item.value].carrier = id;
+                context.model.items.edit(ref.item.value).carrier = id;
             }
         }
     }
@@ -345,10 +346,10 @@ void read_carries(Context& context, ItemId id, const Declaration& declaration) {
 
 void settle_carried(model::Model& model) {
     for (std::uint32_t i = 0; i < model.items.size(); ++i) {
-        Item& item = model.items[i];
+        Item& item = model.items.edit(i);
         if (!item.carrier.known())
             continue;
-        model.items[item.carrier.value].carried.push_back(ItemId{i});
+        model.items.edit(item.carrier.value).carried.push_back(ItemId{i});
         for (ItemId at = item.carrier; at.known(); at = model.item(at).carrier) {
             item.variants &= model.item(at).variants;
         }

@@ -3,11 +3,8 @@
 #include "resolve/resolve.hpp"
 
 #include "resolve/parts.hpp"
-#include "resolve/spare.hpp"
 
 #include <algorithm>
-#include <mutex>
-#include <optional>
 
 namespace matchmark::resolve {
 
@@ -76,22 +73,6 @@ struct Base {
     NameSpaces names;
     std::size_t count = 0; // of its files
     BasePointer below;     // whose names these stand above
-    mutable std::mutex guards_spares;
-    mutable std::vector<model::Model> spares; // as `model`, and nobody's
-
-    Base() = default;
-    Base(const Base&) = delete;
-    Base& operator=(const Base&) = delete;
-    Base(Base&&) = delete;
-    Base& operator=(Base&&) = delete;
-    // Its models become the next ones upon the base below.
-    ~Base() {
-        if (below == nullptr)
-            return;
-        spares.push_back(std::move(model));
-        for (model::Model& spare : spares)
-            give_back(*below, std::move(spare));
-    }
 
     [[nodiscard]] bool has_device() const {
         return !model.items.empty() || model.device.span.known() || !model.guides.empty() ||
@@ -100,56 +81,6 @@ struct Base {
 };
 
 namespace {
-
-// The lists of two models, pair by pair: what is put on a base stands in each after what it has.
-template <class Do> void each_list(model::Model& model, const model::Model& base, const Do& treat) {
-    treat(model.kinds, base.kinds);
-    treat(model.drives, base.drives);
-    treat(model.forms, base.forms);
-    treat(model.threads, base.threads);
-    treat(model.grades, base.grades);
-    treat(model.frictions, base.frictions);
-    treat(model.timings, base.timings);
-    treat(model.tool_kinds, base.tool_kinds);
-    treat(model.gear, base.gear);
-    treat(model.rating_parts, base.rating_parts);
-    treat(model.signs, base.signs);
-    treat(model.hazards, base.hazards);
-    treat(model.items, base.items);
-    treat(model.cautions, base.cautions);
-    treat(model.assumptions, base.assumptions);
-    treat(model.functions, base.functions);
-    treat(model.guides, base.guides);
-}
-
-void take_rest(model::Model& model, const model::Model& base) {
-    model.device = base.device;
-    model.slot_count = base.slot_count;
-    model.member_count = base.member_count;
-}
-
-std::optional<model::Model> spare_of(const Base& base) {
-    const std::lock_guard<std::mutex> lock(base.guards_spares);
-    if (base.spares.empty())
-        return std::nullopt;
-    model::Model model = std::move(base.spares.back());
-    base.spares.pop_back();
-    return model;
-}
-
-model::Model model_of(const Base& base) {
-    if (auto spare = spare_of(base))
-        return *std::move(spare);
-    if (base.below == nullptr)
-        return base.model;
-    model::Model model = model_of(*base.below);
-    each_list(model, base.model, [](auto& list, const auto& wanted) {
-        list.insert(list.end(), wanted.begin() + static_cast<std::ptrdiff_t>(list.size()),
-                    wanted.end());
-    });
-    take_rest(model, base.model);
-    return model;
-}
 
 NameSpaces above(const NameSpaces& below) {
     NameSpaces names;
@@ -190,7 +121,7 @@ BasePointer resolve_base(const SourceMap& sources, const syntax::Files& files, s
     base->count = count;
     base->below = below;
     if (below != nullptr)
-        base->model = model_of(*below);
+        base->model = below->model;
     Context context{sources, base->model, findings,
                     below != nullptr ? above(below->names) : NameSpaces{}};
     resolve_all(context, gathered(files, below != nullptr ? below->count : 0, count));
@@ -211,7 +142,7 @@ bool may_follow(const Base& base, const syntax::Files& files) {
 
 model::Model resolve(const SourceMap& sources, const syntax::Files& files,
                      std::vector<Diagnostic>& findings, const Base& base) {
-    model::Model model = model_of(base);
+    model::Model model = base.model;
     Context context{sources, model, findings, above(base.names)};
     const auto all = gathered(files, base.count, files.size());
     if (!base.has_device()) {
@@ -221,15 +152,6 @@ model::Model resolve(const SourceMap& sources, const syntax::Files& files,
     declare_guides(context, all);
     resolve_guides(context, all);
     return model;
-}
-
-void give_back(const Base& base, model::Model model) {
-    each_list(model, base.model, [](auto& list, const auto& wanted) {
-        list.erase(list.begin() + static_cast<std::ptrdiff_t>(wanted.size()), list.end());
-    });
-    take_rest(model, base.model);
-    const std::lock_guard<std::mutex> lock(base.guards_spares);
-    base.spares.push_back(std::move(model));
 }
 
 } // namespace matchmark::resolve

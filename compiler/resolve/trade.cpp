@@ -223,7 +223,7 @@ void resolve_rating(Context& context, const Declaration& declaration) {
         report_duplicate(context, *name, first->span);
         return;
     }
-    context.model.rating_parts.push_back({code, head.take_text().value_or(code), *name});
+    context.model.rating_parts.edit().push_back({code, head.take_text().value_or(code), *name});
 }
 
 // Only moves, lines and curves to places, so that any painter can draw it and nothing else hides in

@@ -26,10 +26,10 @@ constexpr std::size_t longest_row = 14;
 // What random_model leaves out, because a plan does not ask for it: things that serve once, what is
 // laid first, verbs that are safe on a live device.
 void vary(Chance& chance, Model& model) {
-    model.hazards.emplace_back();
-    model.hazards.back().name = "danger";
+    model.hazards.edit().emplace_back();
+    model.hazards.edit().back().name = "danger";
     for (std::size_t k = 0; k < model.kinds.size(); ++k) {
-        Kind& kind = model.kinds[k];
+        Kind& kind = model.kinds.edit(k);
         kind.name = fmt::format("kind-{}", k);
         kind.laid_first = kind.role == model::Role::bond && chance.one_in(2);
         for (model::Verb& verb : kind.verbs)
@@ -37,7 +37,7 @@ void vary(Chance& chance, Model& model) {
         for (model::HazardUse& use : kind.hazards)
             use.hazard = model::HazardId{0};
     }
-    for (Item& item : model.items) {
+    for (Item& item : model.items.edit()) {
         item.one_use = chance.one_in(5);
         item.safe_when_live = chance.one_in(15);
     }
@@ -130,8 +130,8 @@ RandomRows random_rows(Chance& chance, std::size_t rows) {
     made.model = random_model::random_device(chance, most_items);
     vary(chance, made.model);
     made.model.device.name = "random";
-    made.model.guides.emplace_back();
-    made.model.guides.back().name = "acts";
+    made.model.guides.edit().emplace_back();
+    made.model.guides.edit().back().name = "acts";
     const Bench bench{&made.model, 0};
     for (std::size_t i = 0; i < rows; ++i)
         made.rows.push_back(row(chance, bench, made.acts));

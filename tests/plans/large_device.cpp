@@ -68,13 +68,13 @@ void put_behind(Model& model, ItemId item, const std::vector<std::vector<ItemId>
             refs.back().item = other;
         }
     }
-    model.items[item.value].reach.push_back(std::move(clause));
+    model.items.edit(item.value).reach.push_back(std::move(clause));
 }
 
 void tie_down(Model& model, ItemId tie, ItemId part, ItemId to) {
     for (const ItemId end : {part, to}) {
-        model.items[tie.value].touches.push_back(end);
-        model.items[end.value].ties.push_back(tie);
+        model.items.edit(tie.value).touches.push_back(end);
+        model.items.edit(end.value).ties.push_back(tie);
     }
 }
 
@@ -84,7 +84,7 @@ ItemId add_tie(Chance& chance, Model& model) {
     const bool group = which == screws;
     const ItemId tie =
         add_item(model, which, static_cast<std::uint16_t>(group ? 2 + chance.below(5) : 1));
-    model.items[tie.value].one_use = which == tape;
+    model.items.edit(tie.value).one_use = which == tape;
     return tie;
 }
 
@@ -123,9 +123,9 @@ Model large_device(Chance& chance, std::size_t items, std::size_t alternatives) 
                            {{near(chance, parts, 20, 1)}}); // not what it holds
         }
         if (chance.one_in(12) && parts.size() > 4)
-            model.items[part.value].blocked_by.push_back(parts[parts.size() - 2]);
+            model.items.edit(part.value).blocked_by.push_back(parts[parts.size() - 2]);
         if (parts.size() == 20)
-            model.items[supply.value].feeds.push_back(part);
+            model.items.edit(supply.value).feeds.push_back(part);
     }
     model::settle_sources(model);
     return model;

@@ -38,7 +38,7 @@ void order_behind(Model& model, std::size_t item,
             refs.push_back(std::move(ref));
         }
     }
-    model.items[item].reach.push_back(std::move(clause));
+    model.items.edit(item).reach.push_back(std::move(clause));
 }
 
 model::Kind part_by(const std::vector<std::string>& tools) {
@@ -59,12 +59,12 @@ Job random_job(Chance& chance) {
             tools.push_back(fmt::format("tool-{}", chance.below(tool_count)));
         if (!tools.empty() && chance.one_in(6))
             tools.push_back(fmt::format("tool-{}", chance.below(tool_count)));
-        job.model.kinds.push_back(part_by(tools));
+        job.model.kinds.edit().push_back(part_by(tools));
         job.goal.items.push_back(add_item(job.model, i));
         job.facts += fmt::format("act({}).\n", i);
         if (!chance.one_in(3)) {
             const std::size_t face = chance.below(face_count);
-            job.model.items.back().positions =
+            job.model.items.edit().back().positions =
                 model::Positions{fmt::format("side-{}", face), {}, {}};
             job.facts += fmt::format("face({},{}).\n", i, face);
         }
@@ -87,7 +87,7 @@ Job random_job(Chance& chance) {
 // `behind[i]`: the elements below element i. All have to come off.
 std::string orders_of(const std::vector<std::vector<std::size_t>>& behind) {
     Model model;
-    model.kinds.push_back(part_by({}));
+    model.kinds.edit().push_back(part_by({}));
     plan::WayInGoal goal;
     for (const auto& below : behind) {
         const ItemId item = add_item(model, 0);

@@ -162,7 +162,7 @@ bool what_if_holds() {
     for (int seed = 0; seed < what_if_devices; ++seed) {
         Chance chance{std::mt19937(static_cast<std::uint32_t>(seed + 7000))};
         Model model = random_device(chance, 30);
-        for (model::Item& item : model.items)
+        for (model::Item& item : model.items.edit())
             item.one_use = item.role == model::Role::bond;
         std::vector<ItemId> parts;
         for (std::uint32_t i = 0; i < model.items.size() && parts.size() < 3; ++i) {

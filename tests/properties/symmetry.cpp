@@ -50,13 +50,13 @@ ItemId some_part(Chance& chance, std::size_t parts) {
 }
 
 void relate_part(Chance& chance, Model& model, std::uint32_t i, std::size_t parts) {
-    Item& item = model.items[i];
+    Item& item = model.items.edit(i);
     if (i > 0 && chance.one_in(3))
         item.carrier = ItemId{static_cast<std::uint32_t>(chance.below(i))};
     if (chance.one_in(5)) {
         const ItemId blocked = some_part(chance, parts);
         if (blocked.value != i)
-            model.items[blocked.value].blocked_by.push_back(ItemId{i});
+            model.items.edit(blocked.value).blocked_by.push_back(ItemId{i});
     }
     if (chance.one_in(6)) {
         for (int n = 0; n < 2; ++n)
@@ -68,11 +68,11 @@ void relate_tie(Chance& chance, Model& model, std::uint32_t i, std::size_t parts
     const std::size_t count = 2 + chance.below(2);
     for (std::size_t n = 0; n < count; ++n) {
         const ItemId part = some_part(chance, parts);
-        auto& touches = model.items[i].touches;
+        auto& touches = model.items.edit(i).touches;
         if (std::find(touches.begin(), touches.end(), part) != touches.end())
             continue;
         touches.push_back(part);
-        model.items[part.value].ties.push_back(ItemId{i});
+        model.items.edit(part.value).ties.push_back(ItemId{i});
     }
 }
 
@@ -88,7 +88,7 @@ void add_reach(Chance& chance, Model& model, std::uint32_t i) {
             clause.ways.push_back({ref});
     }
     if (!clause.ways.empty())
-        model.items[i].reach.push_back(clause);
+        model.items.edit(i).reach.push_back(clause);
 }
 
 Model random_device(Chance& chance) {
@@ -107,7 +107,7 @@ Model random_device(Chance& chance) {
         item.first_member = model.member_count;
         model.slot_count += item.count;
         model.member_count += item.count;
-        model.items.push_back(std::move(item));
+        model.items.edit().push_back(std::move(item));
     }
     for (std::uint32_t i = 0; i < model.items.size(); ++i) {
         if (i < parts) {
@@ -118,9 +118,9 @@ Model random_device(Chance& chance) {
         add_reach(chance, model, i);
     }
     for (std::uint32_t i = 0; i < parts; ++i) {
-        Item& item = model.items[i];
+        Item& item = model.items.edit(i);
         if (item.carrier.known())
-            model.items[item.carrier.value].carried.push_back(ItemId{i});
+            model.items.edit(item.carrier.value).carried.push_back(ItemId{i});
         for (std::uint32_t t = static_cast<std::uint32_t>(parts); t < model.items.size(); ++t) {
             const bool plug = model.items[t].role == Role::connector;
             if (!item.feeds.empty() && plug && chance.one_in(2))

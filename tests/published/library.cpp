@@ -14,7 +14,7 @@ namespace matchmark::published {
 namespace {
 
 template <class Entry>
-const Entry* named(const std::vector<Entry>& entries, std::string_view name) {
+const Entry* named(const model::SharedList<Entry>& entries, std::string_view name) {
     for (const Entry& entry : entries) {
         if (entry.name == name)
             return &entry;

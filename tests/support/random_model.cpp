@@ -159,13 +159,13 @@ void add_need(Making& making, std::size_t place, Item& item) {
 void relate_part(Making& making, std::size_t place, ItemId id) {
     Chance& chance = making.chance;
     Model& model = making.model;
-    Item& item = model.items[id.value];
+    Item& item = model.items.edit(id.value);
     if (chance.one_in(4)) {
         // Carriers are numbered before what they carry, so that there is no ring.
         const ItemId carrier = making.outer(place, true);
         if (carrier.known() && carrier.value < id.value && model.item(carrier).count == 1) {
             item.carrier = carrier;
-            model.items[carrier.value].carried.push_back(id);
+            model.items.edit(carrier.value).carried.push_back(id);
         }
     }
     if (chance.one_in(4)) {
@@ -176,7 +176,7 @@ void relate_part(Making& making, std::size_t place, ItemId id) {
     if (chance.one_in(3)) {
         for (std::size_t n = 0; n <= chance.below(2); ++n) {
             const ItemId tie = making.outer(place, false);
-            auto& touches = model.items[tie.known() ? tie.value : 0].touches;
+            auto& touches = model.items.edit(tie.known() ? tie.value : 0).touches;
             if (!tie.known() || !model::is_tie(model.item(tie).role) ||
                 std::find(touches.begin(), touches.end(), id) != touches.end())
                 continue;
@@ -195,12 +195,12 @@ void relate_tie(Making& making, std::size_t place, ItemId id) {
         if (left == 0 || at >= making.order.size())
             return;
         const ItemId part{making.order[at]};
-        auto& touches = model.items[id.value].touches;
+        auto& touches = model.items.edit(id.value).touches;
         if (model.item(part).role != Role::part ||
             std::find(touches.begin(), touches.end(), part) != touches.end())
             continue;
         touches.push_back(part);
-        model.items[part.value].ties.push_back(id);
+        model.items.edit(part.value).ties.push_back(id);
     }
 }
 
@@ -256,7 +256,7 @@ ItemId add_item(Model& model, std::size_t of, std::uint16_t count) {
     item.first_member = model.member_count;
     model.slot_count += static_cast<std::uint32_t>(count * made.set_count());
     model.member_count += count;
-    model.items.push_back(std::move(item));
+    model.items.edit().push_back(std::move(item));
     return ItemId{static_cast<std::uint32_t>(model.items.size() - 1)};
 }
 
@@ -264,7 +264,7 @@ Model random_device(Chance& chance, std::size_t most_items) {
     Model model;
     model.kinds = all_kinds();
     // Every one is a little different, so that costs seldom tie.
-    for (Kind& one : model.kinds) {
+    for (Kind& one : model.kinds.edit()) {
         for (model::Verb& how : one.verbs)
             how.takes =
                 model::make_quantity(how.takes->value + static_cast<double>(chance.below(4)), "s");
@@ -287,7 +287,7 @@ Model random_device(Chance& chance, std::size_t most_items) {
         std::swap(making.order[left - 1], making.order[chance.below(left)]);
     for (std::size_t place = 0; place < count; ++place) {
         const ItemId id{making.order[place]};
-        Item& item = model.items[id.value];
+        Item& item = model.items.edit(id.value);
         if (item.role == Role::part) {
             relate_part(making, place, id);
         } else if (model::is_tie(item.role)) {
@@ -296,9 +296,9 @@ Model random_device(Chance& chance, std::size_t most_items) {
             relate_supply(making, item);
             continue;
         }
-        add_reach(making, place, model.items[id.value]);
+        add_reach(making, place, model.items.edit(id.value));
         if (chance.one_in(16))
-            add_need(making, place, model.items[id.value]);
+            add_need(making, place, model.items.edit(id.value));
     }
     model::settle_sources(model);
     return model;

@@ -35,26 +35,26 @@ struct SmallDevice {
         cell = add_item("cell", "cell", 2);
         screws = add_item("lid-screws", "lid screw", 3, 4);
         ribbon = add_item("lid-ribbon", "lid ribbon", 4);
-        Item& tied = model.items[screws.value];
+        Item& tied = model.items.edit(screws.value);
         tied.touches = {lid, back};
         tied.told_by = std::string("the blue patch");
         tied.tightening = Tightening{make_quantity(0.2, "N.m"), {}, "star", 3, {}};
         tied.spec.push_back({"M2 x 6", {}, {}, {}});
-        model.items[ribbon.value].touches = {lid, back};
-        model.items[cell.value].reach = {{{{ItemRef{lid, {}, {}}}}, {}}};
+        model.items.edit(ribbon.value).touches = {lid, back};
+        model.items.edit(cell.value).reach = {{{{ItemRef{lid, {}, {}}}}, {}}};
         for (const ItemId part : {lid, back})
-            model.items[part.value].ties = {screws, ribbon};
-        model.cautions.push_back({"strain",
-                                  {ribbon, {}, {}},
-                                  {{{lid, {}, {}}, 1, {}}},
-                                  prose(ProseKind::caution, "The ribbon is short.")});
+            model.items.edit(part.value).ties = {screws, ribbon};
+        model.cautions.edit().push_back({"strain",
+                                         {ribbon, {}, {}},
+                                         {{{lid, {}, {}}, 1, {}}},
+                                         prose(ProseKind::caution, "The ribbon is short.")});
         model.device.name = "logger";
         model.device.title = "field logger";
         model.device.revision = "B";
         Guide guide;
         guide.name = "renew-cell";
         guide.title = "Replace the cell";
-        model.guides.push_back(guide);
+        model.guides.edit().push_back(guide);
         procedure.guide = GuideId{0};
     }
 
@@ -119,7 +119,7 @@ private:
         item.first_member = model.member_count;
         model.slot_count += count * static_cast<std::uint32_t>(model.kinds[kind].set_count());
         model.member_count += count;
-        model.items.push_back(item);
+        model.items.edit().push_back(item);
         return ItemId{static_cast<std::uint32_t>(model.items.size() - 1)};
     }
 
@@ -136,18 +136,18 @@ private:
         kind.covers = 1;
         kind.states = std::move(states);
         kind.verbs = std::move(verbs);
-        model.kinds.push_back(std::move(kind));
+        model.kinds.edit().push_back(std::move(kind));
     }
 
     void add_kinds() {
-        model.hazards.push_back({"fire", "Lithium cell", {}, {}, {}, {}, {}});
-        model.hazards[0].messages.push_back(prose(ProseKind::danger, "A bent cell burns."));
+        model.hazards.edit().push_back({"fire", "Lithium cell", {}, {}, {}, {}, {}});
+        model.hazards.edit(0).messages.push_back(prose(ProseKind::danger, "A bent cell burns."));
         add_kind("shell", Role::part, {"in", "out"}, {});
         add_kind("cover", Role::part, {"shut", "open", "off"},
                  {verb("open", 1, 1, 10), verb("close", 2, 0, 10)});
         add_kind("pouch cell", Role::part, {"in", "out"},
                  {verb("remove", 1, 1, 4), verb("fit", 2, 0, 6), verb("discharge", 4, 3)});
-        Kind& cell_kind = model.kinds.back();
+        Kind& cell_kind = model.kinds.edit().back();
         cell_kind.states = {"in", "out", "charged", "low"};
         cell_kind.set_of = {0, 0, 1, 1};
         cell_kind.set_first = {0, 2};

@@ -59,7 +59,6 @@ Checked check_one(Disk& disk, const Input& input, const CheckOptions& options, M
             finding.text.clear(); // framed for JUnit's suite at most, which has its own
         }
     }
-    give_back(std::move(done));
     return result;
 }
 

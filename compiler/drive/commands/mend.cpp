@@ -79,7 +79,6 @@ void mend_one(Mending& mending, const Input& input, bool all, std::string* stand
                 static_cast<void>(mending.disk.write(done.sources.file(file).path, text));
             }
         }
-        give_back(std::move(done));
     }
 }
 

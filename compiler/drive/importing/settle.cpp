@@ -42,7 +42,6 @@ std::map<std::size_t, std::string> errors_of(Disk& disk, const std::string& path
                                finding.message);
         }
     }
-    give_back(std::move(done));
     return errors;
 }
 

@@ -21,19 +21,19 @@ struct Screw {
     const model::Friction* friction = nullptr;
 };
 
-template <class T> const T* named(const std::vector<T>& entries, const std::string& name) {
+template <class T> const T* named(const model::SharedList<T>& entries, const std::string& name) {
     const auto found = std::find_if(entries.begin(), entries.end(),
                                     [&](const T& entry) { return entry.name == name; });
     return found == entries.end() ? nullptr : &*found;
 }
 
-template <class T> const T* usual(const std::vector<T>& entries) {
+template <class T> const T* usual(const model::SharedList<T>& entries) {
     const auto found =
         std::find_if(entries.begin(), entries.end(), [](const T& entry) { return entry.usual; });
     return found == entries.end() ? nullptr : &*found;
 }
 
-template <class T> std::vector<std::string> names_of(const std::vector<T>& entries) {
+template <class T> std::vector<std::string> names_of(const model::SharedList<T>& entries) {
     std::vector<std::string> names;
     for (const T& entry : entries)
         names.push_back(entry.name);

@@ -38,7 +38,7 @@ constexpr std::array own_verbs = {
 };
 
 template <class Entry>
-void offer_entries(Offers& offers, const std::vector<Entry>& entries, CompletionSort sort) {
+void offer_entries(Offers& offers, const model::SharedList<Entry>& entries, CompletionSort sort) {
     for (const Entry& entry : entries)
         offers.add(entry.name, sort, entry.title, "0");
 }

@@ -322,7 +322,7 @@ private:
 
 using Known = std::unordered_set<std::string_view>;
 
-template <class Entry> Known known_names(const std::vector<Entry>& entries) {
+template <class Entry> Known known_names(const model::SharedList<Entry>& entries) {
     Known names;
     for (const Entry& entry : entries)
         names.insert(entry.name);

@@ -171,10 +171,7 @@ std::vector<Diagnostic> Workspace::findings_with(const std::string& path,
     EditorDisk trial(disk_);
     for (const auto& [file, text] : texts)
         trial.open.insert_or_assign(file, OpenFile{"", text, std::nullopt});
-    drive::Compilation done = drive::compile(trial, path);
-    std::vector<Diagnostic> findings = std::move(done.findings);
-    drive::give_back(std::move(done));
-    return findings;
+    return drive::compile(trial, path).findings;
 }
 
 std::vector<std::string> Workspace::changed() {
@@ -200,8 +197,6 @@ void Workspace::forget_users_of(const std::string& path) {
                            !entry.second->done.unreadable;
         if (!holds)
             changed_.insert(entry.first);
-        if (!holds && entry.second != nullptr)
-            drive::give_back(std::move(entry.second->done));
         return !holds;
     });
 }

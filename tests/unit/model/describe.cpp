@@ -9,15 +9,15 @@ namespace {
 
 ItemId add_item(Model& model, const char* name, const char* title, std::uint16_t count) {
     if (model.kinds.empty()) {
-        model.kinds.emplace_back();
-        model.kinds.back().title = "screw";
+        model.kinds.edit().emplace_back();
+        model.kinds.edit().back().title = "screw";
     }
     Item item;
     item.name = name;
     item.title = title;
     item.count = count;
     item.kind = KindId{0};
-    model.items.push_back(item);
+    model.items.edit().push_back(item);
     return ItemId{static_cast<std::uint32_t>(model.items.size() - 1)};
 }
 

@@ -17,9 +17,9 @@ struct Workshop {
         star.name = "star";
         star.driven_by = {"star-driver"};
         star.stand_ins = {{"slotted-driver", "1.8", "6", {}}, {"coin", "", "8", {}}};
-        model.drives.push_back(star);
-        model.tool_kinds = {{"driver", "driver", ToolClass::available, {}},
-                            {"star-driver", "star driver", ToolClass::basic, {}}};
+        model.drives.edit().push_back(star);
+        model.tool_kinds.edit() = {{"driver", "driver", ToolClass::available, {}},
+                                   {"star-driver", "star driver", ToolClass::basic, {}}};
         screw.bolt.edit().drive = "star";
         screw.bolt.edit().drive_size = "6";
         undo.by_driver = true;

@@ -17,8 +17,8 @@ Thread thread(const char* name, const char* form, double diameter_mm) {
 
 Model threads() {
     Model model;
-    model.threads = {thread("A3", "a", 3), thread("A4", "a", 4), thread("A4x0.5", "a", 4),
-                     thread("A5", "a", 5), thread("B3.5", "b", 3.5)};
+    model.threads.edit() = {thread("A3", "a", 3), thread("A4", "a", 4), thread("A4x0.5", "a", 4),
+                            thread("A5", "a", 5), thread("B3.5", "b", 3.5)};
     return model;
 }
 

@@ -63,7 +63,7 @@ TEST_CASE("the time is the sum over the members that move") {
     device.usual_work();
     // 4 screws x 8 s twice, the lid 2 x 10 s, the cell 4 s and 6 s: 94 s, rounded up to minutes
     CHECK(told(device).time == "at least 2 min");
-    for (Kind& kind : device.model.kinds) {
+    for (Kind& kind : device.model.kinds.edit()) {
         for (Verb& one : kind.verbs)
             one.takes.reset();
     }
@@ -97,9 +97,10 @@ TEST_CASE("a kind's message stands once in each section; a long one of an item b
     device.usual_work();
     const std::string of_kind = "Kind message.";
     const std::string of_item(200, 'x');
-    device.model.kinds[device.model.items[device.screws.value].kind.value].messages = {
+    device.model.kinds.edit(device.model.item(device.screws).kind.value).messages = {
         prose(ProseKind::notice, of_kind.c_str())};
-    device.model.items[device.screws.value].messages = {prose(ProseKind::warning, of_item.c_str())};
+    device.model.items.edit(device.screws.value).messages = {
+        prose(ProseKind::warning, of_item.c_str())};
     device.step(Section::put_back, "again", "Again", {device.act(device.screws, 1)});
     const guide::Document document = told(device);
     CHECK(shows(step_of(document, 2), of_kind));
@@ -113,7 +114,8 @@ TEST_CASE("a kind's message stands once in each section; a long one of an item b
 TEST_CASE("a note of an item stands above the actions, once in a section") {
     SmallDevice device;
     device.usual_work();
-    device.model.items[device.screws.value].messages = {prose(ProseKind::note, "Two are long.")};
+    device.model.items.edit(device.screws.value).messages = {
+        prose(ProseKind::note, "Two are long.")};
     const guide::Document document = told(device);
     REQUIRE(step_of(document, 2).passages.size() == 1);
     CHECK(guide::passages_after(step_of(document, 2), 0).size() == 1);
@@ -123,8 +125,8 @@ TEST_CASE("a note of an item stands above the actions, once in a section") {
 TEST_CASE("safety first gathers every message once, the gravest first") {
     SmallDevice device;
     device.usual_work();
-    device.model.guides[0].prose = {prose(ProseKind::notice, "Mind the seal."),
-                                    prose(ProseKind::text, "About.")};
+    device.model.guides.edit(0).prose = {prose(ProseKind::notice, "Mind the seal."),
+                                         prose(ProseKind::text, "About.")};
     device.procedure.steps[2].prose = {prose(ProseKind::warning, "Sharp."),
                                        prose(ProseKind::note, "Easy.")};
     const guide::Document document = told(device);
@@ -185,13 +187,13 @@ TEST_CASE("what is for some variants alone says so") {
     SmallDevice device;
     device.usual_work();
     device.model.device.variants = {"eu", "us"};
-    device.model.items[device.cell.value].variants = 1;
+    device.model.items.edit(device.cell.value).variants = 1;
     const guide::Document document = told(device);
     const std::vector<std::string> eu{"eu"};
     CHECK(step_of(document, 3).instructions[0].variants == eu);
     CHECK(step_of(document, 2).instructions[0].variants.empty());
     CHECK(document.variants.empty());
-    device.model.guides[0].variants = 1;
+    device.model.guides.edit(0).variants = 1;
     CHECK(told(device).variants == eu);
     CHECK(step_of(told(device), 3).instructions[0].variants.empty()); // the guide is for no other
     device.procedure.steps[2].variants = 2;
@@ -220,8 +222,8 @@ TEST_CASE("a thing has one number on all pictures, and the sentences give it") {
 TEST_CASE("readers are told who may do the work") {
     SmallDevice device;
     device.usual_work();
-    device.model.guides[0].reader = ReaderLevel::licensed;
-    device.model.guides[0].trade = "gas fitter";
+    device.model.guides.edit(0).reader = ReaderLevel::licensed;
+    device.model.guides.edit(0).trade = "gas fitter";
     CHECK(told(device).reader.find("Only for a licensed gas fitter.") == 0);
     CHECK(told(device).deferral.find("maker") != std::string::npos);
 }

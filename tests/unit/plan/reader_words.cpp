@@ -57,9 +57,9 @@ TEST_CASE("what the compiler does itself has words of its own") {
     action.sort = ActionSort::dispose;
     action.aspect = std::string("old-cells");
     CHECK(said(device, action) == "Dispose of the old cell as old cells.");
-    device.model.items[device.cell.value].role = Role::fluid; // it has no old and new
+    device.model.items.edit(device.cell.value).role = Role::fluid; // it has no old and new
     CHECK(said(device, action) == "Dispose of the used cell as old cells.");
-    device.model.items[device.cell.value].role = Role::part;
+    device.model.items.edit(device.cell.value).role = Role::part;
     action.sort = ActionSort::scrap;
     CHECK(said(device, action) == "Scrap the cell: it does not go back.");
     action.sort = ActionSort::measure;
@@ -74,7 +74,7 @@ TEST_CASE("what the compiler does itself has words of its own") {
           "Mark the cell across the display lid and the back shell, so that "
           "it goes back as it was.");
     action.across = {};
-    device.model.items[device.cell.value].keep = {"face"};
+    device.model.items.edit(device.cell.value).keep = {"face"};
     CHECK(said(device, action) == "Mark the face of the cell, so that it goes back as it was.");
 }
 
@@ -83,9 +83,10 @@ TEST_CASE("items in a list have torques of their own when they differ") {
     Action both = device.act(device.screws, 1);
     both.targets.push_back(both.targets.front());
     CHECK(said(device, both).ends_with("to 0.2 N·m, in a star pattern, in 3 passes."));
-    device.model.items.push_back(device.model.items[device.screws.value]);
-    device.model.items.back().title = "long screw";
-    device.model.items.back().tightening = Tightening{make_quantity(0.5, "N.m"), {}, "", 1, {}};
+    device.model.items.edit().push_back(device.model.items[device.screws.value]);
+    device.model.items.edit().back().title = "long screw";
+    device.model.items.edit().back().tightening =
+        Tightening{make_quantity(0.5, "N.m"), {}, "", 1, {}};
     both.targets.back().ref.item = ItemId{5};
     CHECK(said(device, both) ==
           "Fasten the 4 lid screws (told by the blue patch) to 0.2 N·m, in a star pattern, in 3 "

@@ -117,7 +117,7 @@ TEST_CASE("the way back is by the inverse verbs") {
 
 TEST_CASE("without any timing the kinds' own times are what is left") {
     model::Model model = model_of(box);
-    model.timings.clear();
+    model.timings.edit().clear();
     const plan::WayIn way = way_to(model, "lid");
     CHECK(way.seconds == doctest::Approx(4 * 8 + 7 + 4));
     CHECK(way.labour_seconds == doctest::Approx(way.seconds));

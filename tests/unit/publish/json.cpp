@@ -71,7 +71,7 @@ TEST_CASE("a variant has its own items and acts") {
     SmallDevice device;
     device.usual_work();
     device.model.device.variants = {"eu", "us"};
-    device.model.items[device.cell.value].variants = 1;
+    device.model.items.edit(device.cell.value).variants = 1;
     CHECK(parsed(device, 0)["acts"].size() == 8);
     const auto us = parsed(device, 1);
     CHECK(us["variant"] == "us");
@@ -82,6 +82,6 @@ TEST_CASE("a variant has its own items and acts") {
 
 TEST_CASE("bytes that are no UTF-8 do not stop it") {
     SmallDevice device;
-    device.model.items[0].title = "\xff";
+    device.model.items.edit(0).title = "\xff";
     CHECK(parsed(device)["items"][0]["title"] == "\uFFFD");
 }

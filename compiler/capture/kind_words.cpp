@@ -322,7 +322,7 @@ std::optional<VerbFound> verb_by_words(const model::Model& model,
     constexpr std::size_t short_word = 5; // of which one slip makes another
     if (words.front().size() < short_word)
         return std::nullopt;
-    std::vector<std::string> known;
+    std::vector<std::string_view> known;
     for (const Everyday& one : everyday_verbs)
         known.emplace_back(one.words);
     for (const Kind& kind : model.kinds) {
@@ -331,7 +331,7 @@ std::optional<VerbFound> verb_by_words(const model::Model& model,
                 known.push_back(verb.name);
         }
     }
-    const std::string near = nearest(words.front(), known);
+    const std::string near = nearest_among(words.front(), known);
     if (near.empty())
         return std::nullopt;
     return VerbFound{near, roles_with_verb(model, near) | everyday_roles(near), 1, true};

@@ -3,7 +3,9 @@
 
 #include <algorithm>
 #include <array>
-#include <utility>
+#include <bit>
+#include <cstdint>
+#include <numeric>
 
 namespace matchmark {
 
@@ -12,71 +14,101 @@ namespace {
 // A longer name is no slip of the fingers, and comparing would cost its length squared.
 constexpr std::size_t longest_name = 64; // characters
 
-// A name as characters, each one the bytes of it; so that `ö` for `o` is one slip, not two.
-std::vector<std::string_view> characters_of(std::string_view name) {
-    std::vector<std::string_view> characters;
-    std::size_t begin = 0;
-    for (std::size_t at = 1; at <= name.size(); ++at) {
-        if (at == name.size() || (static_cast<unsigned char>(name[at]) & 0xC0U) != 0x80U) {
-            characters.push_back(name.substr(begin, at - begin));
-            begin = at;
-        }
-    }
-    return characters;
+// A name as characters, each one a number; so that `ö` for `o` is one slip, not two.
+struct Characters {
+    std::array<std::uint32_t, longest_name> all = {};
+    std::size_t size = 0;
+    std::uint64_t sorts = 0; // bit n: some character whose last six bits are n
+};
+
+bool starts_character(char byte) { return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U; }
+
+std::size_t count_characters(std::string_view name) {
+    if (name.empty())
+        return 0;
+    return 1 +
+           static_cast<std::size_t>(std::count_if(name.begin() + 1, name.end(), starts_character));
 }
 
-using Characters = std::vector<std::string_view>;
+// Of a name that is not too long.
+Characters characters_of(std::string_view name) {
+    Characters read;
+    for (std::size_t at = 0; at < name.size(); ++at) {
+        if (at == 0 || starts_character(name[at]))
+            ++read.size;
+        std::uint32_t& character = read.all[read.size - 1];
+        character = (character << 8U) | static_cast<unsigned char>(name[at]);
+    }
+    for (std::size_t i = 0; i < read.size; ++i)
+        read.sorts |= std::uint64_t{1} << (read.all[i] & 0x3FU);
+    return read;
+}
 
-// Insertions, deletions, replacements and swaps of neighbours (optimal string alignment).
-std::size_t slips_between(const Characters& a, const Characters& b) {
+// A slip brings in or takes away one character at most, so there are no fewer than these.
+std::size_t slips_at_least(const Characters& a, const Characters& b) {
+    return static_cast<std::size_t>(
+        std::max(std::popcount(a.sorts & ~b.sorts), std::popcount(b.sorts & ~a.sorts)));
+}
+
+// Insertions, deletions, replacements and swaps of neighbours (optimal string alignment). `enough`
+// when there are that many or more.
+std::size_t slips_between(const Characters& a, const Characters& b, std::size_t enough) {
     // The last three rows of the table; a swap looks two rows back.
-    std::array<std::vector<std::size_t>, 3> rows;
-    for (std::vector<std::size_t>& row : rows) {
-        row.resize(b.size() + 1);
-    }
-    for (std::size_t j = 0; j <= b.size(); ++j) {
-        rows[0][j] = j;
-    }
-    for (std::size_t i = 1; i <= a.size(); ++i) {
-        std::vector<std::size_t>& row = rows[i % 3];
-        const std::vector<std::size_t>& last = rows[(i - 1) % 3];
+    std::array<std::array<std::size_t, longest_name + 1>, 3> rows = {};
+    std::iota(rows[0].begin(), rows[0].end(), std::size_t{0});
+    std::size_t least_before = 0;
+    for (std::size_t i = 1; i <= a.size; ++i) {
+        auto& row = rows[i % 3];
+        const auto& last = rows[(i - 1) % 3];
         row[0] = i;
-        for (std::size_t j = 1; j <= b.size(); ++j) {
-            const std::size_t replaced = last[j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1);
+        std::size_t least = i;
+        for (std::size_t j = 1; j <= b.size; ++j) {
+            const std::size_t replaced = last[j - 1] + (a.all[i - 1] == b.all[j - 1] ? 0 : 1);
             row[j] = std::min({last[j] + 1, row[j - 1] + 1, replaced});
-            if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1]) {
+            if (i > 1 && j > 1 && a.all[i - 1] == b.all[j - 2] && a.all[i - 2] == b.all[j - 1]) {
                 row[j] = std::min(row[j], rows[(i - 2) % 3][j - 2] + 1);
             }
+            least = std::min(least, row[j]);
         }
+        if (std::min(least, least_before) >= enough)
+            return enough;
+        least_before = least;
     }
-    return rows[a.size() % 3][b.size()];
+    return rows[a.size % 3][b.size];
 }
 
 } // namespace
 
-std::string nearest(std::string_view word, const std::vector<std::string>& candidates) {
-    const Characters typed = characters_of(word);
-    if (typed.empty() || typed.size() > longest_name) {
+std::string nearest_among(std::string_view word, const std::vector<std::string_view>& candidates) {
+    const std::size_t letters = count_characters(word);
+    if (word.empty() || letters > longest_name) {
         return {};
     }
-    const std::size_t most = std::max<std::size_t>(1, typed.size() / 3);
-    std::size_t fewest = most + 1;
-    const std::string* best = nullptr;
-    for (const std::string& candidate : candidates) {
-        const Characters known = characters_of(candidate);
-        const std::size_t shorter = std::min(known.size(), typed.size());
-        const std::size_t longer = std::max(known.size(), typed.size());
-        if (longer - shorter >= fewest) {
+    const Characters typed = characters_of(word);
+    std::size_t fewest = std::max<std::size_t>(1, letters / 3) + 1;
+    std::string_view best;
+    for (const std::string_view candidate : candidates) {
+        const std::size_t count = count_characters(candidate);
+        const std::size_t longer = std::max(count, letters);
+        if (count > longest_name || longer - std::min(count, letters) >= fewest) {
             continue;
         }
-        const std::size_t slips = slips_between(typed, known);
+        const Characters known = characters_of(candidate);
+        if (slips_at_least(typed, known) >= fewest) {
+            continue;
+        }
+        const std::size_t slips = slips_between(typed, known, fewest);
         // A name of which no character is kept is another name: `x` is no slip for `y`.
         if (slips < fewest && slips < longer) {
             fewest = slips;
-            best = &candidate;
+            best = candidate;
         }
     }
-    return best == nullptr ? std::string() : *best;
+    return std::string(best);
+}
+
+std::string nearest(std::string_view word, const std::vector<std::string>& candidates) {
+    return nearest_among(word, {candidates.begin(), candidates.end()});
 }
 
 } // namespace matchmark

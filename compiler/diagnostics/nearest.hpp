@@ -11,5 +11,6 @@ namespace matchmark {
 // is near enough to be a slip (a third of the letters, at least one); the earliest on a tie; empty
 // when none is.
 std::string nearest(std::string_view word, const std::vector<std::string>& candidates);
+std::string nearest_among(std::string_view word, const std::vector<std::string_view>& candidates);
 
 } // namespace matchmark

@@ -40,34 +40,42 @@ StateSet taken_back(const Kind& kind, unsigned set) {
 
 namespace {
 
+enum class Towards : unsigned char { what_is_fed, what_feeds };
+
+// Carriers feed what they carry; a connector, either way.
 class PowerSpread {
 public:
-    PowerSpread(const Bench& bench, const State* state)
-        : bench_(bench), state_(state), seen_(bench.model->items.size()) {}
+    PowerSpread(const Bench& bench, const State* state, Towards towards)
+        : bench_(bench), state_(state), towards_(towards) {
+        spread_.has_item.resize(bench.model->items.size());
+    }
 
     void add_all(const std::vector<ItemId>& items) {
         for (const ItemId id : items)
             add(id);
     }
 
-    std::vector<ItemId> all() {
-        for (std::size_t i = 0; i < items_.size(); ++i) {
-            const Item& item = bench_.model->item(items_[i]);
-            add_all(item.carried);
+    UnderPower all() {
+        for (std::size_t i = 0; i < spread_.items.size(); ++i) {
+            const Item& item = bench_.model->item(spread_.items[i]);
+            if (towards_ == Towards::what_is_fed)
+                add_all(item.carried);
+            else if (item.carrier.known())
+                add(item.carrier);
             for (const ItemId tie : item.ties) {
                 if (bench_.model->item(tie).role == Role::connector && joins(tie))
                     add_all(bench_.model->item(tie).touches);
             }
         }
-        return std::move(items_);
+        return std::move(spread_);
     }
 
 private:
     void add(ItemId id) {
-        if (seen_[id.value] || !bench_.exists(id) || !there(id))
+        if (spread_.has(id) || !bench_.exists(id) || !there(id))
             return;
-        seen_[id.value] = true;
-        items_.push_back(id);
+        spread_.has_item[id.value] = true;
+        spread_.items.push_back(id);
     }
     [[nodiscard]] bool there(ItemId id) const {
         return state_ == nullptr || bench_.model->item(id).role == Role::energy ||
@@ -79,8 +87,8 @@ private:
 
     const Bench& bench_;
     const State* state_;
-    std::vector<bool> seen_;
-    std::vector<ItemId> items_;
+    Towards towards_;
+    UnderPower spread_;
 };
 
 bool cut_at_once(const Kind& kind) {
@@ -90,16 +98,11 @@ bool cut_at_once(const Kind& kind) {
     });
 }
 
-// The part from which power goes on to the item, among those that the source feeds; unknown when it
-// does not come there.
-ItemId fed_towards(const Bench& bench, const State* state, ItemId source, ItemId item) {
+// The part from which power goes on to the item, of which `leading` are all, among those that the
+// source feeds; unknown when it does not come there.
+ItemId fed_towards(const Bench& bench, const UnderPower& leading, ItemId source, ItemId item) {
     for (const ItemId part : bench.model->item(source).feeds) {
-        if (!bench.exists(part))
-            continue;
-        if (is_everywhere(bench, item))
-            return part;
-        const auto reached = under_power_with(bench, state, {part});
-        if (std::find(reached.begin(), reached.end(), item) != reached.end())
+        if (bench.exists(part) && (is_everywhere(bench, item) || leading.has(part)))
             return part;
     }
     return {};
@@ -107,10 +110,16 @@ ItemId fed_towards(const Bench& bench, const State* state, ItemId source, ItemId
 
 } // namespace
 
-std::vector<ItemId> under_power_with(const Bench& bench, const State* state,
-                                     const std::vector<ItemId>& parts) {
-    PowerSpread spread(bench, state);
+UnderPower under_power_with(const Bench& bench, const State* state,
+                            const std::vector<ItemId>& parts) {
+    PowerSpread spread(bench, state, Towards::what_is_fed);
     spread.add_all(parts);
+    return spread.all();
+}
+
+UnderPower leading_to(const Bench& bench, const State* state, const std::vector<ItemId>& items) {
+    PowerSpread spread(bench, state, Towards::what_feeds);
+    spread.add_all(items);
     return spread.all();
 }
 
@@ -126,12 +135,13 @@ bool is_supply(const Bench& bench, ItemId id) {
 }
 
 std::vector<ItemId> supplies_of(const Bench& bench, ItemId item) {
-    std::vector<ItemId> supplies;
-    for (std::uint32_t i = 0; i < bench.model->items.size(); ++i) {
-        const ItemId id{i};
-        if (id != item && is_supply(bench, id) && fed_towards(bench, nullptr, id, item).known())
-            supplies.push_back(id);
-    }
+    std::vector<ItemId> supplies = bench.model->sources.all();
+    std::erase_if(supplies, [&](ItemId id) { return id == item || !is_supply(bench, id); });
+    if (supplies.empty())
+        return supplies;
+    const UnderPower leading = leading_to(bench, nullptr, {item});
+    std::erase_if(supplies,
+                  [&](ItemId id) { return !fed_towards(bench, leading, id, item).known(); });
     return supplies;
 }
 
@@ -145,11 +155,13 @@ std::optional<StillLive> supply_still_on(const Bench& bench, const State& state,
     const Kind& kind = bench.model->kind_of(act.item);
     if (!is_taken_back(kind, kind.verbs[act.verb]))
         return std::nullopt;
-    for (std::uint32_t i = 0; i < bench.model->items.size(); ++i) {
-        const ItemId id{i};
+    std::optional<UnderPower> leading; // found when some supply is on
+    for (const ItemId id : bench.model->sources) {
         if (id == act.item || !is_supply(bench, id) || !is_live(bench, state, id))
             continue;
-        const ItemId fed = fed_towards(bench, &state, id, act.item);
+        if (!leading)
+            leading = leading_to(bench, &state, {act.item});
+        const ItemId fed = fed_towards(bench, *leading, id, act.item);
         if (fed.known())
             return StillLive{id, fed};
     }

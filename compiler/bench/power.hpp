@@ -15,8 +15,17 @@ StateSet taken_back(const model::Kind& kind, unsigned set);
 
 // The parts, what they carry, and what connectors join to these, and so on. With a state: only what
 // is at its place, and through connectors that bind. Energy has no place of its own to be off from.
-std::vector<ItemId> under_power_with(const Bench& bench, const State* state,
-                                     const std::vector<ItemId>& parts);
+struct UnderPower {
+    std::vector<ItemId> items;
+    std::vector<bool> has_item; // by the item's number
+
+    [[nodiscard]] bool has(ItemId id) const { return has_item[id.value]; }
+};
+UnderPower under_power_with(const Bench& bench, const State* state,
+                            const std::vector<ItemId>& parts);
+
+// The other way round: the items from which power would come to one of these.
+UnderPower leading_to(const Bench& bench, const State* state, const std::vector<ItemId>& items);
 
 // Is it energy that no part carries, which is everywhere in the device?
 bool is_everywhere(const Bench& bench, ItemId id);

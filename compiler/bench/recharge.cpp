@@ -38,7 +38,7 @@ std::vector<ItemId> all_charged(const Bench& bench, const State* state,
         if (is_everywhere(bench, ItemId{i}))
             fed.push_back(ItemId{i});
     }
-    return under_power_with(bench, state, fed);
+    return under_power_with(bench, state, fed).items;
 }
 
 // Heat and motion, and not a charge: that comes from a source.

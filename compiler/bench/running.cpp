@@ -22,19 +22,19 @@ bool proves_a_function(const Bench& bench, const model::Step& test) {
 }
 
 // Whatever feeds, but for heat and the like.
+bool is_source(const Bench& bench, ItemId id) {
+    return bench.exists(id) && !bench.model->item(id).feeds.empty() &&
+           (is_supply(bench, id) || !cut_from_outside(bench.model->kind_of(id)));
+}
+
 std::vector<ItemId> all_sources(const Bench& bench) {
-    std::vector<ItemId> sources;
-    for (std::uint32_t i = 0; i < bench.model->items.size(); ++i) {
-        const ItemId id{i};
-        if (bench.exists(id) && !bench.model->items[i].feeds.empty() &&
-            (is_supply(bench, id) || !cut_from_outside(bench.model->kind_of(id))))
-            sources.push_back(id);
-    }
+    std::vector<ItemId> sources = bench.model->sources.all();
+    std::erase_if(sources, [&](ItemId id) { return !is_source(bench, id); });
     return sources;
 }
 
-std::vector<ItemId> under_power_of(const Bench& bench, const State* state,
-                                   const std::vector<ItemId>& sources) {
+UnderPower under_power_of(const Bench& bench, const State* state,
+                          const std::vector<ItemId>& sources) {
     std::vector<ItemId> fed;
     for (const ItemId source : sources) {
         const auto& feeds = bench.model->item(source).feeds;
@@ -49,12 +49,14 @@ std::vector<ItemId> sources_coming_to(const Bench& bench, std::vector<ItemId> it
         const auto& touches = bench.model->item(items[i]).touches;
         items.insert(items.end(), touches.begin(), touches.end());
     }
+    if (items.empty())
+        return {};
+    const UnderPower leading = leading_to(bench, nullptr, items);
     std::vector<ItemId> sources = all_sources(bench);
     std::erase_if(sources, [&](ItemId source) {
-        const auto reached = under_power_of(bench, nullptr, {source});
-        return !among(items, source) && std::none_of(items.begin(), items.end(), [&](ItemId item) {
-            return among(reached, item);
-        });
+        const auto& feeds = bench.model->item(source).feeds;
+        return !among(items, source) && std::none_of(feeds.begin(), feeds.end(),
+                                                     [&](ItemId fed) { return leading.has(fed); });
     });
     return sources;
 }
@@ -96,8 +98,12 @@ bool is_worked_by(const Bench& bench, const model::Step& test, const std::vector
     return !on_some_path;
 }
 
-// Running does not charge what it runs by.
-bool is_cell(const Item& item) { return item.role == Role::part && !item.feeds.empty(); }
+// Running does not charge what it runs by: a cell.
+bool may_be_brought_back(const Bench& bench, ItemId id) {
+    const Item& item = bench.model->item(id);
+    const bool is_cell = item.role == Role::part && !item.feeds.empty();
+    return !is_cell && holds_a_charge(bench, id);
+}
 
 struct BroughtBack {
     std::vector<ItemId> by_supply;
@@ -108,23 +114,22 @@ struct BroughtBack {
 BroughtBack brought_back(const Bench& bench, const State* state, const model::Step& test,
                          const std::vector<ItemId>& renewed, const std::vector<ItemId>& sources) {
     BroughtBack all;
-    all.by_supply = under_power_of(bench, state, sources);
-    const auto fed = under_power_of(bench, nullptr, all_sources(bench));
+    all.by_supply = under_power_of(bench, state, sources).items;
+    const UnderPower fed = under_power_of(bench, nullptr, all_sources(bench));
     for (std::uint32_t i = 0; i < bench.model->items.size(); ++i) {
         const ItemId id{i};
-        if (!holds_a_charge(bench, id))
+        if (!may_be_brought_back(bench, id))
             continue;
         const Item& item = bench.model->items[i];
         const ItemId piece = item.role == Role::energy ? item.carrier : id;
         const bool here = state == nullptr || !place(bench, *state, piece).known();
-        const bool driven = is_everywhere(bench, id) || (here && !among(fed, id));
+        const bool driven = is_everywhere(bench, id) || (here && !fed.has(id));
         if (driven && is_worked_by(bench, test, renewed, id))
             all.by_running.push_back(id);
     }
     for (auto* items : {&all.by_supply, &all.by_running}) {
         std::erase_if(*items, [&](ItemId id) {
-            return !holds_a_charge(bench, id) || is_cell(bench.model->item(id)) ||
-                   says_where(test, id);
+            return !may_be_brought_back(bench, id) || says_where(test, id);
         });
     }
     return all;
@@ -132,7 +137,7 @@ BroughtBack brought_back(const Bench& bench, const State* state, const model::St
 
 bool nothing_to_bring_back(const Bench& bench) {
     for (std::uint32_t i = 0; i < bench.model->items.size(); ++i) {
-        if (holds_a_charge(bench, ItemId{i}))
+        if (may_be_brought_back(bench, ItemId{i}))
             return false;
     }
     return true;
@@ -208,8 +213,7 @@ void run(const Bench& bench, State& state, const model::Step& test,
 }
 
 bool may_power(const Bench& bench, ItemId source, ItemId item) {
-    return among(all_sources(bench), source) &&
-           among(under_power_of(bench, nullptr, {source}), item);
+    return is_source(bench, source) && under_power_of(bench, nullptr, {source}).has(item);
 }
 
 bool is_work_on(const Bench& bench, ItemId acted, const model::Verb& verb, ItemId danger) {

@@ -27,6 +27,7 @@ struct Model {
     SharedList<Hazard> hazards;
     Device device; // device.span is unknown when none is declared
     SharedList<Item> items;
+    SharedList<ItemId> sources; // the items that feed others, in order of declaration
     SharedList<ItemCaution> cautions;
     SharedList<Assumption> assumptions; // in order of declaration
     SharedList<Function> functions;

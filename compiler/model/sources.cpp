@@ -18,7 +18,11 @@ void settle_sources(Model& model) {
         item.fed_by.clear();
         item.carries_from.clear();
     }
+    auto& sources = model.sources.edit();
+    sources.clear();
     for (std::uint32_t i = 0; i < items.size(); ++i) {
+        if (!items[i].feeds.empty())
+            sources.push_back(ItemId{i});
         for (const ItemId fed : items[i].feeds)
             add_once(items[fed.value].fed_by, ItemId{i});
         for (const ItemId connector : items[i].through)

@@ -141,11 +141,17 @@ private:
         }
         const auto named = names_.in(cell);
         const auto target = names_.in(to);
-        const bool nothing = named.list.empty() && named.unknown.empty(); // commas alone
-        if (nothing || !named.unknown.empty() || !target.unknown.empty()) {
-            const std::string& unknown = named.unknown.empty() ? target.unknown : named.unknown;
-            ask(fmt::format("{} \"{}\": nothing in the table is called so", keyword,
-                            nothing ? cell : unknown));
+        const auto is_nothing = [](const auto& names) { // commas alone
+            return names.list.empty() && names.unknown.empty();
+        };
+        std::string unknown = named.unknown.empty() ? target.unknown : named.unknown;
+        if (is_nothing(named)) {
+            unknown = cell;
+        } else if (unknown.empty() && !to.empty() && is_nothing(target)) {
+            unknown = to;
+        }
+        if (!unknown.empty()) {
+            ask(fmt::format("{} \"{}\": nothing in the table is called so", keyword, unknown));
             return {};
         }
         return fmt::format("  {} {}{}\n", keyword, named.list,

@@ -121,4 +121,11 @@ TEST_CASE("a cell of commas names nothing, and is asked about") {
     CHECK(device.find("# decide: holds \",,\": nothing in the table is called so") !=
           std::string::npos);
     CHECK(device.find("holds  to") == std::string::npos);
+
+    desk.disk.files["parts.csv"] =
+        "name,title,kind,count,holds,to\nlid-screws,lid screw,screw,2,frame,\",\"\n"
+        "frame,frame,part,1,,\n";
+    CHECK(desk.run({"import", "parts.csv", "-o", "other.mmk"}) == 0);
+    CHECK(desk.disk.files["other.mmk"].find(
+              "# decide: holds \",\": nothing in the table is called so\n") != std::string::npos);
 }

@@ -14,7 +14,7 @@ namespace {
 constexpr std::size_t most_bars = 36; // on one sheet
 constexpr double row = 5.6;
 constexpr double bar_height = 3.4;
-constexpr double letters = 2.8;
+constexpr double bar_letters = 2.8;
 constexpr double gap = 2;
 constexpr double widest_label = 56;
 constexpr double head = 9; // the line that says what a bar means
@@ -26,7 +26,7 @@ struct Columns {
 };
 
 std::string one_line(const std::string& words, double width) {
-    const auto lines = wrapped(words, width, letters, false, 1);
+    const auto lines = wrapped(words, width, bar_letters, false, 1);
     return lines.empty() ? std::string() : lines.front();
 }
 
@@ -36,8 +36,8 @@ Columns columns_of(const BarChart& chart) {
     double longest = 0;
     for (const Bar& bar : chart.bars) {
         columns.label =
-            std::max(columns.label, std::min(widest_label, text_width(bar.label, letters)));
-        value = std::max(value, text_width(bar.value, letters));
+            std::max(columns.label, std::min(widest_label, text_width(bar.label, bar_letters)));
+        value = std::max(value, text_width(bar.value, bar_letters));
         longest = std::max(longest, bar.first + bar.second);
     }
     columns.bars = page_width - columns.label - value - 2 * gap - 1;
@@ -49,8 +49,8 @@ void add_key(Scene& scene, const BarChart& chart, double left) {
     double at = left;
     const auto entry = [&](const std::string& words, Ink fill) {
         add(scene, Rectangle{{at, 1.6}, 5, 3, 0, Stroke{usual, Ink::black, Dash::none}, fill});
-        add(scene, Text{{at + 6.5, 4.1}, words, letters});
-        at += 6.5 + text_width(words, letters) + 6;
+        add(scene, Text{{at + 6.5, 4.1}, words, bar_letters});
+        at += 6.5 + text_width(words, bar_letters) + 6;
     };
     entry(chart.first, Ink::black);
     if (!chart.second.empty())
@@ -58,13 +58,13 @@ void add_key(Scene& scene, const BarChart& chart, double left) {
 }
 
 void add_bar(Scene& scene, const Bar& bar, const Columns& columns, double top) {
-    const double base = top + row / 2 + letters * 0.34;
+    const double base = top + row / 2 + bar_letters * 0.34;
     const double left = columns.label + gap;
     const double bar_top = top + (row - bar_height) / 2;
     const Stroke edge{usual, Ink::black, Dash::none};
     add(scene, Text{{columns.label, base},
                     one_line(bar.label, columns.label + 0.1),
-                    letters,
+                    bar_letters,
                     Align::right});
     const double first = bar.first * columns.scale;
     const double second = bar.second * columns.scale;
@@ -72,7 +72,7 @@ void add_bar(Scene& scene, const Bar& bar, const Columns& columns, double top) {
         add(scene, Rectangle{{left + first, bar_top}, second, bar_height, 0, edge, Ink::white});
     if (first > 0)
         add(scene, Rectangle{{left, bar_top}, first, bar_height, 0, edge, Ink::black});
-    add(scene, Text{{left + first + second + gap / 2 + 0.4, base}, bar.value, letters});
+    add(scene, Text{{left + first + second + gap / 2 + 0.4, base}, bar.value, bar_letters});
 }
 
 Scene sheet(const BarChart& chart, const Columns& columns, std::size_t from, std::size_t to) {

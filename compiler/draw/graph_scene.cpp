@@ -15,8 +15,8 @@ namespace {
 constexpr double padding = 1.8;
 constexpr double title_size = 3.2;
 constexpr double line_size = 2.6;
-constexpr double leading = 1.25; // from line to line, in sizes
-constexpr double part_gap = 8;   // between what is laid out apart
+constexpr double graph_leading = 1.25; // from line to line, in sizes
+constexpr double part_gap = 8;         // between what is laid out apart
 
 // How a graph is laid onto the sheet.
 struct Arrangement {
@@ -51,8 +51,8 @@ Measured measure(const Box& box, const Arrangement& arranged) {
             measured.lines.push_back(std::move(piece));
         }
     }
-    const double height = leading * (size * static_cast<double>(measured.title.size()) +
-                                     line_size * static_cast<double>(measured.lines.size()));
+    const double height = graph_leading * (size * static_cast<double>(measured.title.size()) +
+                                           line_size * static_cast<double>(measured.lines.size()));
     const double ends = box.form == BoxForm::source ? 2.4 : 0;
     measured.size = {width + 2 * padding + ends, height + 2 * padding + ends / 2};
     return measured;
@@ -114,12 +114,12 @@ void paint_words(Scene& scene, const Box& box, const Measured& measured, Point t
     const double size = tie ? line_size : title_size;
     double y = top.y;
     for (const std::string& line : measured.title) {
-        y += size * leading;
+        y += size * graph_leading;
         add(scene,
             Text{{top.x, y - size * 0.3}, line, size, Align::middle, !tie, ink_of(box.emphasis)});
     }
     for (const std::string& line : measured.lines) {
-        y += line_size * leading;
+        y += line_size * graph_leading;
         add(scene, Text{{top.x, y - line_size * 0.3},
                         line,
                         line_size,
@@ -146,9 +146,9 @@ void paint_box(Scene& scene, const Box& box, const Measured& measured, Point cen
                              Stroke{thin, stroke.ink},
                              std::nullopt});
     }
-    const double words = leading * ((box.form == BoxForm::tie ? line_size : title_size) *
-                                        static_cast<double>(measured.title.size()) +
-                                    line_size * static_cast<double>(measured.lines.size()));
+    const double words = graph_leading * ((box.form == BoxForm::tie ? line_size : title_size) *
+                                              static_cast<double>(measured.title.size()) +
+                                          line_size * static_cast<double>(measured.lines.size()));
     paint_words(scene, box, measured, {centre.x, centre.y - words / 2});
 }
 

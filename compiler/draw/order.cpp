@@ -163,7 +163,7 @@ std::string order_in_words(const Language& in, const Chart& chart, std::size_t f
 }
 
 // Where the columns stand.
-struct Columns {
+struct OrderColumns {
     double first = 0; // the left edge of the first tool's
     double width = 0; // of each
     double head = 0;  // the height of the tools' names
@@ -177,8 +177,8 @@ struct Columns {
     }
 };
 
-Columns order_columns_of(const Chart& chart, bool on_page) {
-    Columns columns;
+OrderColumns order_columns_of(const Chart& chart, bool on_page) {
+    OrderColumns columns;
     if (on_page) {
         columns.margin = 0.5;
         columns.body = page_width - 2 * columns.margin;
@@ -195,7 +195,8 @@ Columns order_columns_of(const Chart& chart, bool on_page) {
     return columns;
 }
 
-void paint_row(Scene& scene, const Chart& chart, const Columns& columns, const Row& row, double y) {
+void paint_row(Scene& scene, const Chart& chart, const OrderColumns& columns, const Row& row,
+               double y) {
     const double base = y + row_height * 0.68;
     if (row.number == 0) {
         add(scene, Text{{columns.margin, base}, row.words, 3.2, Align::left, true});
@@ -229,7 +230,7 @@ void paint_row(Scene& scene, const Chart& chart, const Columns& columns, const R
 }
 
 // A tool that stays in hand: a heavy line from step to step.
-void paint_holding(Scene& scene, const Columns& columns, const std::vector<Row>& rows,
+void paint_holding(Scene& scene, const OrderColumns& columns, const std::vector<Row>& rows,
                    std::size_t from, std::size_t to, double top) {
     std::vector<double> since(64, -1);
     for (std::size_t i = from; i < to; ++i) {
@@ -247,7 +248,7 @@ void paint_holding(Scene& scene, const Columns& columns, const std::vector<Row>&
     }
 }
 
-Scene part_of(const Language& in, const Chart& chart, const Columns& columns,
+Scene part_of(const Language& in, const Chart& chart, const OrderColumns& columns,
               const std::string& title, std::size_t from, std::size_t to) {
     Scene scene;
     scene.title = title;
@@ -294,7 +295,7 @@ Scene part_of(const Language& in, const Chart& chart, const Columns& columns,
 std::vector<Scene> order_of_steps(const Model& model, const Procedure& procedure, bool on_page,
                                   const Language& in) {
     const Chart chart = chart_of(in, model, procedure);
-    const Columns columns = order_columns_of(chart, on_page);
+    const OrderColumns columns = order_columns_of(chart, on_page);
     const model::Guide& guide = model.guide(procedure.guide);
     const std::string english = guide.title.empty() ? guide.name : guide.title;
     const std::string title =

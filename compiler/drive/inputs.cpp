@@ -22,9 +22,9 @@ std::string below(const std::string& folder, const std::string& name) {
     return folder.ends_with('/') ? folder + name : folder + "/" + name;
 }
 
-class Collector {
+class InputCollector {
 public:
-    Collector(const std::string& command, Terminal& terminal)
+    InputCollector(const std::string& command, Terminal& terminal)
         : command_(command), terminal_(terminal) {}
 
     bool add(const std::string& path) {
@@ -104,7 +104,7 @@ inputs(const std::string& command, const std::vector<std::string>& paths, Termin
         fail(terminal, command, "name a file or a folder, or `-` for standard input");
         return std::nullopt;
     }
-    Collector collector(command, terminal);
+    InputCollector collector(command, terminal);
     for (const std::string& path : paths) {
         if (!collector.add(path)) {
             return std::nullopt;

@@ -11,11 +11,11 @@ namespace {
 constexpr zip_uint16_t first_day = 1U << 5U | 1U; // 1980-01-01 in MS-DOS form
 constexpr zip_uint32_t best = 9;
 
-struct Free {
+struct ZipFree {
     void operator()(zip_t* file) const { zip_discard(file); }
     void operator()(zip_source_t* source) const { zip_source_free(source); }
 };
-using Source = std::unique_ptr<zip_source_t, Free>;
+using Source = std::unique_ptr<zip_source_t, ZipFree>;
 
 bool add(zip_t* into, const Packed& file) {
     zip_source_t* source = zip_source_buffer(into, file.bytes.data(), file.bytes.size(), 0);
@@ -56,7 +56,7 @@ std::string archive(const std::vector<Packed>& files) {
         return {};
     }
     zip_source_keep(source.get()); // the archive below gives up one hold on it
-    std::unique_ptr<zip_t, Free> zip(zip_open_from_source(source.get(), ZIP_TRUNCATE, nullptr));
+    std::unique_ptr<zip_t, ZipFree> zip(zip_open_from_source(source.get(), ZIP_TRUNCATE, nullptr));
     if (zip == nullptr) {
         zip_source_free(source.get());
         return {};

@@ -185,7 +185,7 @@ std::string safety(const Document& document) {
     return text + listed(document.language, "What is stored in it", document.energies);
 }
 
-std::string needs(const Document& document) {
+std::string needs_of(const Document& document) {
     const Language& in = document.language;
     std::string text =
         provisions(in, "To wear", document.protection) + provisions(in, "Tools", document.tools) +
@@ -224,7 +224,7 @@ std::string markdown(const Document& document, const ShownPictures& shown) {
             "\n\n" + markdown_passages(document.language, document.passages) +
             listed(document.language, "The aim", document.goals) +
             markdown_pictures(document.language, document.pictures, shown) + safety(document) +
-            needs(document);
+            needs_of(document);
     for (const guide::Section& section : document.sections) {
         text += "## " + markdown_text(section.title) + "\n\n";
         for (const guide::Step& one : section.steps) {

@@ -15,11 +15,11 @@ namespace matchmark::publish {
 
 namespace {
 
-struct Free {
+struct XmlFree {
     void operator()(xmlDoc* document) const { xmlFreeDoc(document); }
     void operator()(xmlChar* text) const { xmlFree(text); }
 };
-using Tree = std::unique_ptr<xmlDoc, Free>;
+using Tree = std::unique_ptr<xmlDoc, XmlFree>;
 
 std::string as_string(const xmlChar* text) {
     return text == nullptr ? std::string() : std::string(reinterpret_cast<const char*>(text));
@@ -42,7 +42,7 @@ void add_children(const xmlNode* parent, std::vector<Markup>& into) {
         } else if (node->type == XML_ELEMENT_NODE) {
             one.tag = as_string(node->name);
             for (const xmlAttr* at = node->properties; at != nullptr; at = at->next) {
-                const std::unique_ptr<xmlChar, Free> value(
+                const std::unique_ptr<xmlChar, XmlFree> value(
                     xmlNodeGetContent(reinterpret_cast<const xmlNode*>(at)));
                 one.attributes[as_string(at->name)] = as_string(value.get());
             }
@@ -147,7 +147,7 @@ bool is_harmless(const xmlAttr* attribute) {
             return false; // an entity, which would be lost with the document type
         }
     }
-    const std::unique_ptr<xmlChar, Free> content(
+    const std::unique_ptr<xmlChar, XmlFree> content(
         xmlNodeGetContent(reinterpret_cast<const xmlNode*>(attribute)));
     const std::string value = as_string(content.get());
     const std::string name = without_spaces(as_string(attribute->name));

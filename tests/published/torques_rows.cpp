@@ -14,7 +14,7 @@ constexpr Origin coarse_of{"VDI 2230-1, table A1, coarse threads, class 8.8, fri
 constexpr Origin coarse_recalled{"VDI 2230-1, table A1, coarse threads, class 8.8, friction 0.12",
                                  Reading::memory};
 constexpr Origin fine_of{"VDI 2230-1:2001, fine threads, class 8.8, friction 0.12"};
-constexpr Origin stainless_of{
+constexpr Origin stainless_sheet{
     "VDI 2230:2001, a sheet after it, stainless steel A2-70, friction 0.2"};
 constexpr Origin pocket_of{"A tool maker's pocket guide after ISO 898-1"};
 constexpr Origin factor_of{"NASA RP-1228, nut factor of a lubricated joint", Reading::memory};
@@ -46,12 +46,12 @@ constexpr auto fine = std::to_array<Tightened>({{"M8x1", 20.2, 26.1},
                                                 {"M16x1.5", 87.6, 218},
                                                 {"M20x1.5", 148, 454},
                                                 {"M24x2", 209, 769}});
-constexpr auto stainless = std::to_array<Tightened>({{"M3", 1.6, 1.26},
-                                                     {"M4", 2.76, 2.9},
-                                                     {"M5", 4.51, 5.7},
-                                                     {"M6", 6.4, 10},
-                                                     {"M8", 11.6, 24.1},
-                                                     {"M10", 18.5, 47.7}});
+constexpr auto stainless_screws = std::to_array<Tightened>({{"M3", 1.6, 1.26},
+                                                            {"M4", 2.76, 2.9},
+                                                            {"M5", 4.51, 5.7},
+                                                            {"M6", 6.4, 10},
+                                                            {"M8", 11.6, 24.1},
+                                                            {"M10", 18.5, 47.7}});
 
 struct Pocket {
     std::string_view thread;
@@ -151,7 +151,8 @@ void add_torques(Table& table, const model::Model& library) {
                library_friction, 3);
     add_torque(table, library, {fine_of, fine_of}, fine, "class-8.8", library_friction, 3);
     // The sheet's bearing faces are not stated.
-    add_torque(table, library, {stainless_of, stainless_of}, stainless, "A2-70", 0.2, 5);
+    add_torque(table, library, {stainless_sheet, stainless_sheet}, stainless_screws, "A2-70", 0.2,
+               5);
     add_pocket(table, library);
     // The standard's worked joint: back from the torque to the force.
     for (const Tightened& one : fine) {

@@ -170,9 +170,9 @@ std::optional<CheckCache> cache_to_use(const CheckOptions& options, Terminal& te
 
 // Takes results as they come, and adds them up in the order of the inputs, whichever thread was
 // first. No more is kept than has to wait for one before it.
-class Row {
+class ResultRow {
 public:
-    Row(Total& total, CheckForm as) : total_(total), as_(as) {}
+    ResultRow(Total& total, CheckForm as) : total_(total), as_(as) {}
 
     void put(std::size_t place, Checked checked, std::string problem) {
         const std::scoped_lock lock(mutex_);
@@ -197,7 +197,7 @@ private:
 Total check_all(Disk& disk, const std::vector<Input>& files, const CheckOptions& options,
                 const std::optional<CheckCache>& cache) {
     Total total;
-    Row row(total, options.as);
+    ResultRow row(total, options.as);
     std::atomic<std::size_t> next = 0;
     const auto work = [&] {
         Memory memory; // guides of one device stand together, as a rule

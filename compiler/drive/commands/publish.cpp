@@ -28,14 +28,14 @@ namespace {
 
 constexpr const char* publish_command = "publish";
 
-struct Page {
+struct MadePage {
     std::string file; // its name in the output folder
     std::string bytes;
     std::string source; // the file whose guide it is
 };
 
 struct Pages {
-    std::vector<Page> pages;
+    std::vector<MadePage> pages;
     std::vector<publish::IndexEntry> entries;
     Report report;
     bool wrong = false; // some guide has errors
@@ -115,11 +115,11 @@ void add_guide(Pages& into, Disk& disk, const Input& input, const Chosen& chosen
     const auto first = static_cast<std::ptrdiff_t>(into.pages.size());
     for (std::vector<Output>& outputs : made(job, chosen)) {
         for (Output& output : outputs) {
-            Page page{name + output.ending, std::move(output.bytes),
-                      done.sources.file(done.root).path};
+            MadePage page{name + output.ending, std::move(output.bytes),
+                          done.sources.file(done.root).path};
             // Two forms may show the same pictures.
-            const bool is_there =
-                std::any_of(into.pages.begin() + first, into.pages.end(), [&](const Page& other) {
+            const bool is_there = std::any_of(
+                into.pages.begin() + first, into.pages.end(), [&](const MadePage& other) {
                     return other.file == page.file && other.bytes == page.bytes;
                 });
             if (!is_there) {
@@ -166,7 +166,7 @@ void add_file(Pages& into, Disk& disk, const Input& input, const Chosen& chosen,
 // Two guides of one name would write over each other.
 bool names_are_unique(const Pages& pages, Terminal& terminal) {
     std::map<std::string, std::string> sources;
-    for (const Page& page : pages.pages) {
+    for (const MadePage& page : pages.pages) {
         const auto [place, is_new] = sources.emplace(page.file, page.source);
         if (!is_new) {
             fail(terminal, publish_command,
@@ -179,7 +179,7 @@ bool names_are_unique(const Pages& pages, Terminal& terminal) {
     return true;
 }
 
-std::string path_of(const Page& page, const std::string& folder) {
+std::string path_of(const MadePage& page, const std::string& folder) {
     return folder == "." ? page.file : folder + (folder.ends_with('/') ? "" : "/") + page.file;
 }
 
@@ -188,7 +188,7 @@ int write_publish_depfile(const Pages& pages, const PublishOptions& options, Ter
         return exit_clean;
     }
     std::vector<std::string> targets;
-    for (const Page& page : pages.pages) {
+    for (const MadePage& page : pages.pages) {
         targets.push_back(path_of(page, options.folder));
     }
     const std::string text = depfile_text(targets, pages.depends);
@@ -205,7 +205,7 @@ int write_publish_depfile(const Pages& pages, const PublishOptions& options, Ter
 }
 
 int write_forms(const Pages& pages, const std::string& folder, Terminal& terminal) {
-    for (const Page& page : pages.pages) {
+    for (const MadePage& page : pages.pages) {
         const std::string path = path_of(page, folder);
         const auto written = terminal.disk.write(path, page.bytes);
         if (const auto* problem = std::get_if<DiskProblem>(&written)) {
@@ -282,7 +282,7 @@ void link_pages(Pages& pages) {
         by_device[entry.device].push_back(&entry);
         by_file[entry.file] = &entry;
     }
-    for (Page& page : pages.pages) {
+    for (MadePage& page : pages.pages) {
         const auto found = by_file.find(page.file);
         if (found == by_file.end()) {
             continue;
@@ -305,7 +305,7 @@ void add_index(Pages& pages, const PublishOptions& options, const Chosen& chosen
     const bool folder = std::any_of(options.paths.begin(), options.paths.end(),
                                     [&](const auto& path) { return disk.is_folder(path); });
     const bool taken = std::any_of(pages.pages.begin(), pages.pages.end(),
-                                   [](const Page& page) { return page.file == "index.html"; });
+                                   [](const MadePage& page) { return page.file == "index.html"; });
     if (!folder || !is_chosen(chosen, "html") || taken) {
         return;
     }

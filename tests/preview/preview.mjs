@@ -139,10 +139,11 @@ async function findingsShow() {
   await shown(tab, lead, text.replace("  remove     bottom-plate\n", ""), "still");
   check(await tab.$$eval(".step", (all) => all.length) === steps, "so it is with errors of the work");
   writeFileSync(lead, text);
-  await tab.waitForFunction(() => !document.querySelector(".findings .error"), { timeout: 30000 });
+  await tab.waitForFunction(() => !document.querySelector(".findings .error, .step .finding"),
+    { timeout: 30000 });
   const device = readFileSync(lamp, "utf8");
   writeFileSync(lamp, device.replace("  holds      bottom-plate to foot", "  holds      botom-plate to foot"));
-  await tab.waitForFunction(() => document.querySelector(".findings .finding"), { timeout: 30000 });
+  await tab.waitForFunction(() => document.querySelector(".findings .error"), { timeout: 30000 });
   check((await tab.$$(".step .finding")).length === 0, "an error of the device stands on top");
   writeFileSync(lamp, device);
   await tab.waitForFunction(() => !document.querySelector(".findings .error"), { timeout: 30000 });

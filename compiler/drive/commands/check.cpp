@@ -234,7 +234,7 @@ void write_findings_text(const Total& total, bool touched, std::ostream& out) {
         return;
     }
     const bool neither = total.guides == 0 && total.devices == 0;
-    std::string what = neither ? counted(total.files, "file") : "";
+    std::string what = neither ? counted(total.files, "file") + " without a guide or a device" : "";
     what += total.guides != 0 ? counted(total.guides, "guide") : "";
     what += total.guides != 0 && total.devices != 0 ? ", " : "";
     what += total.devices != 0 ? counted(total.devices, "device") : "";

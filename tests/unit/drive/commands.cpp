@@ -21,6 +21,11 @@ TEST_CASE("check: nothing to report") {
     CHECK(desk.run({"check", "open.mmk", "lamp.mmk"}) == 0);
     CHECK(desk.out == "1 guide, 1 device: nothing to report\n");
     CHECK(desk.err.empty());
+
+    desk.disk.files["empty.mmk"] = "# to be written\n";
+    desk.out.clear();
+    CHECK(desk.run({"check", "empty.mmk"}) == 0);
+    CHECK(desk.out == "1 file without a guide or a device: nothing to report\n");
 }
 
 TEST_CASE("check: what is left out is told with its place") {

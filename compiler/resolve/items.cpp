@@ -103,23 +103,40 @@ bool share_a_word(std::string_view left, std::string_view right) {
     return false;
 }
 
-// Where no kind is spelled nearly so, those of the item's role that share a word with it.
-void report_unknown_kind(Context& context, const Item& item, Span where) {
-    constexpr std::size_t most_named = 4;
-    const auto known = known_names(context, context.kinds);
-    report_unknown(context, "unknown-kind", where, "kind", known);
-    if (known.empty() || !context.findings.back().edits.empty())
-        return;
-    std::string& help = context.findings.back().help;
+// The kinds that share a word with the name: those of the item's role, or those of other roles.
+std::string kinds_alike(const Context& context, const Item& item, std::string_view name,
+                        bool same_role, std::size_t most_named) {
     std::string alike;
     std::size_t count = 0;
     for (const model::Kind& kind : context.model.kinds) {
-        if (kind.role == item.role && count < most_named &&
-            share_a_word(context.sources.slice(where), kind.name))
-            alike += (count++ == 0 ? "`" : ", `") + kind.name + "`";
+        if ((kind.role == item.role) != same_role || count == most_named ||
+            !share_a_word(name, kind.name))
+            continue;
+        alike += (count++ == 0 ? "`" : ", `") + kind.name + "`";
+        if (!same_role)
+            alike += " (" + a_role(kind.role) + ")";
     }
+    return alike;
+}
+
+// One of the item's role that is spelled nearly so; else those that share a word with it.
+void report_unknown_kind(Context& context, const Item& item, Span where) {
+    auto known = known_names(context, context.kinds);
+    const bool all_compared = !known.empty();
+    std::erase_if(known, [&](const std::string& name) {
+        return context.model.kinds[context.kinds.find(name)->index].role != item.role;
+    });
+    report_unknown(context, "unknown-kind", where, "kind", known);
+    if (!all_compared || !context.findings.back().edits.empty())
+        return;
+    const std::string_view name = context.sources.slice(where);
+    std::string alike = kinds_alike(context, item, name, true, 4);
+    // The first word tells most: `mains-plug` may mean a `mains-cord`.
+    const std::string others = kinds_alike(context, item, name.substr(0, name.find('-')), false, 2);
+    alike += (alike.empty() || others.empty() ? "" : ", ") + others;
+    std::string& help = context.findings.back().help;
     help = "`matchmark kinds` lists them";
-    if (count != 0)
+    if (!alike.empty())
         help += "; with a word in common: " + alike;
 }
 

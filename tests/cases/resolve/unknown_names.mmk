@@ -19,7 +19,7 @@ device lamp "Lamp"
 
 part base "base"
 part board "board" kind circuit-board
-# error 27-34 [unknown-kind] there is no kind `flat-tab`; `matchmark kinds` lists them; with a word in common: `locking-tab-plug`
+# error 27-34 [unknown-kind] there is no kind `flat-tab`; `matchmark kinds` lists them; with a word in common: `locking-tab-plug`, `flat-gasket` (a bond)
 connector lead "lead" 2 x flat-tab
   joins      board to base
 

@@ -155,17 +155,29 @@ std::optional<StillLive> supply_still_on(const Bench& bench, const State& state,
     const Kind& kind = bench.model->kind_of(act.item);
     if (!is_taken_back(kind, kind.verbs[act.verb]))
         return std::nullopt;
-    std::optional<UnderPower> leading; // found when some supply is on
-    for (const ItemId id : bench.model->sources) {
-        if (id == act.item || !is_supply(bench, id) || !is_live(bench, state, id))
-            continue;
-        if (!leading)
-            leading = leading_to(bench, &state, {act.item});
-        const ItemId fed = fed_towards(bench, *leading, id, act.item);
+    const auto& sources = bench.model->sources;
+    if (std::none_of(sources.begin(), sources.end(),
+                     [&](ItemId id) { return is_live(bench, state, id); }))
+        return std::nullopt;
+    const UnderPower leading = leading_to(bench, &state, {act.item});
+    std::optional<StillLive> first; // of several, the one declared first
+    const auto look_at = [&](ItemId id) {
+        if (id == act.item || (first && first->source.value <= id.value) || !is_supply(bench, id) ||
+            !is_live(bench, state, id))
+            return;
+        const ItemId fed = fed_towards(bench, leading, id, act.item);
         if (fed.known())
-            return StillLive{id, fed};
+            first = StillLive{id, fed};
+    };
+    if (is_everywhere(bench, act.item)) {
+        for (const ItemId id : sources)
+            look_at(id);
     }
-    return std::nullopt;
+    for (const ItemId item : leading.items) {
+        for (const ItemId id : bench.model->item(item).fed_by)
+            look_at(id);
+    }
+    return first;
 }
 
 } // namespace matchmark::bench

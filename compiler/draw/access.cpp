@@ -1,6 +1,7 @@
 // What must come off before what.
 #include "draw/views.hpp"
 
+#include "draw/way.hpp"
 #include "language/words.hpp"
 
 #include <fmt/core.h>
@@ -27,12 +28,20 @@ std::vector<std::pair<std::string_view, std::string>> places(const Language& in,
             {"item", language::said(in, model, item, false)}};
 }
 
+std::vector<WayStep> way_seen(const Model& model, const Viewing& viewing) {
+    std::vector<WayStep> way;
+    if (viewing.procedure != nullptr) {
+        way = way_in_guide(model, *viewing.procedure, *viewing.way_to, *viewing.language);
+    }
+    return way.empty() ? way_to(model, *viewing.way_to, *viewing.language) : way;
+}
+
 // Folds the items and collects the arrows into each box.
 class Access {
 public:
     Access(const Model& model, const Viewing& viewing) : model_(model) {
         if (viewing.way_to) {
-            way_ = way_to(model, *viewing.way_to, *viewing.language);
+            way_ = way_seen(model, viewing);
             shown_.push_back(*viewing.way_to);
         }
         for (const WayStep& step : way_) {
@@ -261,6 +270,7 @@ void keep_way(Graph& graph) {
         boxes.push_back(std::move(graph.boxes[box]));
     }
     graph.boxes = std::move(boxes);
+    graph.numbered = true;
     for (Link& link : graph.links) {
         link.from = place[link.from];
         link.to = place[link.to];

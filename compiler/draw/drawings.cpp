@@ -98,6 +98,7 @@ std::vector<Scene> drawing(What what, const model::Model& model, const model::Pr
     Viewing seen = viewing;
     if (procedure != nullptr && !seen.way_to && what == What::access) {
         seen.way_to = goal_of(model, *procedure);
+        seen.procedure = procedure;
     }
     switch (what) {
     case What::access:
@@ -123,7 +124,7 @@ PageDrawings page_drawings(const model::Model& model, const model::Procedure& pr
         add_drawing(drawings, fmt::format("order-{}", ++number), std::move(part));
     }
     if (const auto goal = goal_of(model, procedure)) {
-        const Viewing near{goal, true, &in};
+        const Viewing near{goal, true, &procedure, &in};
         add_graph(drawings, "access", access_graph(model, near));
         add_graph(drawings, "held", held_graph(model, near));
         add_graph(drawings, "wiring", wiring_graph(model, near));

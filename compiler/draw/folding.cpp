@@ -1,7 +1,6 @@
 // Which items stand in one box: members of a group, and what a part carries.
 #include "draw/folding.hpp"
 
-#include "bench/missing.hpp"
 #include "language/words.hpp"
 
 #include <algorithm>
@@ -12,7 +11,6 @@ using language::fill_text;
 using language::own;
 using language::said;
 using language::text;
-using language::verb_pattern;
 using model::Item;
 using model::Role;
 
@@ -25,49 +23,7 @@ bool has_relations(const Item& item) {
            !item.needs.empty();
 }
 
-// The states in which an item no longer stands in the way, of its first set.
-model::StateSet freed(const Model& model, ItemId id) {
-    const model::Kind& kind = model.kind_of(id);
-    model::StateSet first_set = 0;
-    for (std::size_t i = 0; i < kind.states.size(); ++i) {
-        if (kind.set_of[i] == 0) {
-            first_set |= model::in_set(static_cast<model::StateId>(i));
-        }
-    }
-    const Role role = model.item(id).role;
-    if (role == Role::part) {
-        return first_set & ~kind.present;
-    }
-    return first_set & ~(model::is_tie(role) ? kind.binds : model::in_set(kind.set_first[0]));
-}
-
 } // namespace
-
-std::vector<WayStep> way_to(const Model& model, ItemId item, const Language& in) {
-    bench::Bench bench{&model, 0};
-    while (bench.variant + 1 < model::variant_count(model) && !bench.exists(item)) {
-        ++bench.variant;
-    }
-    const auto acts = bench::bring_to(bench, bench::assembled(bench), item, freed(model, item),
-                                      [](std::uint32_t) { return model::StateSet{0}; });
-    std::vector<WayStep> steps;
-    if (!acts) {
-        return steps;
-    }
-    for (const bench::Act& act : *acts) {
-        const model::Verb& verb = model.kind_of(act.item).verbs[act.verb];
-        const model::ItemRef ref{act.item, act.members, {}};
-        if (language::is_english(in)) {
-            steps.push_back({act.item, language::spaced(verb.name) + " " + said(in, model, ref)});
-            continue;
-        }
-        steps.push_back({act.item, fill_text(verb_pattern(in, verb.name),
-                                             {{"the items", said(in, model, ref)},
-                                              {"items", said(in, model, ref, false)},
-                                              {"how", ""}})});
-    }
-    return steps;
-}
 
 Folding fold(const Model& model, const std::vector<ItemId>& shown) {
     Folding folding;

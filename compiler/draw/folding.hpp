@@ -19,19 +19,10 @@ using model::Model;
 struct Viewing {
     std::optional<ItemId> way_to; // emphasised; all else is quiet
     bool way_alone = false;       // and all else is left out
+    // Whose way it is, and whose order the numbers follow; none: the shortest that the bench knows.
+    const model::Procedure* procedure = nullptr;
     const language::Language* language = &language::english();
 };
-
-// One act on the way to a part, in words: "undo the 4 lid screws".
-struct WayStep {
-    ItemId item;
-    std::string words;
-};
-
-// The acts that bring the item out of the assembled device, as the bench knows them, in the first
-// variant that has it. Empty when there is no way.
-std::vector<WayStep> way_to(const Model& model, ItemId item,
-                            const Language& in = language::english());
 
 struct Folding {
     std::vector<std::size_t> box_of;         // for each item; no_box when it has none

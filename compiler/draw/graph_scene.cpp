@@ -212,15 +212,18 @@ void paint_island(Scene& scene, const Graph& graph, const std::vector<Measured>&
     }
 }
 
-// The largest first: what stands beside each other in a row is then of like height.
+// The largest first, unless their order says something: what stands beside each other in a row is
+// then of like height.
 std::vector<Island> islands_of(const Graph& graph, const std::vector<Measured>& measured, Run run) {
     std::vector<Island> islands;
     for (std::vector<std::size_t>& boxes : pieces(graph)) {
         islands.push_back(island(graph, measured, std::move(boxes), run));
     }
-    std::stable_sort(islands.begin(), islands.end(), [](const Island& a, const Island& b) {
-        return a.placed.size.height > b.placed.size.height + 0.001;
-    });
+    if (!graph.numbered) {
+        std::stable_sort(islands.begin(), islands.end(), [](const Island& a, const Island& b) {
+            return a.placed.size.height > b.placed.size.height + 0.001;
+        });
+    }
     return islands;
 }
 

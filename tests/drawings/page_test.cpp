@@ -51,6 +51,59 @@ part side-card "side card"
 )";
 }
 
+// The tray is not in the way of the cell, and the guide takes it off all the same.
+std::string scale_and_guide() {
+    return R"(device scale "Scale"
+part chassis "chassis"
+part cover "cover"
+part board "board" in chassis
+  behind cover
+part cell "load cell" in chassis
+  behind cover
+part tray "tray"
+fastener cover-screws "cover screw" 4 x screw M3 x 8, hexalobular 10, pan
+  holds cover to chassis
+connector cell-plug "cell plug" kind locking-tab-plug
+  joins cell to board
+energy mains "mains supply" kind mains-cord
+  feeds board
+
+guide renew "Renew the load cell"
+  goal replace cell with cell-new
+  for competent
+  before unplug mains
+  spare cell-new "load cell", 1 for cell
+  tool driver "hexalobular driver 10"
+take-apart
+step tray-off "Take the tray off"
+  remove tray
+step cover-off "Take the cover off"
+  undo cover-screws with driver
+  remove cover
+step cell-out "Take the cell out"
+  disconnect cell-plug
+  remove cell
+work
+step new "Take the new one"
+  replace cell with cell-new
+put-back
+  derived
+test weigh "It weighs"
+  proves cell
+)";
+}
+
+double left_end(const draw::Scene& scene, std::string_view words) {
+    for (const draw::Shape& shape : scene.shapes) {
+        const auto* text = std::get_if<draw::Text>(&shape.form);
+        if (text != nullptr && text->words == words) {
+            return text->at.x;
+        }
+    }
+    FAIL("not in the drawing: " << words);
+    return 0;
+}
+
 } // namespace
 
 TEST_CASE("on an A4 page the letters of every sample's drawings are 2 mm high or more") {
@@ -107,4 +160,38 @@ TEST_CASE("of the way in, a page shows the way and what stands directly before i
     CHECK(page.legend.find("Left out: ") != std::string::npos);
     CHECK(page.alternative_text.find("side") == std::string::npos);
     CHECK(page.alternative_text.find("- 3. Fuse card; after 2. Inner lid\n") != std::string::npos);
+}
+
+TEST_CASE("a way is numbered as the guide goes it") {
+    const auto done = compiled(scale_and_guide());
+    REQUIRE(done.procedures.size() == 1);
+    const auto page = draw::page_drawings(done.model, done.procedures.front());
+    for (std::size_t i = 0; i < page.figures.size(); ++i) {
+        if (page.figures[i].anchor != "drawing-access") {
+            continue;
+        }
+        CHECK(page.figures[i].alternative_text == R"(- 1\. Mains supply
+- 2\. Tray
+- 3\. Cover; 4 cover screws, M3 x 8
+- 4\. Load cell; after 3. Cover; cell plug
+)");
+        CHECK(left_end(page.scenes[i], "1. Mains supply") < left_end(page.scenes[i], "2. Tray"));
+        CHECK(left_end(page.scenes[i], "2. Tray") < left_end(page.scenes[i], "3. Cover"));
+        return;
+    }
+    FAIL("the page has no such drawing");
+}
+
+TEST_CASE("the way into a device alone begins with what is unplugged") {
+    const auto done = compiled(scale_and_guide());
+    const model::Guide& guide = done.model.guides.front();
+    draw::Viewing viewing;
+    viewing.way_alone = true;
+    viewing.way_to = guide.goals.front().targets.front().ref.item;
+    const draw::Graph way = draw::access_graph(done.model, viewing);
+    INFO(way.alternative_text);
+    REQUIRE(way.boxes.size() >= 3);
+    CHECK(way.boxes[0].title == "1. Mains supply");
+    CHECK(way.boxes[1].title == "2. Cover");
+    CHECK(way.boxes[2].title == "3. Load cell");
 }

@@ -4,7 +4,7 @@
 #include "model/fitting.hpp"
 
 #include <algorithm>
-#include <fmt/core.h>
+#include <fmt/format.h>
 
 namespace matchmark::check::rules {
 
@@ -32,6 +32,63 @@ const model::Resource* untold(const Walk& walk, const Event& event) {
     return named;
 }
 
+// Each word of at least three letters, between hyphens or spaces.
+std::vector<std::string_view> words_of(std::string_view text) {
+    std::vector<std::string_view> words;
+    for (std::size_t at = 0; at < text.size();) {
+        const std::size_t end = std::min(text.find_first_of("- ", at), text.size());
+        if (end - at >= 3)
+            words.push_back(text.substr(at, end - at));
+        at = end + 1;
+    }
+    return words;
+}
+
+// How many words of the one begin a word of the drive's name or title.
+std::ptrdiff_t likeness(std::string_view said, const model::Drive& drive) {
+    const std::string known = drive.name + " " + drive.title;
+    const auto candidates = words_of(known);
+    const auto words = words_of(said);
+    return std::count_if(words.begin(), words.end(), [&](std::string_view word) {
+        return std::any_of(candidates.begin(), candidates.end(),
+                           [&](std::string_view one) { return one.starts_with(word); });
+    });
+}
+
+// The drives most like what is said, that come in that size: a `hex-socket 5` may be a `hexagon 5`.
+std::string drives_like(const model::Model& model, const std::string& said,
+                        const std::string& size) {
+    constexpr std::size_t most_named = 3;
+    std::ptrdiff_t best = 1;
+    std::vector<std::string> names;
+    for (const model::Drive& drive : model.drives) {
+        const std::ptrdiff_t like = likeness(said, drive);
+        if (like < best || std::none_of(drive.sizes.begin(), drive.sizes.end(),
+                                        [&](const auto& known) { return known.size == size; }))
+            continue;
+        if (like > best)
+            names.clear();
+        best = like;
+        if (names.size() < most_named)
+            names.push_back(fmt::format("`{} {}`", drive.name, size));
+    }
+    return fmt::format("{}", fmt::join(names, ", "));
+}
+
+std::string add_the_drive(const model::Model& model, const model::Item& item) {
+    for (const model::SpecPhrase& phrase : item.spec) {
+        for (std::size_t i = 0; i + 1 < phrase.words.size(); ++i) {
+            const std::string& said = phrase.words[i];
+            const std::string& size = phrase.words[i + 1];
+            const std::string like = drives_like(model, said, size);
+            if (!like.empty())
+                return fmt::format("`{} {}` names no drive; with a word in common: {}", said, size,
+                                   like);
+        }
+    }
+    return "add the drive and its size, such as `hexagon-head 13`";
+}
+
 void find_no_drive(const Walk& walk, std::vector<Diagnostic>& findings) {
     std::vector<model::ItemId> reported;
     for (const Event& event : walk.events) {
@@ -49,9 +106,8 @@ void find_no_drive(const Walk& walk, std::vector<Diagnostic>& findings) {
         finding.label = "any tool would do";
         finding.related.push_back({walk.action(event)->head, "turned with `" + tool->name + "`"});
         finding.why = fmt::format("whether `{}` fits cannot be checked", tool->name);
-        finding.help =
-            "add the drive and its size, such as `hexagon-head 13`; `matchmark kinds drives` "
-            "lists them";
+        finding.help = add_the_drive(walk.model, walk.model.item(id)) +
+                       "; `matchmark kinds drives` lists them";
         findings.push_back(std::move(finding));
     }
 }

@@ -850,6 +850,29 @@ step off "Take it off"
 put-back
   derived
 
+--- dev-drive-misnamed
+device drive-misnamed "Drive misnamed"
+part base "base"
+part cover "cover"
+fastener front "front screw" 2 x screw M6 x 20, hex-socket 5
+  holds      cover to base
+
+--- drive-misnamed
+# advice elsewhere [no-drive] any tool would do
+use "dev-drive-misnamed.mmk"
+guide drive-misnamed "Take it off"
+  for        competent
+  tool       driver "driver"
+
+take-apart
+
+step off "Take it off"
+  undo       front with driver
+  remove     cover
+
+put-back
+  derived
+
 --- drive-of-nobody-and-no-tool
 # advice elsewhere [no-drive] any tool would do
 use "dev-drive-of-nobody.mmk"

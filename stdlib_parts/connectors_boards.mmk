@@ -103,7 +103,7 @@ kind friction-ribbon "friction ribbon socket" is connector
 kind heat-bonded-ribbon "heat-bonded ribbon" is connector
   states     bonded, apart
   peel       bonded -> apart by hot-air-gun takes 60 s
-  bond       apart -> bonded by heat-bonder takes 60 s
+  rebond     apart -> bonded by heat-bonder takes 60 s
   one use
   notice: A crease cuts the tracks. Peel the ribbon flat and slowly.
 

@@ -142,6 +142,11 @@ void Parser::keyed(std::size_t number, Body here, const Row& found, std::uint32_
     match(number, LineShape::detail, line.head.end, found.rest);
 }
 
+// Would a line of a step that begins with it be read as something other than an action?
+bool starts_other_lines(std::string_view word) {
+    return starts_declaration(word) || prose_keyword(word) != Keyword::none || word == "photo";
+}
+
 // A line that opens with a number, a verb, or a word that may not stand here.
 void Parser::unkeyed(std::size_t number, Body here, Span word) {
     const RawLine& raw = raws[number];
@@ -161,16 +166,30 @@ void Parser::unkeyed(std::size_t number, Body here, Span word) {
     }
     const bool verb = is_verb(scene(raw), word);
     const bool arrow = scene(raw).slice(raw.content, raw.end).find("->") != std::string_view::npos;
+    const bool taken = starts_other_lines(scene(raw).slice(word));
     if (here == Body::kind && verb && arrow) {
         line.keyword = Keyword::verb;
         line.head = word;
-        match(number, LineShape::detail, word.end, match_verb_definition);
-    } else if (here == Body::step && verb && !starts_declaration(scene(raw).slice(word)) &&
-               prose_keyword(scene(raw).slice(word)) == Keyword::none) {
+        if (taken) {
+            verb_is_taken(number, word);
+        } else {
+            match(number, LineShape::detail, word.end, match_verb_definition);
+        }
+    } else if (here == Body::step && verb && !taken) {
         action(number, word);
     } else {
         not_a_detail(number, here, word);
     }
+}
+
+// An action that begins with such a word could not be read.
+void Parser::verb_is_taken(std::size_t number, Span word) {
+    const std::string name(scene(raws[number]).slice(word));
+    Diagnostic finding =
+        syntax_finding("`" + name + "` is a word of the language and cannot be a verb", word);
+    finding.why = "no action could begin with it";
+    finding.help = "give the verb another name, such as `" + name + "-on`";
+    broken(number, std::move(finding));
 }
 
 void Parser::numbered(std::size_t number, Body here) {

@@ -61,6 +61,7 @@ struct Parser {
     void colon(std::size_t number, Body here, Span word, std::uint32_t colon_at);
     void keyed(std::size_t number, Body here, const Row& found, std::uint32_t length);
     void unkeyed(std::size_t number, Body here, Span word);
+    void verb_is_taken(std::size_t number, Span word);
     void numbered(std::size_t number, Body here);
     void action(std::size_t number, Span word);
     bool mend_bullet(std::size_t number, Span word);

@@ -213,6 +213,8 @@ void read_measured(ActionPlace& place, Reader& reader, Action& action) {
 
 } // namespace
 
+bool is_own_verb(std::string_view verb) { return sort_of(verb) != ActionSort::verb; }
+
 std::vector<model::ResourceId> read_resources(ActionPlace& place, Reader& reader) {
     std::vector<model::ResourceId> found;
     const auto& resources = place.guide.resources;

@@ -11,6 +11,9 @@ struct ActionPlace {
     Alias alias;               // a spare's name stands for the item that it renews
 };
 
+// `replace`, `measure` and the like: what the compiler itself knows how to do, whatever the kind.
+bool is_own_verb(std::string_view verb);
+
 // The reader stands after the verb. Nothing when no item of it could be found.
 std::optional<model::Action> read_action(ActionPlace& place, syntax::Reader& reader, Span verb,
                                          Span line);

@@ -1,5 +1,6 @@
 // Kinds, drives, threads and hazards, as the parts library and authors' files declare them.
 #include "model/role_words.hpp"
+#include "resolve/actions.hpp"
 #include "resolve/parts.hpp"
 #include "resolve/values.hpp"
 
@@ -123,6 +124,12 @@ void read_verb(Context& context, Kind& kind, const Line& line, Reader& reader) {
         return;
     }
     verb.to = *state;
+    if (is_own_verb(verb.name)) {
+        Diagnostic& finding = report(context, "bad-kind", line.head,
+                                     fmt::format("`{}` is done to items of every kind", verb.name));
+        finding.why = "an action that begins with it would not mean this verb";
+        finding.help = "give the verb another name";
+    }
     if (const model::Verb* same = model::find_verb(kind, verb.name)) {
         report_duplicate(context, line.head, same->span);
         return;

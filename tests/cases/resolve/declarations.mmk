@@ -131,6 +131,20 @@ kind glue-line "glue line" is bond
   states     set, cut
   cut        set -> cut by hand
 
+--- verb-of-the-language
+kind odd-clip "odd clip" is fastener
+  states     on, off
+  # error 3-6 [syntax] `part` is a word of the language and cannot be a verb; give the verb another name, such as `part-on`
+  part       on -> off by hand
+  push       off -> on by hand
+
+--- verb-of-the-compiler
+kind odd-cell "odd cell" is part
+  states     in, out
+  # error 3-9 [bad-kind] `replace` is done to items of every kind; give the verb another name
+  replace    in -> out by hand
+  fit        out -> in by hand
+
 --- no-way-there
 # error 6-9 [bad-kind] kind `trap`: no verb leads to `ajar`; add a verb, `VERB in -> ajar`, or leave the state out
 kind trap "trap" is part

@@ -98,6 +98,24 @@ bool cut_at_once(const Kind& kind) {
     });
 }
 
+bool may_supply(const Kind& kind) {
+    return cut_from_outside(kind) && (cut_at_once(kind) || taken_back(kind, 0) == 0);
+}
+
+// Sources are many and their kinds few: a kind is looked at once for all in a row that are of it.
+bool any_supply_on(const Bench& bench, const State& state, ItemId but) {
+    const Kind* seen = nullptr;
+    bool may = false;
+    return std::any_of(bench.model->sources.begin(), bench.model->sources.end(), [&](ItemId id) {
+        const Kind& kind = bench.model->kind_of(id);
+        if (&kind != seen) {
+            seen = &kind;
+            may = may_supply(kind);
+        }
+        return may && id != but && bench.exists(id) && is_live(bench, state, id);
+    });
+}
+
 // The part from which power goes on to the item, of which `leading` are all, among those that the
 // source feeds; unknown when it does not come there.
 ItemId fed_towards(const Bench& bench, const UnderPower& leading, ItemId source, ItemId item) {
@@ -129,9 +147,8 @@ bool is_everywhere(const Bench& bench, ItemId id) {
 }
 
 bool is_supply(const Bench& bench, ItemId id) {
-    const Kind& kind = bench.model->kind_of(id);
-    return bench.exists(id) && !bench.model->item(id).feeds.empty() && cut_from_outside(kind) &&
-           (cut_at_once(kind) || taken_back(kind, 0) == 0);
+    return bench.exists(id) && !bench.model->item(id).feeds.empty() &&
+           may_supply(bench.model->kind_of(id));
 }
 
 std::vector<ItemId> supplies_of(const Bench& bench, ItemId item) {
@@ -155,9 +172,7 @@ std::optional<StillLive> supply_still_on(const Bench& bench, const State& state,
     const Kind& kind = bench.model->kind_of(act.item);
     if (!is_taken_back(kind, kind.verbs[act.verb]))
         return std::nullopt;
-    const auto& sources = bench.model->sources;
-    if (std::none_of(sources.begin(), sources.end(),
-                     [&](ItemId id) { return is_live(bench, state, id); }))
+    if (!any_supply_on(bench, state, act.item))
         return std::nullopt;
     const UnderPower leading = leading_to(bench, &state, {act.item});
     std::optional<StillLive> first; // of several, the one declared first
@@ -170,7 +185,7 @@ std::optional<StillLive> supply_still_on(const Bench& bench, const State& state,
             first = StillLive{id, fed};
     };
     if (is_everywhere(bench, act.item)) {
-        for (const ItemId id : sources)
+        for (const ItemId id : bench.model->sources)
             look_at(id);
     }
     for (const ItemId item : leading.items) {

@@ -36,7 +36,7 @@ struct Graph {
     std::string legend; // one line below the title: how to read it
     std::vector<Box> boxes;
     std::vector<Link> links;
-    bool numbered = false; // boxes stand in the order in which they are to be read
+    bool numbered = false;          // boxes stand in the order in which they are to be read
     std::vector<std::string> apart; // what has no link, in words, listed at the foot
     std::string alternative_text;
 };

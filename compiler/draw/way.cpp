@@ -46,7 +46,8 @@ bench::Bench bench_with(const Model& model, ItemId item) {
 
 // A plug is pulled before anything is opened: OSHA 29 CFR 1910.147(d), isolation first. The acts
 // stay as they were where the bench does not let it be.
-std::vector<bench::Act> outside_first(const bench::Bench& bench, std::vector<bench::Act> acts) {
+std::vector<bench::Act> outside_first(const bench::Bench& bench,
+                                      const std::vector<bench::Act>& acts) {
     std::vector<bench::Act> order;
     std::vector<bench::Act> later;
     bench::State state = bench::assembled(bench);
@@ -97,13 +98,13 @@ model::StateSet changed(const Model& model, ItemId id) {
 
 std::vector<WayStep> way_to(const Model& model, ItemId item, const language::Language& in) {
     const bench::Bench bench = bench_with(model, item);
-    auto acts = bench::bring_to(bench, bench::assembled(bench), item, freed(model, item),
-                                [](std::uint32_t) { return model::StateSet{0}; });
+    const auto acts = bench::bring_to(bench, bench::assembled(bench), item, freed(model, item),
+                                      [](std::uint32_t) { return model::StateSet{0}; });
     std::vector<WayStep> steps;
     if (!acts) {
         return steps;
     }
-    for (const bench::Act& act : outside_first(bench, std::move(*acts))) {
+    for (const bench::Act& act : outside_first(bench, *acts)) {
         const model::Verb& verb = model.kind_of(act.item).verbs[act.verb];
         steps.push_back(step_of(model, {act.item, act.members, {}}, verb.name, in));
     }

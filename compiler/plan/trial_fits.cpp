@@ -59,6 +59,9 @@ public:
         for (const Step* test : tests)
             trials_.push_back(listed(*test, renewed));
         fits_.resize(tests.size());
+        for (std::size_t trial = 0; trial < trials_.size(); ++trial)
+            ready_at_.emplace_back(trials_[trial].not_before, trial);
+        std::sort(ready_at_.begin(), ready_at_.end());
     }
 
     std::vector<TrialFits> run() {
@@ -159,10 +162,10 @@ private:
         }
         for (const std::size_t list : turned)
             note(point, trial_of_list_[list - first_of_trials_]);
-        for (std::size_t trial = 0; trial < trials_.size(); ++trial) {
-            if (trials_[trial].not_before == point)
-                note(point, trial);
-        }
+        while (next_ready_ < ready_at_.size() && ready_at_[next_ready_].first < point)
+            ++next_ready_;
+        for (auto at = next_ready_; at < ready_at_.size() && ready_at_[at].first == point; ++at)
+            note(point, ready_at_[at].second);
     }
 
     void note_all(std::size_t point) {
@@ -201,6 +204,8 @@ private:
     std::size_t first_of_trials_ = 0;
     std::vector<std::size_t> trial_of_list_; // from `first_of_trials_` on
     std::vector<Trial> trials_;
+    std::vector<std::pair<std::size_t, std::size_t>> ready_at_; // `not_before`, and the trial
+    std::size_t next_ready_ = 0;                                // into the list above
     std::vector<TrialFits> fits_;
 };
 

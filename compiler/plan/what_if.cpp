@@ -63,7 +63,7 @@ std::int64_t share_of(std::int64_t weight, std::size_t members, std::size_t of_a
     const std::int64_t milliseconds = milliseconds_of(weight);
     const double share = static_cast<double>(milliseconds) * static_cast<double>(members) /
                          static_cast<double>(of_all);
-    return std::llround(share) * millisecond + 1;
+    return std::llround(share) * millisecond + weight_of_act;
 }
 
 // A device of its own, from which relations are taken away and to which they are given back.

@@ -7,5 +7,6 @@ int main() {
     const bool bench = matchmark::properties::comes_back_together();
     const bool tallies = matchmark::properties::tallies_agree();
     const bool guides = matchmark::properties::guides_hold();
-    return bench && tallies && guides ? EXIT_SUCCESS : EXIT_FAILURE;
+    const bool kinds = matchmark::properties::kinds_hold();
+    return bench && tallies && guides && kinds ? EXIT_SUCCESS : EXIT_FAILURE;
 }

@@ -10,5 +10,8 @@ bool tallies_agree();
 // Devices as text: what is planned can be done, what is drafted checks clean, what is written out
 // is the same work, another layout is the same text.
 bool guides_hold();
+// Each kind of the parts library comes off and goes back in a guide that is drafted and written
+// out.
+bool kinds_hold();
 
 } // namespace matchmark::properties

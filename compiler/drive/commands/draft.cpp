@@ -95,6 +95,21 @@ bool same_in_all(const DeviceGoal& device, const plan::WayIn& way) {
     return true;
 }
 
+// What is renewed is emptied on the way; where that cannot be, the way without it is drafted, and
+// the draft's own check tells what still stands in the part.
+plan::WayIn way_for(DeviceGoal& device, const plan::DraftGoal& goal) {
+    plan::WayInLimits limits;
+    limits.by_reason = true;
+    const bench::Bench on{&device.done.model, device.variant};
+    device.goal.renewed = goal.verb == "replace";
+    plan::WayIn way = plan::way_in(on, device.goal, limits);
+    if (device.goal.renewed && way.proof == plan::Proof::impossible) {
+        device.goal.renewed = false;
+        way = plan::way_in(on, device.goal, limits);
+    }
+    return way;
+}
+
 int deliver_draft(const DraftOptions& options, const MendedDraft& guide, Terminal& terminal) {
     if (options.output.empty()) {
         terminal.out << guide.text;
@@ -124,15 +139,13 @@ int draft_guide(const DraftOptions& options, Terminal& terminal) {
     if (const int* failed = std::get_if<int>(&read)) {
         return *failed;
     }
-    const auto& device = std::get<DeviceGoal>(read);
+    auto device = std::get<DeviceGoal>(read);
     const model::Model& model = device.done.model;
     plan::DraftGoal goal{words.verb, device.goal.items, ""};
     if (!can_be_done(model, goal, terminal)) {
         return exit_failed;
     }
-    plan::WayInLimits limits;
-    limits.by_reason = true;
-    const plan::WayIn way = plan::way_in({&model, device.variant}, device.goal, limits);
+    const plan::WayIn way = way_for(device, goal);
     if (way.proof == plan::Proof::impossible || way.proof == plan::Proof::unknown) {
         fail(terminal, draft_command, "there is no way in; `matchmark plan --reach` says why");
         return exit_findings;

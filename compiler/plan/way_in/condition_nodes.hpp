@@ -25,7 +25,7 @@ public:
         }
     }
 
-    void build();
+    void build(const std::vector<WayInGoal>& goals);
     NodeIndex goal_node(const WayInGoal& goal);
     void finish();
 
@@ -47,6 +47,8 @@ private:
     void add_supplies_off(const Task& task, std::vector<NodeIndex>& all);
     void add_held(const Task& task, const std::vector<model::ItemId>& moved,
                   std::vector<NodeIndex>& all);
+    void add_emptied(const Task& task, const std::vector<WayInGoal>& goals,
+                     std::vector<NodeIndex>& all);
     void add_touched_hazards(const Task& task, std::vector<NodeIndex>& all);
     void add_opened_hazards(std::vector<std::vector<NodeIndex>>& needs);
     void bar_openers(model::ItemId id, std::size_t use, model::ItemId open,

@@ -1,6 +1,7 @@
 // Builds, for each task, what it waits for: reach, needs, live sources, ties, what blocks, hazards.
 #include "plan/way_in/conditions.hpp"
 
+#include "bench/contents.hpp"
 #include "bench/isolation.hpp"
 #include "bench/power.hpp"
 #include "plan/way_in/condition_nodes.hpp"
@@ -354,7 +355,28 @@ NodeIndex Conditions::goal_node(const WayInGoal& goal) {
     return add(NodeSort::all, std::move(all));
 }
 
-void Conditions::build() {
+// What stands in a part that is renewed is let out before the part comes out.
+void Conditions::add_emptied(const Task& task, const std::vector<WayInGoal>& goals,
+                             std::vector<NodeIndex>& all) {
+    const ItemId id = graph_.units[task.unit].item;
+    const bool renewed = std::any_of(goals.begin(), goals.end(), [&](const WayInGoal& goal) {
+        return goal.renewed && among(goal.items, id);
+    });
+    if (!renewed || !leaves(task))
+        return;
+    for (const ItemId fluid : bench::fluids_in(bench_, id)) {
+        const Kind& kind = model_.kind_of(fluid);
+        StateId empty = 0;
+        while (empty < kind.states.size() &&
+               (kind.set_of[empty] != 0 || contains(kind.present, empty)))
+            ++empty;
+        if (bench::is_filled(bench_, start_, fluid) && empty < kind.states.size())
+            all.push_back(left({fluid, {}, {}}, kind.present,
+                               {ReasonSort::needs, {}, fluid, id, empty, model_.item(fluid).span}));
+    }
+}
+
+void Conditions::build(const std::vector<WayInGoal>& goals) {
     for (TaskIndex t = 0; t < graph_.tasks.size(); ++t) {
         graph_.tasks[t].done = add(NodeSort::task, {});
         graph_.task_of_node.resize(graph_.nodes.size());
@@ -371,6 +393,7 @@ void Conditions::build() {
         add_needs(task, needs[t]);
         add_live(task, moved, needs[t]);
         add_supplies_off(task, needs[t]);
+        add_emptied(task, goals, needs[t]); // before what holds the part is undone
         if (moves)
             add_held(task, moved, needs[t]);
         add_touched_hazards(task, needs[t]);
@@ -405,7 +428,7 @@ void Conditions::finish() {
 std::vector<NodeIndex> add_conditions(TaskGraph& graph, const std::vector<WayInGoal>& goals,
                                       const std::vector<Relation>& relations) {
     Conditions conditions(graph, relations);
-    conditions.build();
+    conditions.build(goals);
     std::vector<NodeIndex> nodes;
     std::transform(goals.begin(), goals.end(), std::back_inserter(nodes),
                    [&](const WayInGoal& goal) { return conditions.goal_node(goal); });

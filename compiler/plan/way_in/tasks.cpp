@@ -80,6 +80,17 @@ void add_units(TaskGraph& graph) {
     }
 }
 
+// What goes along when a part is moved, up to so many that acts still count for more. Of ways that
+// take as long in as many acts, the one that moves least is what a bench would choose: the cover
+// comes off the frame, not the frame with all that is in it from the cover.
+std::int64_t carried_along(const bench::Bench& bench, const Unit& unit) {
+    constexpr std::size_t most = 99;
+    const bool moves = bench.model->item(unit.item).role == model::Role::part && unit.set == 0;
+    return moves
+               ? static_cast<std::int64_t>(std::min(carried_by(bench, unit.item).size() - 1, most))
+               : 0;
+}
+
 void add_tasks(TaskGraph& graph) {
     const Model& model = *graph.bench->model;
     const WorkTimes times(model);
@@ -88,6 +99,7 @@ void add_tasks(TaskGraph& graph) {
         const Unit& unit = graph.units[u];
         const Item& item = model.item(unit.item);
         const Kind& kind = model.kind(item.kind);
+        const std::int64_t along = carried_along(*graph.bench, unit);
         for (std::size_t v = 0; v < kind.verbs.size(); ++v) {
             const model::Verb& verb = kind.verbs[v];
             if (kind.set_of[verb.to] != unit.set)
@@ -104,7 +116,8 @@ void add_tasks(TaskGraph& graph) {
                 task.to = verb.to;
                 task.act = {unit.item, task.verb, unit.whole ? Members{} : unit.members, true};
                 const double alone = times.act(item.kind, v, unit.members.size()).alone();
-                task.weight = std::llround(alone * 1000) * (weight_of_second / 1000) + 1;
+                task.weight =
+                    std::llround(alone * 1000) * (weight_of_second / 1000) + weight_of_act + along;
                 task.tools = tools_for(model, item, verb);
                 graph.tasks_of[u].push_back(static_cast<TaskIndex>(graph.tasks.size()));
                 graph.tasks.push_back(std::move(task));

@@ -41,7 +41,7 @@ struct Task {
     model::StateId from = 0;
     model::StateId to = 0;
     bench::Act act;
-    std::int64_t weight = 0; // milliseconds, then acts: compared as one number
+    std::int64_t weight = 0; // milliseconds, then acts, then what is carried along: as one number
     std::vector<std::string> tools;
     NodeIndex needs = 0; // its conditions but for the from-state
     NodeIndex done = 0;  // the task's own node
@@ -72,8 +72,9 @@ struct TaskGraph {
     std::vector<NodeIndex> let_go;                     // conditions that are not asked for now
 };
 
-constexpr std::int64_t weight_of_second = 1'000'000'000;
-// Whole ones: what is left counts acts.
+constexpr std::int64_t weight_of_second = 100'000'000'000;
+constexpr std::int64_t weight_of_act = 10'000;
+// Whole ones: what is left counts acts and what they carry along.
 constexpr std::int64_t milliseconds_of(std::int64_t weight) {
     return weight / (weight_of_second / 1000);
 }

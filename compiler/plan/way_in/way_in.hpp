@@ -18,6 +18,7 @@ struct WayInGoal {
     std::vector<model::ItemId> items;
     bool expose =
         false; // within reach is enough; else a part is out, a tie parted, a fluid drained
+    bool renewed = false; // what stands in a part is let out before the part comes out
 };
 
 // One line of work: a verb on all members that move alike.

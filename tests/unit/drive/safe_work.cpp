@@ -123,3 +123,27 @@ TEST_CASE("draft: a job of two trades is for a reader who holds both licences") 
     CHECK(desk.run({"check", "fan.mmk"}) == 1);
     CHECK(desk.told("only by a licensed electrician"));
 }
+
+TEST_CASE("draft: what stands in a part is let out before anything that holds the part is undone") {
+    Desk desk;
+    desk.disk.files["chiller.mmk"] = R"(device chiller "Chiller"
+part frame "frame"
+part panel "panel"
+  covers     coil
+part coil "cooling coil" in frame
+fastener coil-screws "coil screw" 4 x screw M5 x 12, hexalobular 25
+  holds      coil to frame
+fluid gas "refrigerant" in coil 0.2 kg kind refrigerant
+)";
+    REQUIRE(desk.run({"draft", "chiller.mmk", "--goal", "replace coil", "-o", "coil.mmk"}) == 0);
+    const std::string& guide = desk.disk.files["coil.mmk"];
+    INFO(guide);
+    const auto at = [&](const char* line) { return guide.find(line); };
+    CHECK(at("licensed \"refrigeration technician\"") != std::string::npos);
+    CHECK(at("remove     panel") < at("recover    gas"));
+    CHECK(at("recover    gas") < at("undo       coil-screws"));
+    CHECK(at("undo       coil-screws") < at("replace    coil"));
+    // Another job on the same device leaves it in.
+    REQUIRE(desk.run({"draft", "chiller.mmk", "--goal", "replace panel", "-o", "panel.mmk"}) == 0);
+    CHECK(desk.disk.files["panel.mmk"].find("gas") == std::string::npos);
+}

@@ -135,6 +135,15 @@ UnderPower under_power_with(const Bench& bench, const State* state,
     return spread.all();
 }
 
+std::vector<ItemId> fed_by_all(const Bench& bench, const std::vector<ItemId>& sources) {
+    std::vector<ItemId> fed;
+    for (const ItemId source : sources) {
+        const auto& feeds = bench.model->item(source).feeds;
+        fed.insert(fed.end(), feeds.begin(), feeds.end());
+    }
+    return fed;
+}
+
 UnderPower leading_to(const Bench& bench, const State* state, const std::vector<ItemId>& items) {
     PowerSpread spread(bench, state, Towards::what_feeds);
     spread.add_all(items);

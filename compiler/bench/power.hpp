@@ -24,6 +24,9 @@ struct UnderPower {
 UnderPower under_power_with(const Bench& bench, const State* state,
                             const std::vector<ItemId>& parts);
 
+// What these sources feed, each by its own line.
+std::vector<ItemId> fed_by_all(const Bench& bench, const std::vector<ItemId>& sources);
+
 // The other way round: the items from which power would come to one of these.
 UnderPower leading_to(const Bench& bench, const State* state, const std::vector<ItemId>& items);
 

@@ -29,11 +29,7 @@ std::vector<ItemId> sources_of(const Bench& bench, ItemId item) {
 // What is under power with what these feed, and the energy that is everywhere.
 std::vector<ItemId> all_charged(const Bench& bench, const State* state,
                                 const std::vector<ItemId>& sources) {
-    std::vector<ItemId> fed;
-    for (const ItemId source : sources) {
-        const auto& feeds = bench.model->item(source).feeds;
-        fed.insert(fed.end(), feeds.begin(), feeds.end());
-    }
+    std::vector<ItemId> fed = fed_by_all(bench, sources);
     for (std::uint32_t i = 0; i < bench.model->items.size(); ++i) {
         if (is_everywhere(bench, ItemId{i}))
             fed.push_back(ItemId{i});

@@ -35,12 +35,7 @@ std::vector<ItemId> all_sources(const Bench& bench) {
 
 UnderPower under_power_of(const Bench& bench, const State* state,
                           const std::vector<ItemId>& sources) {
-    std::vector<ItemId> fed;
-    for (const ItemId source : sources) {
-        const auto& feeds = bench.model->item(source).feeds;
-        fed.insert(fed.end(), feeds.begin(), feeds.end());
-    }
-    return under_power_with(bench, state, fed);
+    return under_power_with(bench, state, fed_by_all(bench, sources));
 }
 
 // Those that may come to any of the items; to a tie, where they come to what it ties.

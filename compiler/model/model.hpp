@@ -7,7 +7,6 @@
 #include "model/timing.hpp"
 
 #include <string>
-#include <unordered_map>
 #include <vector>
 
 namespace matchmark::model {

@@ -1,6 +1,7 @@
 // What is offered where safety is at stake: a trial that can be closed, every licence that a job
 // takes.
 #include "unit/drive/bench_files.hpp"
+#include "unit/drive/winch_files.hpp"
 
 #include <doctest/doctest.h>
 
@@ -11,43 +12,8 @@ using test::Desk;
 
 namespace {
 
-const std::string winch = R"(device winch "Winch"
-
-energy mains "mains cord" kind mains-cord 230 V
-  feeds      motor
-part frame "frame"
-part cover "cover" kind panel
-  covers     motor, motor-plug
-part motor "motor"
-connector motor-plug "motor plug" kind locking-tab-plug
-  joins      motor to frame
-function haul "It hauls"
-  through    motor, motor-plug
-
-guide renew-motor "Renew the motor"
-  goal       replace motor with motor-new
-  for        competent
-  before     unplug mains
-  spare      motor-new "motor", 1, 80.00 EUR for motor
-
-take-apart
-
-step open "Take the motor out"
-  remove     cover
-  disconnect motor-plug
-  remove     motor
-
-work
-
-step renew "Take the new one"
-  replace    motor with motor-new
-
-put-back
-
-step motor-in "Put the motor in"
-  fit        motor
-  connect    motor-plug
-
+// The motor is tried on the bench, and the winch closed dead.
+const std::string tried_open = R"(
 step power-on "Power for the trial"
   plug-in    mains
 
@@ -80,33 +46,35 @@ connector union "gas union" kind gas-union
   joins      valve to frame
 )";
 
-std::string winch_with(const std::string& line) {
-    std::string text = winch;
-    return text.replace(text.find("test-line"), std::string("test-line").size(), line);
+Desk with_test_line(const std::string& line) {
+    std::string back = tried_open;
+    back.replace(back.find("test-line"), std::string("test-line").size(), line);
+    Desk desk;
+    desk.disk.files["winch.mmk"] = test::winch;
+    desk.disk.files["renew.mmk"] = test::renewing(back);
+    return desk;
 }
 
 } // namespace
 
 TEST_CASE("live-test: a test that its own `when` keeps open is offered closed") {
-    Desk desk;
-    desk.disk.files["winch.mmk"] = winch_with("  when       cover out\n");
-    CHECK(desk.run({"check", "winch.mmk"}) == 1);
+    Desk desk = with_test_line("  when       cover out\n");
+    CHECK(desk.run({"check", "renew.mmk"}) == 1);
     CHECK(desk.told("[live-test]"));
     CHECK(desk.told("try it closed, without `cover out`"));
     CHECK(desk.told("`mains plugged`"));
-    CHECK(desk.run({"mend", "winch.mmk"}) == 1); // it may be meant: not without --all
-    CHECK(desk.run({"mend", "--all", "winch.mmk"}) == 0);
-    CHECK(desk.run({"check", "winch.mmk"}) == 0);
-    const std::string& mended = desk.disk.files["winch.mmk"];
+    CHECK(desk.run({"mend", "renew.mmk"}) == 1); // it may be meant: not without --all
+    CHECK(desk.run({"mend", "--all", "renew.mmk"}) == 0);
+    CHECK(desk.run({"check", "renew.mmk"}) == 0);
+    const std::string& mended = desk.disk.files["renew.mmk"];
     CHECK(mended.find("cover out") == std::string::npos);
     CHECK(mended.find("test haul") > mended.find("step power \"Restore"));
 }
 
 TEST_CASE("live-test: what the `when` says beside the cover is kept") {
-    Desk desk;
-    desk.disk.files["winch.mmk"] = winch_with("  when       cover out, motor-plug connected\n");
-    CHECK(desk.run({"mend", "--all", "winch.mmk"}) == 0);
-    CHECK(desk.disk.files["winch.mmk"].find("  when       motor-plug connected\n") !=
+    Desk desk = with_test_line("  when       cover out, motor-plug connected\n");
+    CHECK(desk.run({"mend", "--all", "renew.mmk"}) == 0);
+    CHECK(desk.disk.files["renew.mmk"].find("  when       motor-plug connected\n") !=
           std::string::npos);
 }
 

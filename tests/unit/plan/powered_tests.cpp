@@ -1,59 +1,14 @@
 // A test of what a source feeds is done with its supply on: where it is put, what moves it there,
 // and what the page says before one that is done open.
 #include "unit/drive/bench_files.hpp"
+#include "unit/drive/winch_files.hpp"
 
 #include <doctest/doctest.h>
 
 using namespace matchmark;
 using test::Desk;
-
-namespace {
-
-constexpr const char* winch = R"(device winch "Winch"
-
-energy mains "mains cord" kind mains-cord 230 V
-  feeds      motor
-part frame "frame"
-part cover "cover" kind panel
-  covers     motor, motor-plug
-part motor "motor"
-connector motor-plug "motor plug" kind locking-tab-plug
-  joins      motor to frame
-function haul "It hauls"
-  through    motor, motor-plug
-)";
-
-// A guide with its way back written out.
-std::string renewing(const std::string& back) {
-    return R"(use "winch.mmk"
-
-guide renew-motor "Renew the motor"
-  goal       replace motor with motor-new
-  for        competent
-  before     unplug mains
-  spare      motor-new "motor", 1, 80.00 EUR for motor
-
-take-apart
-
-step open "Take the motor out"
-  remove     cover
-  disconnect motor-plug
-  remove     motor
-
-work
-
-step renew "Take the new one"
-  replace    motor with motor-new
-
-put-back
-
-step motor-in "Put the motor in"
-  fit        motor
-  connect    motor-plug
-)" + back;
-}
-
-} // namespace
+using test::renewing;
+using test::winch;
 
 TEST_CASE("a draft cuts the supply off before it waits for what runs out") {
     Desk desk;

@@ -18,8 +18,8 @@ kind torsion-spring "torsion spring" is part
   also       loaded, held, free
   pin        loaded -> held by locking-pin takes 30 s
   unpin      held -> loaded by locking-pin takes 30 s
-  let-down   held -> free by hand or winding-bar takes 30 s
-  wind-up    free -> held by hand or winding-bar takes 30 s
+  let-down   held -> free by winding-bar takes 30 s
+  wind-up    free -> held by winding-bar takes 30 s
   remove     in -> out by hand takes 6 s
   fit        out -> in by hand takes 10 s
   hazard     spring-force until held, free on touch
@@ -36,8 +36,8 @@ kind extension-spring "extension spring" is part
 kind spring-barrel "wound spring in a barrel" is part
   states     in, out
   also       wound, let-down
-  let-down   wound -> let-down by winding-key or hand takes 60 s
-  wind-up    let-down -> wound by winding-key or hand takes 60 s
+  let-down   wound -> let-down by winding-key or hand from outside takes 60 s
+  wind-up    let-down -> wound by winding-key or hand from outside takes 60 s
   remove     in -> out by hand takes 15 s
   fit        out -> in by hand takes 20 s
   hazard     spring-force until let-down on touch
@@ -45,8 +45,8 @@ kind spring-barrel "wound spring in a barrel" is part
 kind recoil-starter "recoil starter" is part
   states     in, out
   also       wound, run-out
-  let-down   wound -> run-out by hand takes 30 s
-  wind-up    run-out -> wound by hand takes 30 s
+  let-down   wound -> run-out by hand from outside takes 30 s
+  wind-up    run-out -> wound by hand from outside takes 30 s
   remove     in -> out by hand takes 10 s
   fit        out -> in by hand takes 10 s
   hazard     flying-parts until run-out on touch

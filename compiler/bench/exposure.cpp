@@ -118,6 +118,10 @@ bool is_dangerous(const Bench& bench, const State& state, ItemId id) {
            });
 }
 
+bool is_met_by_hand(const Item& danger) {
+    return danger.role == Role::part || (danger.role == Role::energy && danger.carrier.known());
+}
+
 std::optional<Exposure> laid_bare(const Bench& bench, const State& start, const State& state,
                                   ItemId id) {
     const auto& hazards = bench.model->kind_of(id).hazards;
@@ -170,8 +174,7 @@ std::optional<Exposure> exposure(const Bench& bench, const State& before, const 
             const ItemId carrier = model.item(id).carrier;
             const bool near_it = touches(bench, act, id) ||
                                  (touches(bench, act, carrier) && reachable(bench, before, id));
-            const bool is_part = model.item(id).role == Role::part;
-            if (act.item == id || (is_part && !from_outside && near_it))
+            if (act.item == id || (is_met_by_hand(model.item(id)) && !from_outside && near_it))
                 return Exposure{id, use, id};
         }
     }

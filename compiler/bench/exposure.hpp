@@ -12,6 +12,10 @@ struct Exposure {
     ItemId laid_open;    // what the act reaches: the item itself or what it feeds
 };
 
+// Is the danger met by work on what it is in, or on what ties that? So is a part, and energy `in` a
+// part: a charge, a pressure, a weight. A fluid is not: what is let out first, the author says.
+bool is_met_by_hand(const model::Item& danger);
+
 // The first hazard that `act` meets unprepared between the two states; nothing when it is safe.
 std::optional<Exposure> exposure(const Bench& bench, const State& before, const State& after,
                                  const Act& act);

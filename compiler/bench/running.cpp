@@ -223,7 +223,7 @@ bool is_work_on(const Bench& bench, ItemId acted, const model::Verb& verb, ItemI
 std::vector<ItemId> hurt_on_touch(const Bench& bench, std::vector<ItemId> items) {
     std::erase_if(items, [&](ItemId id) {
         const auto& hazards = bench.model->kind_of(id).hazards;
-        return bench.model->item(id).role != Role::part ||
+        return !is_met_by_hand(bench.model->item(id)) ||
                std::all_of(hazards.begin(), hazards.end(),
                            [](const model::HazardUse& use) { return use.on_reach; });
     });

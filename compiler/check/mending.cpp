@@ -141,14 +141,17 @@ bool only_unused_tool(const std::vector<model::Resource>& list, const std::set<s
 void add_unused(const Walk& walk, const Act& act, std::set<std::uint32_t>& used, Action& action) {
     const auto& list = walk.procedure.resources;
     const model::Item& item = walk.model.item(act.item);
-    const model::Verb& verb = walk.model.kind(item.kind).verbs[act.verb];
+    const model::Kind& kind = walk.model.kind(item.kind);
+    const model::Verb& verb = kind.verbs[act.verb];
+    // What is good for one use is renewed when it goes back, not when it is cooled or let out.
+    const bool takes_supply = !item.one_use || verb.to == kind.set_first[kind.set_of[verb.to]];
     for (std::uint32_t i = 0; i < list.size(); ++i) {
         if (used.count(i) != 0)
             continue;
         const bool tool = model::tool_fits(walk.model, list[i], item, verb) &&
                           (!verb.tools.empty() || (!model::class_of(walk.model, list[i]) &&
                                                    only_unused_tool(list, used, i)));
-        const bool supply = list[i].sort == model::ResourceSort::supply &&
+        const bool supply = takes_supply && list[i].sort == model::ResourceSort::supply &&
                             model::serves(walk.model, list[i], act.item);
         const model::ResourceId id{i};
         if ((!tool && !supply) ||

@@ -126,8 +126,9 @@ void Writer::list_renewed(ItemId id) {
     const Item& item = model_.item(id);
     spares_ += fmt::format(
         "  {} {}-new {}, {}{} for {}\n", item.role == Role::part ? "spare" : "supply", item.name,
-        model::in_quotes(item.title.empty() ? model::spaced(item.name) : item.title), item.count,
-        price_of_all(item), item.name);
+        model::in_quotes(item.title.empty() ? model::spaced(item.name) : item.title),
+        item.amount ? model::to_text(*item.amount) : std::to_string(item.count), price_of_all(item),
+        item.name);
 }
 
 void Writer::write_act(const PlannedAct& planned, std::string& lines) {

@@ -39,8 +39,13 @@ public:
             if (verb_of(one).waits)
                 passing.insert(item_of(one));
         }
+        // A supply is cut, what it made hot is waited for, and only then a pressure is let out:
+        // what is hot under pressure boils when it is opened (common practice, no source).
         take(left, [&](const Doing& one) {
-            return verb_of(one).from_outside && !passing.contains(item_of(one));
+            return verb_of(one).from_outside && !passing.contains(item_of(one)) && feeds(one);
+        });
+        take(left, [&](const Doing& one) {
+            return verb_of(one).from_outside && passing.contains(item_of(one));
         });
         take(left, [&](const Doing& one) { return verb_of(one).from_outside; });
         return std::all_of(left.begin(), left.end(), [&](const Doing& one) { return did(one); });
@@ -51,6 +56,9 @@ public:
 private:
     [[nodiscard]] model::ItemId item_of(const Doing& one) const {
         return graph_.units[graph_.tasks[one.task].unit].item;
+    }
+    [[nodiscard]] bool feeds(const Doing& one) const {
+        return !graph_.bench->model->item(item_of(one)).feeds.empty();
     }
     [[nodiscard]] const model::Verb& verb_of(const Doing& one) const {
         return graph_.bench->model->kind_of(item_of(one)).verbs[graph_.tasks[one.task].verb];

@@ -5,8 +5,9 @@
 
 namespace matchmark::plan {
 
-// What is done from outside (a plug pulled, a lock hung, a tester held to it) goes before all that
-// is done by reaching in, and what passes by itself there (heat, what runs out) is waited for last.
+// What is done from outside goes before all that is done by reaching in: first supplies (a plug
+// pulled, a lock hung, a tester held to it), then what passes by itself is waited for (heat, what
+// runs out), then the rest (a pressure let out).
 // `at_no_cost`: only if tools are then taken up no more often. Where the bench does not let it be,
 // the order stays. The tool of each act stays its own, and so do the turnings: work from outside
 // has no side.

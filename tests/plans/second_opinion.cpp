@@ -311,7 +311,8 @@ std::string Asking::meets(const Subject& it, ItemId danger, const model::HazardU
         return part.known() && (part == it.id || among(it.item.touches, part));
     };
     std::vector<std::string> ways;
-    if (item.role != Role::part) {
+    const bool in_a_part = item.role == Role::energy && item.carrier.known();
+    if (item.role != Role::part && !in_a_part) {
         ways.emplace_back(it.id == danger ? "true" : "false");
     } else {
         ways.emplace_back(touches(danger) ? "true" : "false");

@@ -20,11 +20,20 @@ model::StateSet without(const model::Kind& kind) {
     return states;
 }
 
-// The event that took the part out to be renewed: before it the fluid is let out.
-std::size_t taken_out(const Walk& walk, std::size_t replaced, ItemId part) {
-    for (std::size_t at = replaced; at-- > 0;) {
+model::StateId target_of(const Walk& walk, const bench::Act& act) {
+    return walk.model.kind_of(act.item).verbs[act.verb].to;
+}
+
+// Where the fluid is let out: before the part, or a tie of it, first leaves its assembled state.
+std::size_t let_out_at(const Walk& walk, std::size_t replaced, ItemId part) {
+    for (std::size_t at = 0; at < replaced; ++at) {
         const auto& act = walk.events[at].act;
-        if (act && act->item == part && bench::in_first_state(walk.bench, walk.state_at(at), part))
+        if (!act || !bench::in_first_state(walk.bench, walk.state_at(at), act->item))
+            continue;
+        const auto& touches = walk.model.item(act->item).touches;
+        const bool of_it =
+            act->item == part || std::find(touches.begin(), touches.end(), part) != touches.end();
+        if (of_it && walk.model.kind_of(act->item).set_of[target_of(walk, *act)] == 0)
             return at;
     }
     return replaced;
@@ -32,7 +41,7 @@ std::size_t taken_out(const Walk& walk, std::size_t replaced, ItemId part) {
 
 Diagnostic still_full(const Walk& walk, std::size_t at, ItemId part, ItemId fluid) {
     const model::Kind& kind = walk.model.kind_of(fluid);
-    const std::size_t out = taken_out(walk, at, part);
+    const std::size_t out = let_out_at(walk, at, part);
     const auto state = bench::state_of(walk.bench, walk.state_at(at), fluid, 0, 0);
     Diagnostic finding = finding_at(
         walk, at,

@@ -49,6 +49,8 @@ private:
                   std::vector<NodeIndex>& all);
     void add_emptied(const Task& task, const std::vector<WayInGoal>& goals,
                      std::vector<NodeIndex>& all);
+    [[nodiscard]] bool waits_for(model::ItemId fluid, model::ItemId tie) const;
+    NodeIndex emptied(model::ItemId fluid, model::ItemId part);
     void add_touched_hazards(const Task& task, std::vector<NodeIndex>& all);
     void add_opened_hazards(std::vector<std::vector<NodeIndex>>& needs);
     void bar_openers(model::ItemId id, std::size_t use, model::ItemId open,

@@ -355,25 +355,43 @@ NodeIndex Conditions::goal_node(const WayInGoal& goal) {
     return add(NodeSort::all, std::move(all));
 }
 
-// What stands in a part that is renewed is let out before the part comes out.
+// What stands in a part that is renewed is let out before the part comes out, and before a tie of
+// it is undone, unless the fluid itself waits for that tie: a drain plug.
 void Conditions::add_emptied(const Task& task, const std::vector<WayInGoal>& goals,
                              std::vector<NodeIndex>& all) {
     const ItemId id = graph_.units[task.unit].item;
-    const bool renewed = std::any_of(goals.begin(), goals.end(), [&](const WayInGoal& goal) {
-        return goal.renewed && among(goal.items, id);
-    });
-    if (!renewed || !leaves(task))
+    const Item& item = model_.item(id);
+    const Kind& own = model_.kind(item.kind);
+    const bool unties =
+        model::is_tie(item.role) && contains(own.binds, task.from) && !contains(own.binds, task.to);
+    if (!unties && !leaves(task))
         return;
-    for (const ItemId fluid : bench::fluids_in(bench_, id)) {
-        const Kind& kind = model_.kind_of(fluid);
-        StateId empty = 0;
-        while (empty < kind.states.size() &&
-               (kind.set_of[empty] != 0 || contains(kind.present, empty)))
-            ++empty;
-        if (bench::is_filled(bench_, start_, fluid) && empty < kind.states.size())
-            all.push_back(left({fluid, {}, {}}, kind.present,
-                               {ReasonSort::needs, {}, fluid, id, empty, model_.item(fluid).span}));
+    for (const WayInGoal& goal : goals) {
+        for (const ItemId part : goal.renewed ? goal.items : std::vector<ItemId>{}) {
+            if (part != id && !(unties && among(item.touches, part)))
+                continue;
+            for (const ItemId fluid : bench::fluids_in(bench_, part)) {
+                if (bench::is_filled(bench_, start_, fluid) && !waits_for(fluid, id))
+                    all.push_back(emptied(fluid, part));
+            }
+        }
     }
+}
+
+bool Conditions::waits_for(ItemId fluid, ItemId tie) const {
+    const auto& needs = model_.item(fluid).needs;
+    return std::any_of(needs.begin(), needs.end(),
+                       [&](const model::Need& need) { return need.condition.item.item == tie; });
+}
+
+NodeIndex Conditions::emptied(ItemId fluid, ItemId part) {
+    const Kind& kind = model_.kind_of(fluid);
+    StateId empty = 0;
+    while (empty + 1U < kind.states.size() &&
+           (kind.set_of[empty] != 0 || contains(kind.present, empty)))
+        ++empty;
+    return left({fluid, {}, {}}, kind.present,
+                {ReasonSort::needs, {}, fluid, part, empty, model_.item(fluid).span});
 }
 
 void Conditions::build(const std::vector<WayInGoal>& goals) {

@@ -1,4 +1,5 @@
 // What an act waits for because of a danger: what it works on, and what it alone would lay open.
+#include "bench/exposure.hpp"
 #include "bench/isolation.hpp"
 #include "plan/way_in/condition_nodes.hpp"
 
@@ -43,7 +44,7 @@ void Conditions::add_touched_hazards(const Task& task, std::vector<NodeIndex>& a
     for (const ItemId danger : dangers_) {
         const Item& item = model_.item(danger);
         const bool near_it = works_on(danger) || (item.reach.empty() && works_on(item.carrier));
-        const bool met = id == danger || (item.role == Role::part && near_it);
+        const bool met = id == danger || (bench::is_met_by_hand(item) && near_it);
         for (const model::HazardUse& use : model_.kind(item.kind).hazards) {
             const bool cuts = model_.item(id).role == Role::connector &&
                               !contains(model_.kind_of(id).binds, task.to) &&

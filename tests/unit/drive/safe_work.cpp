@@ -108,10 +108,71 @@ fluid gas "refrigerant" in coil 0.2 kg kind refrigerant
     INFO(guide);
     const auto at = [&](const char* line) { return guide.find(line); };
     CHECK(at("licensed \"refrigeration technician\"") != std::string::npos);
-    CHECK(at("remove     panel") < at("recover    gas"));
+    CHECK(at("supply     gas-new \"refrigerant\", 0.2 kg for gas") != std::string::npos);
     CHECK(at("recover    gas") < at("undo       coil-screws"));
     CHECK(at("undo       coil-screws") < at("replace    coil"));
     // Another job on the same device leaves it in.
     REQUIRE(desk.run({"draft", "chiller.mmk", "--goal", "replace panel", "-o", "panel.mmk"}) == 0);
     CHECK(desk.disk.files["panel.mmk"].find("gas") == std::string::npos);
+}
+
+TEST_CASE("energy in a part is met by work on that part, and on what ties it") {
+    const std::string receiver = R"(device receiver "Air receiver"
+part frame "frame"
+part tank "tank"
+part pipe "pipe"
+fastener feet "foot bolt" 4 x screw M8 x 20, hexagon-head 13
+  holds      tank to frame
+connector union "union" kind pipe-union
+  joins      pipe to tank
+energy air "air" in tank kind stored-pressure
+energy stray "air of nowhere" kind stored-pressure
+
+guide renew "Renew the pipe"
+  goal       replace pipe with pipe-new
+  for        competent
+  spare      pipe-new "pipe", 1 for pipe
+  tool       spanner "spanner 24"
+take-apart
+step off "Take the pipe off"
+  undo       union with spanner
+  remove     pipe
+work
+step new "Take the new one"
+  replace    pipe with pipe-new
+put-back
+  derived
+test tight "It is tight"
+  when       union tight
+  proves     union, pipe
+)";
+    Desk desk;
+    desk.disk.files["receiver.mmk"] = receiver;
+    CHECK(desk.run({"check", "receiver.mmk"}) == 1);
+    INFO(desk.out);
+    CHECK(desk.told("`air` (stored pressure) is not made safe"));
+    CHECK_FALSE(desk.told("`stray`"));
+    CHECK(desk.run({"mend", "receiver.mmk"}) == 0);
+    const std::string& mended = desk.disk.files["receiver.mmk"];
+    CHECK(mended.find("relieve air") < mended.find("undo       union"));
+}
+
+TEST_CASE("draft: what is hot under pressure cools before its pressure is let out") {
+    Desk desk;
+    desk.disk.files["rig.mmk"] = R"(device rig "Rig"
+part frame "frame"
+part radiator "radiator"
+fastener bolts "bolt" 2 x screw M6 x 16, hexagon-head 10
+  holds      radiator to frame
+energy pressure "pressure" in radiator kind stored-pressure
+fluid coolant "coolant" in radiator 6 l kind pressurised-coolant
+)";
+    REQUIRE(desk.run({"draft", "rig.mmk", "--goal", "replace radiator", "-o", "r.mmk"}) == 0);
+    const std::string& guide = desk.disk.files["r.mmk"];
+    INFO(guide);
+    REQUIRE(guide.find("cool coolant") != std::string::npos);
+    CHECK(guide.find("cool coolant") < guide.find("relieve pressure"));
+    CHECK(guide.find("relieve pressure") < guide.find("drain      coolant"));
+    CHECK(guide.find("drain      coolant") < guide.find("undo       bolts"));
+    CHECK(guide.find("cool coolant with") == std::string::npos);
 }

@@ -48,6 +48,12 @@ public:
             shown_.push_back(step.item);
         }
         folding_ = fold(model, shown_);
+        for (const WayStep& step : way_) {
+            const Role role = model.item(step.item).role;
+            if (role != Role::part && !model::is_tie(role)) {
+                open_box(folding_, step.item);
+            }
+        }
         for (std::uint32_t i = 0; i < model.items.size(); ++i) {
             add_item(ItemId{i});
         }
@@ -294,8 +300,8 @@ Graph access_graph(const Model& model, const Viewing& viewing) {
         graph.title = fill_text(language::text(in, "The way to {the item}: {device}"), filling);
         graph.legend += " " + (access.way().empty()
                                    ? language::text(in, "No way to it is known.")
-                                   : language::text(in, "Heavy and numbered: what is opened or "
-                                                        "taken off, in that order."));
+                                   : language::text(in, "Heavy and numbered: what is made safe, "
+                                                        "opened or taken off, in that order."));
     }
     if (viewing.way_alone) {
         keep_way(graph);

@@ -88,10 +88,15 @@ model::StateSet brought_to(const Model& model, const model::Action& action,
     return action.sort == model::ActionSort::replace ? freed(model, target.ref.item) : 0;
 }
 
-// Those of its first set in which an item is not as the assembled device has it.
+// Those of its first set in which an item is not as the assembled device has it, and those in which
+// a danger of it is made safe.
 model::StateSet changed(const Model& model, ItemId id) {
     const model::Kind& kind = model.kind_of(id);
-    return first_set(kind) & ~model::in_set(kind.set_first[0]);
+    model::StateSet states = first_set(kind) & ~model::in_set(kind.set_first[0]);
+    for (const model::HazardUse& hazard : kind.hazards) {
+        states |= hazard.safe;
+    }
+    return states;
 }
 
 } // namespace

@@ -21,7 +21,7 @@ struct WayStep {
 std::vector<WayStep> way_to(const model::Model& model, model::ItemId item,
                             const language::Language& in = language::english());
 
-// The same as a guide goes it: what its acts open, take off or cut off until the item is out, in
+// The same as a guide goes it: what its acts make safe, open or take off until the item is out, in
 // the guide's order. Empty when it never brings the item out.
 std::vector<WayStep> way_in_guide(const model::Model& model, const model::Procedure& procedure,
                                   model::ItemId item,

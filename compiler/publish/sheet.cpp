@@ -128,7 +128,9 @@ std::string top(const guide::Document& document) {
     for (const char* field : sheet_fields) {
         text += "<label>" + markup_escaped(say(document.language, field)) + "<input></label>\n";
     }
-    return text + "</div>\n";
+    text += "</div>\n";
+    const std::string gear = gear_line(document);
+    return gear.empty() ? text : text + "<p><b>" + markup_escaped(gear) + "</b></p>\n";
 }
 
 } // namespace

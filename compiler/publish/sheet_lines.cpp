@@ -1,6 +1,7 @@
 // What both forms of the bench sheet say in the same words.
 #include "publish/sheet_lines.hpp"
 
+#include "language/punctuation.hpp"
 #include "publish/fixed_words.hpp"
 #include "publish/markup_tree.hpp"
 
@@ -60,6 +61,16 @@ std::vector<const guide::Message*> whole_work(const guide::Document& document) {
         }
     }
     return messages;
+}
+
+std::string gear_line(const guide::Document& document) {
+    std::string line;
+    for (const guide::Provision& gear : document.protection) {
+        line += (line.empty() ? "" : "; ") + gear.words;
+    }
+    return line.empty()
+               ? line
+               : say(document.language, "To wear") + language::colon(document.language) + line;
 }
 
 } // namespace matchmark::publish

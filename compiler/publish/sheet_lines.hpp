@@ -26,6 +26,9 @@ std::string test_text(const guide::Test& test, const language::Language& in = la
 // Messages about the whole work, which stand before everything.
 std::vector<const guide::Message*> whole_work(const guide::Document& document);
 
+// "To wear: Eye protection; Heat-resistant gloves"; empty when nothing is.
+std::string gear_line(const guide::Document& document);
+
 // Who did it, on what, when: names of fields to fill in by hand.
 inline constexpr const char* sheet_fields[] = {"Name", "Date", "Serial number"};
 

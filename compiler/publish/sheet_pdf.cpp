@@ -199,6 +199,11 @@ std::string sheet_pdf(const guide::Document& document, Paper paper, const std::s
     Flow flow = flow_for(printer);
     add_title(flow, document);
     add_fields(flow, in);
+    const std::string gear = gear_line(document);
+    if (!gear.empty()) {
+        add_text(flow, gear, type_of(body_size, true));
+        leave(flow, 4);
+    }
     for (const guide::Message* message : whole_work(document)) {
         add_message(flow, in, *message);
         flow.boxes.back().with_next = false;

@@ -44,6 +44,16 @@ TEST_CASE("each action has a box; each value a place to write; each caution stan
     CHECK(count(page, ">gap, at most 1 mm<input>") == 1);
 }
 
+TEST_CASE("what is to be worn stands above the first action, in both forms") {
+    Document document = two_actions();
+    CHECK(publish::gear_line(document).empty());
+    CHECK(count(publish::sheet_html(document), "To wear") == 0);
+    document.protection = {{"Eye protection", "", "", "", {}, {}}, {"Gloves", "", "", "", {}, {}}};
+    CHECK(publish::gear_line(document) == "To wear: Eye protection; Gloves");
+    const std::string page = publish::sheet_html(document);
+    CHECK(page.find("To wear: Eye protection; Gloves") < page.find("Shut the lid."));
+}
+
 TEST_CASE("a value without a figure asks for nothing to be written") {
     Instruction one;
     one.words = {{RunKind::value, "battery waste"}};

@@ -35,6 +35,7 @@ kind boiler-pressure "boiler under pressure" is energy
   close-down relieved -> cooled by hand from outside takes 15 s
   heat-up    cooled -> hot from outside waits 900 s
   may end in hot, cooled
+  live in    hot, cooled
   hazard     steam until relieved on reach
 
 kind tyre-pressure "tyre under pressure" is energy

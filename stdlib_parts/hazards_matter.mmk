@@ -35,7 +35,7 @@ hazard fire "Flammable vapour"
 hazard gas "Flammable gas"
   sign       flammable
   order      turn-off, burn-off, recover
-  danger: Leaking gas explodes. Shut the valve before you start.
+  danger: Leaking gas explodes. Keep flames away, and shut it off or recover it before you start.
 
 hazard no-air "Lack of air"
   sign       suffocation

@@ -95,19 +95,24 @@ bool same_in_all(const DeviceGoal& device, const plan::WayIn& way) {
     return true;
 }
 
-// What is renewed is emptied on the way; where that cannot be, the way without it is drafted, and
-// the draft's own check tells what still stands in the part.
+// What is renewed is emptied as early as can be; where that cannot be, the way without it is
+// drafted, and the draft's own check tells what still stands in the part.
 plan::WayIn way_for(DeviceGoal& device, const plan::DraftGoal& goal) {
     plan::WayInLimits limits;
     limits.by_reason = true;
     const bench::Bench on{&device.done.model, device.variant};
-    device.goal.renewed = goal.verb == "replace";
-    plan::WayIn way = plan::way_in(on, device.goal, limits);
-    if (device.goal.renewed && way.proof == plan::Proof::impossible) {
-        device.goal.renewed = false;
-        way = plan::way_in(on, device.goal, limits);
+    plan::WayIn way;
+    if (goal.verb == "replace") {
+        for (const auto when : {plan::Emptying::before_untied, plan::Emptying::before_out}) {
+            device.goal.emptying = when;
+            way = plan::way_in(on, device.goal, limits);
+            if (way.proof != plan::Proof::impossible) {
+                return way;
+            }
+        }
     }
-    return way;
+    device.goal.emptying = plan::Emptying::none;
+    return plan::way_in(on, device.goal, limits);
 }
 
 int deliver_draft(const DraftOptions& options, const MendedDraft& guide, Terminal& terminal) {

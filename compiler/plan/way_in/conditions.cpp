@@ -367,8 +367,11 @@ void Conditions::add_emptied(const Task& task, const std::vector<WayInGoal>& goa
     if (!unties && !leaves(task))
         return;
     for (const WayInGoal& goal : goals) {
-        for (const ItemId part : goal.renewed ? goal.items : std::vector<ItemId>{}) {
-            if (part != id && !(unties && among(item.touches, part)))
+        for (const ItemId part : goal.items) {
+            const bool out = part == id && goal.emptying != Emptying::none;
+            const bool untied =
+                unties && among(item.touches, part) && goal.emptying == Emptying::before_untied;
+            if (!out && !untied)
                 continue;
             for (const ItemId fluid : bench::fluids_in(bench_, part)) {
                 if (bench::is_filled(bench_, start_, fluid) && !waits_for(fluid, id))

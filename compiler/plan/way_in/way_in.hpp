@@ -14,11 +14,18 @@
 
 namespace matchmark::plan {
 
+// When what stands in a part that is asked for is let out: a part that is renewed comes without.
+enum class Emptying : unsigned char {
+    none,
+    before_out,    // before the part comes out
+    before_untied, // and before a tie of it is undone
+};
+
 struct WayInGoal {
     std::vector<model::ItemId> items;
     bool expose =
         false; // within reach is enough; else a part is out, a tie parted, a fluid drained
-    bool renewed = false; // what stands in a part is let out before the part comes out
+    Emptying emptying = Emptying::none;
 };
 
 // One line of work: a verb on all members that move alike.

@@ -26,19 +26,21 @@ kind mains-isolator "mains isolator" is energy
 
 # A machine with every step of the lock-out in its order, and of the way back.
 kind machine-supply "supply of a machine" is energy
-  states     running, shut-down, isolated, locked-off, released, proved
+  states     running, shut-down, isolated, locked-off, discharged, proved
   shut-down  running -> shut-down by hand from outside takes 30 s
   isolate    shut-down -> isolated by hand from outside takes 20 s
   lock-off   isolated -> locked-off by padlock from outside takes 30 s
-  release    locked-off -> released by hand from outside takes 120 s
-  prove      released -> proved below 50 V by voltage-tester from outside takes 60 s
-  hand-back  proved -> released by hand from outside takes 60 s
-  make-good  released -> locked-off by hand from outside takes 60 s
+  discharge  locked-off -> discharged by hand from outside takes 120 s
+  prove      discharged -> proved below 50 V by voltage-tester from outside takes 60 s
+  hand-back  proved -> discharged by hand from outside takes 60 s
+  make-good  discharged -> locked-off by hand from outside takes 60 s
   unlock     locked-off -> isolated by hand or padlock from outside takes 30 s
   reconnect  isolated -> shut-down by hand from outside takes 20 s
   start-up   shut-down -> running by hand from outside takes 30 s
   live in    running, shut-down
   hazard     mains until proved on reach
+  note: To discharge is to let out all that the machine still stores: charge, pressure, springs,
+    what is raised.
   note: To prove is to measure, and then to press start: nothing may move.
   note: To hand back is to count tools, look the place over and call everyone away.
   note: Only the person who hung a lock takes it off.
@@ -126,7 +128,7 @@ kind machine-air "air supply of a machine" is energy
   states     supplied, shut-off, locked-off, vented, proved
   turn-off   supplied -> shut-off by hand from outside takes 5 s
   lock-off   shut-off -> locked-off by padlock from outside takes 20 s
-  release    locked-off -> vented by hand from outside takes 30 s
+  vent       locked-off -> vented by hand from outside takes 30 s
   prove      vented -> proved below 0.1 bar by pressure-gauge from outside takes 15 s
   hand-back  proved -> vented by hand from outside takes 30 s
   stop-venting vented -> locked-off by hand from outside takes 10 s
@@ -147,7 +149,7 @@ kind steam-supply "steam supply" is energy
   states     supplied, shut-off, locked-off, vented, cold
   turn-off   supplied -> shut-off by hand from outside takes 10 s
   lock-off   shut-off -> locked-off by padlock from outside takes 20 s
-  release    locked-off -> vented by hand from outside takes 60 s
+  vent       locked-off -> vented by hand from outside takes 60 s
   cool       vented -> cold below 43 degC from outside waits 3600 s
   warm       cold -> vented from outside
   stop-venting vented -> locked-off by hand from outside takes 10 s

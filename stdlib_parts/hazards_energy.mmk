@@ -12,7 +12,7 @@
 
 hazard mains "Mains voltage"
   sign       electricity
-  order      shut-down, switch-off, unplug, isolate, lock-off, release, prove
+  order      shut-down, switch-off, unplug, isolate, lock-off, discharge, prove
   danger: Mains voltage kills. Unplug or lock off the supply before you open the case.
 
 hazard second-supply "Second supply"
@@ -74,7 +74,7 @@ hazard explosive-gas "Explosive gas"
 hazard pressure "Pressure"
   sign       pressure
   wear       eye-protection
-  order      turn-off, lock-off, release, relieve, vent, prove
+  order      turn-off, lock-off, relieve, vent, prove
   warning: Escaping pressure can blind or maim. Relieve all pressure before you open a joint.
 
 hazard oil-jet "Oil under pressure"
@@ -87,7 +87,7 @@ hazard oil-jet "Oil under pressure"
 hazard steam "Steam"
   sign       hot-surface
   wear       heat-gloves, face-shield
-  order      turn-off, lock-off, release, cool, relieve
+  order      turn-off, lock-off, vent, cool, relieve
   danger: Steam scalds and kills. Shut and vent the line. Wait until it is cold.
 
 hazard implosion "Vacuum"

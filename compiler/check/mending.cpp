@@ -2,6 +2,7 @@
 #include "check/mending.hpp"
 
 #include "bench/proof.hpp"
+#include "check/title_of_lines.hpp"
 #include "model/describe.hpp"
 #include "model/fitting.hpp"
 #include "model/spelling.hpp"
@@ -68,17 +69,9 @@ std::string free_step_name(const Walk& walk, std::string name) {
     return name;
 }
 
-std::string capitalised(std::string text) {
-    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z')
-        text[0] = static_cast<char>(text[0] - 'a' + 'A');
-    return text;
-}
-
 std::string new_step(const Walk& walk, const std::vector<std::string>& lines) {
-    const std::string name = free_step_name(walk, "then");
-    return fmt::format("step {} \"{}\"\n{}", name,
-                       capitalised(lines.front().substr(0, lines.front().find(" with "))),
-                       indented(lines));
+    return fmt::format("step {} {}\n{}", free_step_name(walk, "then"),
+                       model::in_quotes(title_of_lines(walk.model, lines)), indented(lines));
 }
 
 } // namespace
@@ -281,8 +274,9 @@ std::vector<Edit> insert_test(const Walk& walk, std::size_t at, const std::strin
         return {
             insertion(step.declaration.file, line_begin(sources, step.declaration), text + "\n")};
     const Span line = walk.action(event)->line;
-    const std::string rest = fmt::format("\n{}\nstep {} \"{}\"\n", text,
-                                         free_step_name(walk, step.name + "-then"), step.title);
+    const std::string rest =
+        fmt::format("\n{}\nstep {} {}\n", text, free_step_name(walk, step.name + "-then"),
+                    model::in_quotes(step.title));
     return {insertion(line.file, line_begin(sources, line), rest)};
 }
 

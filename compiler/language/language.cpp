@@ -18,7 +18,7 @@ constexpr std::string_view narrow = "\u202f";
 // Where CLDR has an ordinary space before a unit, it does not break here: a number keeps its unit.
 // "qaa" is one of the tags that ISO 639-2 leaves to private use: words in brackets, for tests.
 constexpr std::array<Traits, 8> table{{
-    {"de", "German", PluralRule::one_alone, ",", no_break, no_break},
+    {"de", "German", PluralRule::one_alone, ",", no_break, no_break, true},
     {"en", "English", PluralRule::one_alone, ".", space, space},
     {"es", "Spanish", PluralRule::one_alone, ",", no_break, no_break},
     {"fr", "French", PluralRule::none_and_one, ",", narrow, no_break},
@@ -147,16 +147,10 @@ std::string own_prose(const Language& language, std::string_view context,
     return std::string(english_begins) + "\n\n" + markdown + "\n\n" + std::string(english_ends);
 }
 
-std::string capital(const Language& language, std::string text) {
-    if (text.empty()) {
-        return text;
-    }
-    if (is_english(language)) {
-        if (text.front() >= 'a' && text.front() <= 'z') {
-            text.front() = static_cast<char>(text.front() - 'a' + 'A');
-        }
-        return text;
-    }
+namespace {
+
+// The first letter as `other` has it.
+std::string with_first(std::string text, utf8proc_int32_t (*other)(utf8proc_int32_t)) {
     const std::size_t start = text.starts_with(english_begins) ? english_begins.size() : 0;
     utf8proc_int32_t letter = 0;
     const auto* bytes = reinterpret_cast<const utf8proc_uint8_t*>(text.data() + start);
@@ -165,10 +159,32 @@ std::string capital(const Language& language, std::string text) {
     if (length <= 0) {
         return text;
     }
-    std::array<utf8proc_uint8_t, 4> large{};
-    const auto written = utf8proc_encode_char(utf8proc_toupper(letter), large.data());
+    std::array<utf8proc_uint8_t, 4> changed{};
+    const auto written = utf8proc_encode_char(other(letter), changed.data());
     text.replace(start, static_cast<std::size_t>(length),
-                 std::string(large.begin(), large.begin() + written));
+                 std::string(changed.begin(), changed.begin() + written));
+    return text;
+}
+
+} // namespace
+
+std::string capital(const Language& language, std::string text) {
+    if (!is_english(language)) {
+        return with_first(std::move(text), utf8proc_toupper);
+    }
+    if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') {
+        text.front() = static_cast<char>(text.front() - 'a' + 'A');
+    }
+    return text;
+}
+
+std::string small(const Language& language, std::string text) {
+    if (!is_english(language)) {
+        return with_first(std::move(text), utf8proc_tolower);
+    }
+    if (!text.empty() && text.front() >= 'A' && text.front() <= 'Z') {
+        text.front() = static_cast<char>(text.front() - 'A' + 'a');
+    }
     return text;
 }
 

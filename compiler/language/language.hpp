@@ -29,6 +29,7 @@ struct Traits {
     std::string_view decimal;       // "," in "0,2"
     std::string_view unit_space;    // between a number and its unit
     std::string_view percent_space; // between a number and %
+    bool nouns_large = false;       // each noun begins with a large letter
 };
 
 std::span<const Traits> known_languages();
@@ -90,5 +91,7 @@ std::string own_prose(const Language& language, std::string_view context,
 
 // First letter large.
 std::string capital(const Language& language, std::string text);
+// First letter small.
+std::string small(const Language& language, std::string text);
 
 } // namespace matchmark::language

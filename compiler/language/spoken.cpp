@@ -240,6 +240,11 @@ std::string verb_pattern(const Language& language, const std::string& verb) {
     return own(language, "verb " + verb, verb_key(verb));
 }
 
+std::string verb_pattern_within(const Language& language, const std::string& verb) {
+    const std::string pattern = verb_pattern(language, verb);
+    return traits_of(language).nouns_large ? pattern : small(language, pattern);
+}
+
 std::string description_words(const Language& language, const std::string& phrase) {
     const Entry* entry =
         is_english(language) ? nullptr : find_entry(language, "description " + phrase, phrase);

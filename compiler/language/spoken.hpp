@@ -55,6 +55,9 @@ using model::spaced;
 // The pattern of a verb: "Undo {the items}{how}".
 std::string verb_key(const std::string& verb);
 std::string verb_pattern(const Language& language, const std::string& verb);
+// The same behind other words, "undo {the items}{how}": its first letter small, but not where the
+// language writes nouns large and it may be one.
+std::string verb_pattern_within(const Language& language, const std::string& verb);
 // A phrase that describes a fastener: "countersunk"; sizes and threads stay as they are.
 std::string description_words(const Language& language, const std::string& phrase);
 // A state of a kind: "connected".

@@ -2,9 +2,8 @@
 // last.
 #include "plan/put_back.hpp"
 
-#include "model/describe.hpp"
 #include "model/fitting.hpp"
-#include "model/spelling.hpp"
+#include "model/step_title.hpp"
 #include "plan/working_order.hpp"
 
 #include <algorithm>
@@ -195,28 +194,6 @@ std::vector<Action> reverse_step(Tracker& tracker, const std::vector<Move>& move
     return actions;
 }
 
-std::string capitalised(std::string text) {
-    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z')
-        text[0] = static_cast<char>(text[0] - 'a' + 'A');
-    return text;
-}
-
-// "Fit the cell": after the first part that moves, or else the first thing done.
-std::string title_for(const Model& model, const std::vector<Action>& actions) {
-    if (actions.empty())
-        return {};
-    const auto is_part = [&](const Action& action) {
-        return !action.targets.empty() &&
-               model.item(action.targets.front().ref.item).role == model::Role::part;
-    };
-    const auto part = std::find_if(actions.begin(), actions.end(), is_part);
-    const Action& chosen = part == actions.end() ? actions.front() : *part;
-    if (chosen.targets.empty())
-        return {};
-    return capitalised(model::spaced(chosen.verb)) + " " +
-           model::for_reader(model, chosen.targets.front().ref.item);
-}
-
 const WrittenBack* words_for(const std::vector<WrittenBack>& written, const std::string& name) {
     for (const auto& entry : written) {
         if (!entry.step.is_test && entry.reverses == name)
@@ -309,7 +286,7 @@ std::vector<Step> derive_put_back(const Model& model, const std::vector<model::R
     put_in_working_order(model, way_back_start(model, resources, opening, written), steps);
     for (Step& step : steps) {
         if (step.title.empty())
-            step.title = title_for(model, step.actions);
+            step.title = model::step_title(model, model::deeds_of(step.actions));
     }
     put_first_and_following(steps, written);
     return steps;

@@ -1,6 +1,7 @@
 // Makes of an unfolded procedure the guide that a reader holds.
 #include "plan/reader/guide.hpp"
 
+#include "model/step_title.hpp"
 #include "plan/reader/details.hpp"
 #include "plan/reader/messages.hpp"
 #include "plan/reader/needs.hpp"
@@ -187,13 +188,26 @@ std::string derived_title(const Making& making, const model::Step& step) {
     if (step.section == model::Section::before && step.title == opening_title) {
         return text(language, "Get ready");
     }
-    const ReaderWords english{making.model, making.procedure.resources, {}};
-    for (const Action& action : step.actions) {
-        if (step.title == title_words(english, action)) {
-            return title_words(making.words, action);
-        }
+    const auto deeds = model::deeds_of(step.actions);
+    return !deeds.empty() && step.title == model::step_title(making.model, deeds)
+               ? title_words(making.words, deeds, model::named_deeds(making.model, deeds))
+               : std::string();
+}
+
+// After its main action, and the supplies that come on with it.
+std::string title_after(const Making& making, const model::Step& step, const Action& action) {
+    const auto deeds = model::deeds_of(step.actions);
+    const auto main = std::find_if(deeds.begin(), deeds.end(), [&](const model::Target& deed) {
+        return deed.ref.item == action.targets.front().ref.item &&
+               deed.verb == action.targets.front().verb;
+    });
+    if (main == deeds.end()) {
+        return title_words(making.words, action);
     }
-    return {};
+    const auto named =
+        model::named_beside(making.model, deeds, static_cast<std::size_t>(main - deeds.begin()));
+    return named.size() > 1 ? title_words(making.words, deeds, named)
+                            : title_words(making.words, action);
 }
 
 // A derived step that still has the title of the step it takes back is named after what it does.
@@ -214,7 +228,7 @@ std::string title_of(const Making& making, const model::Step& step) {
     }
     const Action* action = main_action(making.model, step);
     if (action != nullptr && action->sort == model::ActionSort::verb) {
-        return title_words(making.words, *action);
+        return title_after(making, step, *action);
     }
     if (!step.title.empty()) {
         return title;

@@ -301,6 +301,20 @@ std::string title_words(const ReaderWords& in, const Action& action) {
                                            {"how", ""}}));
 }
 
+std::string title_words(const ReaderWords& in, const std::vector<Target>& deeds,
+                        const std::vector<std::size_t>& named) {
+    std::vector<std::string> said_so;
+    for (const std::size_t i : named) {
+        const Target& deed = deeds[i];
+        const std::string& verb = in.model.kind_of(deed.ref.item).verbs[deed.verb].name;
+        said_so.push_back(fill_text(language::verb_pattern_within(in.language, verb),
+                                    {{"the items", said(in.language, in.model, deed.ref)},
+                                     {"items", said(in.language, in.model, deed.ref, false)},
+                                     {"how", ""}}));
+    }
+    return capital(in.language, said_list(in.language, said_so));
+}
+
 std::string tightening_words(const Language& language, const Tightening& tightening) {
     std::string words = torque_text(language, tightening);
     if (!tightening.pattern.empty()) {

@@ -37,6 +37,9 @@ std::string resource_words(const ReaderWords& words, const model::Resource& reso
 
 // "the 6 long screws" when the action says it of them; what a step is about when it has no title.
 std::string title_words(const ReaderWords& words, const model::Action& action);
+// "Turn on the air and start up the mains": those of the deeds that are named.
+std::string title_words(const ReaderWords& words, const std::vector<model::Target>& deeds,
+                        const std::vector<std::size_t>& named);
 
 // "0.2 N·m, star pattern, 3 passes"; empty when nothing is declared.
 std::string tightening_words(const language::Language& language,

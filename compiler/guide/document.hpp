@@ -53,6 +53,7 @@ struct Passage {
     PassageKind kind = PassageKind::text;
     std::string markdown;
     std::size_t after = 0; // how many of its step's instructions stand above it
+    bool of_thing = false; // said by an item or its kind, wherever that is worked on
 };
 
 // One action, as a sentence in the imperative.

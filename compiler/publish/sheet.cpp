@@ -55,6 +55,7 @@ input:focus-visible{outline:3px solid #000;outline-offset:2px}
 border:1.5px solid #000;border-radius:1em;padding:0 .2em;font-size:.85em;font-weight:700}
 .value{white-space:nowrap}
 .signal{border-left:3px solid #000;padding-left:.6rem;margin:.35rem 0}
+.note{padding-left:.6rem;font-size:.9rem}
 .danger{border-left-width:9px}
 .warning{border-left-width:6px}
 .notice{border-left-style:dashed}
@@ -63,7 +64,7 @@ border:1.5px solid #000;border-radius:1em;padding:0 .2em;font-size:.85em;font-we
 font:9pt "Liberation Sans",Arial,sans-serif}}
 .unseen{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
 @media print{body{font-size:9.5pt}main{max-width:none;padding:0}
-h1,h2,h3,.signal{break-after:avoid}li,.signal,.fields{break-inside:avoid}}
+h1,h2,h3,.signal,.note{break-after:avoid}li,.signal,.note,.fields{break-inside:avoid}}
 )css";
 
 std::string variant_words(const Language& in, const std::vector<std::string>& variants) {
@@ -99,6 +100,9 @@ std::string step_lines(const Language& in, const guide::Step& step) {
                        markup_escaped(step.title) + variant_words(in, step.variants) + "</h3>\n";
     for (const guide::Message& message : step.messages) {
         text += message_line(in, message);
+    }
+    for (const std::string& note : notes_of(step, in)) {
+        text += "<p class=\"note\">" + markup_escaped(note) + "</p>\n";
     }
     text += "<ul>\n";
     for (const guide::Instruction& one : step.instructions) {

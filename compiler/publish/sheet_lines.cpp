@@ -53,6 +53,17 @@ std::string test_text(const guide::Test& test, const Language& in) {
     return text;
 }
 
+std::vector<std::string> notes_of(const guide::Step& step, const Language& in) {
+    std::vector<std::string> notes;
+    for (const guide::Passage& passage : step.passages) {
+        if (passage.of_thing && passage.kind == guide::PassageKind::note) {
+            notes.push_back(say(in, "Note") + language::colon(in) +
+                            plain_text(prose_tree(passage.markdown)));
+        }
+    }
+    return notes;
+}
+
 std::vector<const guide::Message*> whole_work(const guide::Document& document) {
     std::vector<const guide::Message*> messages;
     for (const guide::GatheredMessage& gathered : document.safety) {

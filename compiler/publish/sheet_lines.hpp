@@ -23,6 +23,11 @@ std::string message_text(const guide::Message& message,
 // Of a test: "With the cell plug connected. Test equipment: ... Proves: the cell". May be empty.
 std::string test_text(const guide::Test& test, const language::Language& in = language::english());
 
+// What the things worked on have to be told by the way, a line each: "Note: Only the person who
+// hung a lock takes it off." What the step's own author explains, the bench knows.
+std::vector<std::string> notes_of(const guide::Step& step,
+                                  const language::Language& in = language::english());
+
 // Messages about the whole work, which stand before everything.
 std::vector<const guide::Message*> whole_work(const guide::Document& document);
 

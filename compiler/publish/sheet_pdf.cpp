@@ -113,6 +113,21 @@ void add_message(Flow& flow, const Language& in, const guide::Message& message) 
     leave(flow, 3);
 }
 
+// It keeps to the line that it is about.
+void add_note(Flow& flow, const std::string& note) {
+    constexpr double by = 10;
+    flow.left += by;
+    flow.width -= by;
+    leave(flow, 1);
+    const std::size_t first = add_text(flow, note, type_of(8));
+    flow.left -= by;
+    flow.width += by;
+    for (std::size_t i = first; i < flow.boxes.size(); ++i) {
+        flow.boxes[i].with_next = true;
+    }
+    leave(flow, 1);
+}
+
 // One line: the box, the action, and the space to write in.
 void add_line(Flow& flow, const Rich& action, const std::vector<Rich>& details,
               const Writing& writing) {
@@ -174,6 +189,9 @@ void add_step(Flow& flow, const Language& in, const guide::Step& step) {
     heading.with_next = true;
     for (const guide::Message& message : step.messages) {
         add_message(flow, in, message);
+    }
+    for (const std::string& note : notes_of(step, in)) {
+        add_note(flow, note);
     }
     open(flow, "L");
     for (const guide::Instruction& one : step.instructions) {

@@ -116,7 +116,8 @@ void check_needs(const Found& found, const guide::Document& document) {
 void check_step_in_order(Found& found, const guide::Step& step, bool with_passages) {
     const auto passages = [&](std::size_t after) {
         for (const guide::Passage& passage : guide::passages_after(step, after)) {
-            if (with_passages)
+            const bool of_thing = passage.of_thing && passage.kind == guide::PassageKind::note;
+            if (with_passages || of_thing)
                 found.comes(laid_flat(passage.markdown));
         }
     };
@@ -249,7 +250,7 @@ TEST_CASE("everything that a guide holds is in the text of its PDF, cautions bef
     });
 }
 
-TEST_CASE("every act, torque and caution is on the bench sheet, cautions before the act") {
+TEST_CASE("every act, torque, caution and note of a thing is on the bench sheet, before the act") {
     for_each_sample([](const guide::Document& document, const guide::Assets&) {
         const PdfFile file(publish::sheet_pdf(document, publish::Paper::a4, ""));
         Found found(file);
@@ -258,7 +259,7 @@ TEST_CASE("every act, torque and caution is on the bench sheet, cautions before 
         found.has(document.deferral);
         for (const guide::Section& section : document.sections) {
             for (const guide::Step& step : section.steps) {
-                check_step_in_order(found, step, false); // the bench knows them
+                check_step_in_order(found, step, false); // the bench knows what the author explains
                 for (const guide::Instruction& one : step.instructions)
                     found.has(one.record);
                 for (const std::string& words : step.test.when)

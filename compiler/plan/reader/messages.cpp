@@ -115,7 +115,8 @@ void ReaderMessages::tell(guide::Step& told, const Source& source, const Prose& 
     }
     if (!signal) {
         told_[source] = {step_->section, number_};
-        told.passages.push_back({passage_of(prose.kind), markdown, 0}); // read before it is needed
+        // Read before it is needed.
+        told.passages.push_back({passage_of(prose.kind), markdown, 0, true});
         return;
     }
     guide::Message message{

@@ -44,6 +44,20 @@ TEST_CASE("each action has a box; each value a place to write; each caution stan
     CHECK(count(page, ">gap, at most 1 mm<input>") == 1);
 }
 
+TEST_CASE("what a thing has to be told by the way stands above the acts; what its author explains "
+          "does not") {
+    Document document = two_actions();
+    Step& step = document.sections[0].steps[0];
+    step.passages = {{PassageKind::note, "Only who hung a *lock* takes it off.", 0, true},
+                     {PassageKind::note, "The lid is old.", 0},
+                     {PassageKind::text, "The lid is blue.", 0, true}};
+    CHECK(publish::notes_of(step) ==
+          std::vector<std::string>{"Note: Only who hung a lock takes it off."});
+    const std::string page = publish::sheet_html(document);
+    CHECK(page.find("Note: Only who hung a lock takes it off.") < page.find("Shut the lid."));
+    CHECK(count(page, "The lid is") == 0);
+}
+
 TEST_CASE("what is to be worn stands above the first action, in both forms") {
     Document document = two_actions();
     CHECK(publish::gear_line(document).empty());

@@ -54,8 +54,20 @@ public:
                 open_box(folding_, step.item);
             }
         }
+        for (const Item& item : model.items) {
+            open_ties_in_the_way(item);
+        }
         for (std::uint32_t i = 0; i < model.items.size(); ++i) {
             add_item(ItemId{i});
+        }
+        // A fluid that something waits for waits itself: for a valve that is closed first.
+        for (std::uint32_t i = 0; i < model.items.size(); ++i) {
+            const Item& item = model.items[i];
+            const std::size_t box = folding_.box_of[i];
+            if (item.role != Role::part && !model::is_tie(item.role) && item.feeds.empty() &&
+                box != Folding::no_box) {
+                add_what_it_waits_for(item, box);
+            }
         }
     }
 
@@ -80,48 +92,97 @@ public:
     [[nodiscard]] const std::vector<WayStep>& way() const { return way_; }
 
 private:
+    // Who lies under a ribbon waits for the ribbon, not for the parts that it joins.
+    void open_ties_in_the_way(const Item& item) {
+        const auto open = [&](ItemId id) {
+            if (model::is_tie(model_.item(id).role)) {
+                open_box(folding_, id);
+            }
+        };
+        for (const model::ReachClause& clause : item.reach) {
+            for (const auto& way : clause.ways) {
+                for (const model::ItemRef& ref : way) {
+                    open(ref.item);
+                }
+            }
+        }
+        for (const model::Need& need : item.needs) {
+            open(need.condition.item.item);
+        }
+    }
+
+    // A tie stands in the boxes of the parts that it holds, unless it has one of its own.
+    [[nodiscard]] std::vector<std::size_t> boxes_of(ItemId id) const {
+        const std::size_t own = folding_.box_of[id.value];
+        return own == Folding::no_box && model::is_tie(model_.item(id).role)
+                   ? boxes_held(model_, folding_, id)
+                   : std::vector<std::size_t>{own};
+    }
+
     void add_item(ItemId id) {
         const Item& item = model_.item(id);
         std::vector<std::size_t> boxes;
-        if (item.role == Role::part) {
-            boxes.push_back(folding_.box_of[id.value]);
-        } else if (model::is_tie(item.role)) {
-            boxes = boxes_held(model_, folding_, id);
+        if (item.role == Role::part || model::is_tie(item.role)) {
+            boxes = boxes_of(id);
         } else if (!item.feeds.empty()) {
             boxes.push_back(open_box(folding_, id));
+        }
+        if (model::is_tie(item.role) && folding_.box_of[id.value] != Folding::no_box) {
+            add_held(id);
         }
         for (const ItemId fed : item.feeds) {
             lead(id, folding_.box_of[fed.value], false);
         }
         for (const std::size_t box : boxes) {
-            for (const model::ReachClause& clause : item.reach) {
+            add_what_it_waits_for(item, box);
+        }
+    }
+
+    void add_what_it_waits_for(const Item& item, std::size_t box) {
+        for (const model::ReachClause& clause : item.reach) {
+            for (const auto& way : clause.ways) {
+                for (const model::ItemRef& ref : way) {
+                    lead(ref.item, box, clause.ways.size() > 1);
+                }
+            }
+        }
+        for (const ItemId blocker : item.blocked_by) {
+            lead(blocker, box, false);
+        }
+        for (const model::Need& need : item.needs) {
+            lead(need.condition.item.item, box, false);
+        }
+    }
+
+    // What a tie with a box of its own holds comes off after it; but not what hides the tie: a lid
+    // opens, and comes off later.
+    void add_held(ItemId tie) {
+        const auto hides = [&](std::size_t box) {
+            for (const model::ReachClause& clause : model_.item(tie).reach) {
                 for (const auto& way : clause.ways) {
                     for (const model::ItemRef& ref : way) {
-                        lead(ref.item, box, clause.ways.size() > 1);
+                        if (folding_.box_of[ref.item.value] == box) {
+                            return true;
+                        }
                     }
                 }
             }
-            for (const ItemId blocker : item.blocked_by) {
-                lead(blocker, box, false);
-            }
-            for (const model::Need& need : item.needs) {
-                lead(need.condition.item.item, box, false);
+            return false;
+        };
+        for (const std::size_t box : boxes_held(model_, folding_, tie)) {
+            if (!hides(box)) {
+                lead(tie, box, false);
             }
         }
     }
 
-    // From whatever box holds `before`; a tie stands in the boxes of the parts that it holds.
+    // From whatever box holds `before`.
     void lead(ItemId before, std::size_t box, bool one_of_ways) {
         const Role role = model_.item(before).role;
-        std::vector<std::size_t> from;
-        if (model::is_tie(role)) {
-            from = boxes_held(model_, folding_, before);
-        } else if (role == Role::part) {
-            from.push_back(folding_.box_of[before.value]);
-        } else {
-            from.push_back(open_box(folding_, before));
+        if (role != Role::part && !model::is_tie(role)) {
+            open_box(folding_, before);
         }
-        for (const std::size_t one : from) {
+        for (const std::size_t one : boxes_of(before)) {
             if (box != Folding::no_box && one != Folding::no_box) {
                 links_.push_back({one, box, Emphasis::plain, true, one_of_ways});
             }
@@ -136,9 +197,7 @@ private:
         for (std::size_t act = 1; act <= way_.size(); ++act) {
             const ItemId item = way_[act - 1].item;
             const bool tie = model::is_tie(model_.item(item).role);
-            const std::vector<std::size_t> boxes =
-                tie ? boxes_held(model_, folding_, item)
-                    : std::vector<std::size_t>{folding_.box_of[item.value]};
+            const std::vector<std::size_t> boxes = boxes_of(item);
             for (const std::size_t box : boxes) {
                 // Where a plug's two ends are two boxes, only one of them need come out.
                 const bool comes_off = boxes.size() == 1 || is_handled(box);
@@ -178,9 +237,10 @@ private:
         }
         std::vector<std::string> ties;
         for (std::uint32_t i = 0; i < model_.items.size(); ++i) {
-            const auto held = model::is_tie(model_.items[i].role)
-                                  ? boxes_held(model_, folding_, ItemId{i})
-                                  : std::vector<std::size_t>{};
+            const bool inside =
+                model::is_tie(model_.items[i].role) && folding_.box_of[i] == Folding::no_box;
+            const auto held =
+                inside ? boxes_held(model_, folding_, ItemId{i}) : std::vector<std::size_t>{};
             if (std::find(held.begin(), held.end(), box) != held.end()) {
                 ties.push_back(tie_line(in, model_, ItemId{i}));
             }

@@ -110,7 +110,12 @@ Box part_box(const Language& in, const Model& model, const Folding& folding, std
     Box made;
     made.title = item_title(in, model, items.front());
     const Role role = model.item(items.front()).role;
-    made.form = role == Role::energy ? BoxForm::source : BoxForm::part;
+    if (model::is_tie(role)) {
+        made.title = language::capital(in, tie_line(in, model, items.front()));
+        made.form = BoxForm::tie;
+    } else {
+        made.form = role == Role::energy ? BoxForm::source : BoxForm::part;
+    }
     if (items.size() > 1 && items.size() <= 4) {
         std::vector<std::string> names;
         for (std::size_t i = 1; i < items.size(); ++i) {

@@ -35,7 +35,7 @@ struct Folding {
 Folding fold(const Model& model, const std::vector<ItemId>& shown);
 constexpr std::size_t many_parts = 40;
 
-// Gives a fluid or a source a box of its own.
+// Gives a fluid, a source or a tie a box of its own.
 std::size_t open_box(Folding& folding, ItemId item);
 
 // The boxes that cannot come off while the tie binds: those of the parts that it holds. Of a plug
@@ -48,7 +48,7 @@ std::string device_title(const Language& in, const Model& model);
 std::string item_title(const Language& in, const Model& model, ItemId item);
 // "4 lid screws, M2 x 6": with what is said of a tie first.
 std::string tie_line(const Language& in, const Model& model, ItemId tie);
-// "Print head", "with 3 more inside"
+// "Print head", "with 3 more inside"; of a tie with a box of its own, what it is
 Box part_box(const Language& in, const Model& model, const Folding& folding, std::size_t box);
 // The first few, then "and 4 more".
 std::vector<std::string> shortened(const Language& in, std::vector<std::string> lines,

@@ -1,10 +1,12 @@
 // The way to a part, act by act: what a drawing numbers.
 #include "draw/way.hpp"
 
+#include "bench/dangerous.hpp"
 #include "bench/missing.hpp"
 #include "language/words.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace matchmark::draw {
 
@@ -44,27 +46,128 @@ bench::Bench bench_with(const Model& model, ItemId item) {
     return bench;
 }
 
-// A plug is pulled before anything is opened: OSHA 29 CFR 1910.147(d), isolation first. The acts
-// stay as they were where the bench does not let it be.
-std::vector<bench::Act> outside_first(const bench::Bench& bench,
-                                      const std::vector<bench::Act>& acts) {
-    std::vector<bench::Act> order;
-    std::vector<bench::Act> later;
-    bench::State state = bench::assembled(bench);
-    const auto did = [&](const bench::Act& act) {
-        if (bench::refusal(bench, state, act)) {
-            return false;
-        }
-        bench::perform(bench, state, act);
-        order.push_back(act);
-        return true;
-    };
-    for (const bench::Act& act : acts) {
-        if (!bench.model->kind_of(act.item).verbs[act.verb].from_outside || !did(act)) {
-            later.push_back(act);
-        }
+constexpr std::size_t most_acts = 2000; // of one way, so that a ring of dangers comes to an end
+
+model::StateSet no_wish(std::uint32_t /*slot*/) { return 0; }
+
+// The acts on the bench one after the other, and what they would meet.
+class Going {
+public:
+    Going(const bench::Bench& bench, bench::Dangers dangers)
+        : bench_(bench), dangers_(std::move(dangers)), state_(dangers_.start) {}
+
+    // With what makes safe right before the act that would meet it. What can be made safe only
+    // behind that act, or not at all, is left out of the dangers.
+    bool go_safely(const std::vector<bench::Act>& acts);
+    // What is done from outside as early as can be. False where the bench does not let it be, or a
+    // danger would be met that is not met in the order given.
+    bool go_outside_first(std::vector<bench::Act> left);
+
+    [[nodiscard]] const std::vector<bench::Act>& done() const { return done_; }
+    [[nodiscard]] const bench::Dangers& dangers() const { return dangers_; }
+
+private:
+    [[nodiscard]] std::optional<bench::Exposure> met_by(const bench::Act& act) const {
+        bench::State after = state_;
+        bench::perform(bench_, after, act);
+        return bench::exposure(bench_, state_, after, act, dangers_);
     }
-    return std::all_of(later.begin(), later.end(), did) ? order : acts;
+    void perform(const bench::Act& act) {
+        bench::perform(bench_, state_, act);
+        done_.push_back(act);
+    }
+    bool did(const bench::Act& act) {
+        const bool can = !bench::refusal(bench_, state_, act) && !met_by(act);
+        if (can) {
+            perform(act);
+        }
+        return can;
+    }
+    // What makes safe what the act meets. Nothing where that was tried and the act comes up again.
+    std::vector<bench::Act> make_safe(const bench::Act& act, const bench::Exposure& met) {
+        const std::pair<bench::Act, ItemId> now{act, met.item};
+        if (std::find(met_.begin(), met_.end(), now) != met_.end()) {
+            return {};
+        }
+        met_.push_back(now);
+        const auto& hazard = bench_.model->kind_of(met.item).hazards[met.use];
+        return bench::bring_to(bench_, state_, met.item, hazard.safe, no_wish)
+            .value_or(std::vector<bench::Act>{});
+    }
+    // Is the item there already, or further out, for the sake of safety? States are declared
+    // outwards.
+    [[nodiscard]] bool done_before(const bench::Act& act, const bench::Refusal& refused) const {
+        const auto* wrong = std::get_if<bench::WrongState>(&refused);
+        return wrong != nullptr &&
+               wrong->found >= bench_.model->kind_of(act.item).verbs[act.verb].to;
+    }
+
+    const bench::Bench& bench_;
+    bench::Dangers dangers_;
+    bench::State state_;
+    std::vector<bench::Act> done_;
+    std::vector<std::pair<bench::Act, ItemId>> met_;
+};
+
+bool Going::go_safely(const std::vector<bench::Act>& acts) {
+    std::vector<bench::Act> left(acts.rbegin(), acts.rend()); // the next one last
+    while (!left.empty() && done_.size() + left.size() <= most_acts) {
+        const bench::Act act = left.back();
+        const auto refused = bench::refusal(bench_, state_, act);
+        if (refused && done_before(act, *refused)) {
+            left.pop_back();
+            continue;
+        }
+        std::vector<bench::Act> first;
+        if (refused) {
+            first = bench::missing_for(bench_, state_, act, *refused, no_wish);
+            if (first.empty()) {
+                return false;
+            }
+        } else if (const auto met = met_by(act)) {
+            first = make_safe(act, *met);
+            if (first.empty()) {
+                std::erase(dangers_.items, met->item);
+                continue; // it may meet others too
+            }
+        }
+        if (first.empty()) {
+            perform(act);
+            left.pop_back();
+        }
+        left.insert(left.end(), first.rbegin(), first.rend());
+    }
+    return left.empty();
+}
+
+bool Going::go_outside_first(std::vector<bench::Act> left) {
+    const auto take = [&](auto wanted) {
+        for (auto next = left.begin(); next != left.end();) {
+            const model::Verb& verb = bench_.model->kind_of(next->item).verbs[next->verb];
+            if (verb.from_outside && wanted(*next, verb) && did(*next)) {
+                left.erase(next);
+                next = left.begin(); // what was refused before may wait for this one alone
+            } else {
+                ++next;
+            }
+        }
+    };
+    // As a plan has it: supplies, then what passes by itself, then the rest.
+    take([&](const bench::Act& act, const model::Verb& /*verb*/) {
+        return !bench_.model->item(act.item).feeds.empty();
+    });
+    take([](const bench::Act& /*act*/, const model::Verb& verb) { return verb.waits.has_value(); });
+    take([](const bench::Act& /*act*/, const model::Verb& /*verb*/) { return true; });
+    return std::all_of(left.begin(), left.end(), [&](const bench::Act& act) { return did(act); });
+}
+
+// What the acts would meet is made safe, and a plug is pulled before anything is opened: OSHA
+// 29 CFR 1910.147(d), isolation first. The acts stay as they were where that cannot be.
+std::vector<bench::Act> safely(const bench::Bench& bench, const std::vector<bench::Act>& acts) {
+    Going as_asked(bench, bench::dangers(bench));
+    const std::vector<bench::Act>& safe = as_asked.go_safely(acts) ? as_asked.done() : acts;
+    Going in_order(bench, as_asked.dangers());
+    return in_order.go_outside_first(safe) ? in_order.done() : safe;
 }
 
 WayStep step_of(const Model& model, const model::ItemRef& ref, const std::string& verb,
@@ -103,13 +206,13 @@ model::StateSet changed(const Model& model, ItemId id) {
 
 std::vector<WayStep> way_to(const Model& model, ItemId item, const language::Language& in) {
     const bench::Bench bench = bench_with(model, item);
-    const auto acts = bench::bring_to(bench, bench::assembled(bench), item, freed(model, item),
-                                      [](std::uint32_t) { return model::StateSet{0}; });
+    const auto acts =
+        bench::bring_to(bench, bench::assembled(bench), item, freed(model, item), no_wish);
     std::vector<WayStep> steps;
     if (!acts) {
         return steps;
     }
-    for (const bench::Act& act : outside_first(bench, *acts)) {
+    for (const bench::Act& act : safely(bench, *acts)) {
         const model::Verb& verb = model.kind_of(act.item).verbs[act.verb];
         steps.push_back(step_of(model, {act.item, act.members, {}}, verb.name, in));
     }

@@ -16,8 +16,8 @@ struct WayStep {
 };
 
 // The acts that bring the item out of the assembled device, as the bench knows them, in the first
-// variant that has it; what is done from outside, as a plug is pulled, stands first. Empty when
-// there is no way.
+// variant that has it, with those that make safe what they would meet; what is done from outside,
+// as a plug is pulled, stands first. Empty when there is no way.
 std::vector<WayStep> way_to(const model::Model& model, model::ItemId item,
                             const language::Language& in = language::english());
 

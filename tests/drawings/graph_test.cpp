@@ -88,6 +88,99 @@ TEST_CASE("the way to a part stands out, in the order of the work") {
     CHECK(graph.alternative_text.find("undo the 4 corner screws") != std::string::npos);
 }
 
+TEST_CASE("the bench's way makes safe what lies behind the cover before it is worked on") {
+    const auto done = compiled(R"(device inverter "Inverter"
+
+energy mains "mains" kind mains-cord
+  feeds      board
+part frame "frame"
+part cover "cover" kind panel
+  covers     board, store
+part board "board" kind circuit-board
+part store "capacitor" kind capacitor
+  behind     cover
+)");
+    const draw::Viewing viewing{named(done.model, "board"), false};
+    const std::string told = draw::access_graph(done.model, viewing).alternative_text;
+    INFO(told);
+    std::size_t at = 0;
+    for (const char* act :
+         {"1. unplug the mains\n", "2. remove the cover\n", "3. discharge the capacitor\n",
+          "4. prove the capacitor\n", "5. remove the board\n"}) {
+        const std::size_t found = told.find(act, at);
+        CAPTURE(act);
+        REQUIRE(found != std::string::npos);
+        at = found;
+    }
+}
+
+TEST_CASE("a danger that is made safe only behind the cover does not keep the others from being") {
+    const auto done = compiled(R"(device mill "Mill"
+
+energy rotor "rotor" kind flywheel
+  behind     shell
+energy mains "mains" kind mains-isolator
+  feeds      motor
+part frame "frame"
+part shell "shell" kind panel
+  covers     motor
+part motor "motor"
+)");
+    const draw::Viewing viewing{named(done.model, "motor"), false};
+    const std::string told = draw::access_graph(done.model, viewing).alternative_text;
+    INFO(told);
+    CHECK(told.find("1. lock off the mains\n2. prove the mains\n") != std::string::npos);
+    const std::size_t stopped = told.find("spin down the rotor\n");
+    const std::size_t opened = told.find("remove the shell\n");
+    CHECK(stopped < opened);
+    CHECK(opened < told.find("block the rotor\n"));
+}
+
+TEST_CASE("a fluid that is let out on the way waits for what its letting out needs") {
+    const auto done = compiled(R"(device chiller "Chiller"
+
+part frame "frame"
+part tray "tray"
+part coil "coil"
+part lid "lid"
+fluid brine "brine" kind coolant in coil
+  behind     lid
+  needs      tray out to drain
+fastener unions "union" 2 x bolt M8 x 20, hexagon-head 13
+  holds      coil to frame
+  torque     12 N.m
+  needs      brine drained to undo
+)");
+    const draw::Viewing viewing{named(done.model, "coil"), false};
+    const std::string text = shown(draw::access_graph(done.model, viewing));
+    INFO(text);
+    CHECK(text.find("Tray -> 3. Brine\n") != std::string::npos);
+    CHECK(text.find("Lid -> 3. Brine\n") != std::string::npos);
+    CHECK(text.find("3. Brine -> 4. Coil\n") != std::string::npos);
+}
+
+TEST_CASE("what lies under a ribbon waits for the ribbon, not for what the ribbon joins") {
+    const auto done = compiled(R"(device reader "Card reader"
+
+part base "base"
+part screen "screen"
+part board "board"
+connector ribbon "screen ribbon" kind flip-lock-ribbon
+  joins      screen to board
+part cell "cell"
+  under      ribbon
+)");
+    const draw::Viewing viewing{named(done.model, "cell"), false};
+    const std::string text = shown(draw::access_graph(done.model, viewing));
+    INFO(text);
+    CHECK(text.find("[1. Screen ribbon]!") != std::string::npos);
+    CHECK(text.find("1. Screen ribbon -> 2. Cell") != std::string::npos);
+    CHECK(text.find("1. Screen ribbon -> Screen\n") != std::string::npos);
+    CHECK(text.find("Screen -> ") == std::string::npos);
+    CHECK(text.find("Board -> ") == std::string::npos);
+    CHECK(std::count(text.begin(), text.end(), '!') == 2);
+}
+
 TEST_CASE("what holds what: ties with counts between their parts") {
     const auto done = compiled(tray_device());
     const std::string text = shown(draw::held_graph(done.model, {}));

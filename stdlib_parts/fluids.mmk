@@ -12,6 +12,7 @@ kind coolant "coolant" is fluid
   states     full, drained
   drain      full -> drained by hand or drain-pan takes 120 s
   fill       drained -> full by hand or funnel takes 120 s
+  runs out
   one use
   waste      coolant-waste
   hazard     hot-fluid until drained on touch
@@ -24,6 +25,7 @@ kind pressurised-coolant "coolant under pressure" is fluid
   warm       cooled -> hot from outside
   drain      full -> drained by hand or drain-pan takes 120 s
   fill       drained -> full by hand or funnel takes 120 s
+  runs out
   needs      cooled to drain
   may end in hot, cooled
   one use
@@ -34,6 +36,7 @@ kind oil "oil" is fluid
   states     full, drained
   drain      full -> drained by hand or drain-pan takes 180 s
   fill       drained -> full by hand or funnel takes 60 s
+  runs out
   one use
   waste      waste-oil
   notice: Oil harms soil and water. Catch every drop in a pan.
@@ -45,6 +48,7 @@ kind hot-engine-oil "hot engine oil" is fluid
   heat-up    warm -> hot from outside
   drain      full -> drained by drain-pan takes 300 s waits 300 s
   fill       drained -> full by hand or funnel takes 90 s
+  runs out
   may end in hot, warm
   one use
   waste      waste-oil
@@ -55,6 +59,7 @@ kind gear-oil "gear oil" is fluid
   states     full, drained
   drain      full -> drained by drain-pan takes 180 s waits 600 s
   fill       drained -> full by oil-gun or funnel takes 120 s
+  runs out
   one use
   waste      waste-oil
   note: The filler plug comes out before the drain plug: what is drained can then be filled.
@@ -63,6 +68,7 @@ kind hydraulic-oil "hydraulic oil" is fluid
   states     full, drained
   drain      full -> drained by hand or drain-pan takes 180 s
   fill       drained -> full by hand or funnel takes 120 s
+  runs out
   one use
   waste      waste-oil
   notice: Dirt wears valves and pumps. Keep every opening covered.
@@ -71,6 +77,7 @@ kind fork-oil "damper oil" is fluid
   states     full, drained
   drain      full -> drained by hand or drain-pan takes 120 s waits 600 s
   fill       drained -> full by measuring-jug takes 60 s
+  runs out
   one use
   waste      waste-oil
 
@@ -85,6 +92,7 @@ kind transformer-oil "insulating oil" is fluid
   states     full, drained
   drain      full -> drained by hand-pump takes 600 s
   fill       drained -> full by hand-pump takes 600 s
+  runs out
   one use
   waste      waste-oil
   licensed   "electrician"
@@ -94,6 +102,7 @@ kind brake-fluid "brake fluid" is fluid
   states     full, drained
   drain      full -> drained by hand or drain-pan takes 180 s
   fill       drained -> full by hand or funnel takes 120 s
+  runs out
   one use
   waste      brake-fluid-waste
   caution: Brake fluid irritates eyes and strips paint. Wear gloves and eye protection.
@@ -102,6 +111,7 @@ kind screen-wash "washer fluid" is fluid
   states     full, drained
   drain      full -> drained by hand or hand-pump takes 60 s
   fill       drained -> full by hand or funnel takes 60 s
+  runs out
 
 # Fuels
 
@@ -109,12 +119,14 @@ kind fuel "fuel" is fluid
   states     full, drained
   drain      full -> drained by hand or hand-pump takes 180 s
   fill       drained -> full by hand or funnel takes 60 s
+  runs out
   hazard     fire until drained on touch
 
 kind heating-oil "heating oil" is fluid
   states     full, drained
   drain      full -> drained by hand-pump or drain-pan takes 300 s
   fill       drained -> full by hand-pump takes 300 s
+  runs out
   hazard     fire until drained on touch
 
 # Water and what is in it
@@ -123,11 +135,13 @@ kind water "water" is fluid
   states     full, drained
   drain      full -> drained by hand or bucket takes 60 s
   fill       drained -> full by hand takes 60 s
+  runs out
 
 kind heating-water "water of a heating circuit" is fluid
   states     full, drained
   drain      full -> drained by hose takes 600 s
   fill       drained -> full by hose takes 600 s
+  runs out
   hazard     hot-fluid until drained on touch
   note: The circuit is bled of air after it is filled.
 
@@ -135,6 +149,7 @@ kind waste-water "waste water" is fluid
   states     full, drained
   drain      full -> drained by bucket or hand takes 120 s
   fill       drained -> full by hand takes 30 s
+  runs out
   may end in drained
   hazard     germs until drained on touch
 
@@ -186,6 +201,7 @@ kind refrigerant "refrigerant" is fluid
   states     full, recovered
   recover    full -> recovered by recovery-unit takes 900 s
   charge     recovered -> full by charging-scale takes 600 s
+  runs out
   one use
   waste      refrigerant-waste
   licensed   "refrigeration technician"
@@ -194,6 +210,7 @@ kind flammable-refrigerant "flammable refrigerant" is fluid
   states     full, recovered
   recover    full -> recovered by recovery-unit takes 900 s
   charge     recovered -> full by charging-scale takes 600 s
+  runs out
   one use
   waste      refrigerant-waste
   licensed   "refrigeration technician"
@@ -203,6 +220,7 @@ kind ammonia "ammonia" is fluid
   states     full, recovered
   recover    full -> recovered by recovery-unit takes 1800 s
   charge     recovered -> full by charging-scale takes 900 s
+  runs out
   one use
   waste      refrigerant-waste
   licensed   "refrigeration technician"

@@ -12,20 +12,12 @@ using model::contains;
 using model::in_set;
 using model::Item;
 using model::Kind;
+using model::states_of_set;
 
 namespace {
 
 constexpr int deepest = 16;     // reasons behind reasons; real devices need about five
 constexpr int most_acts = 4000; // tried in one search, so that a tangle of needs comes to an end
-
-StateSet states_of_set(const Kind& kind, unsigned set) {
-    StateSet states = 0;
-    for (std::size_t i = 0; i < kind.states.size(); ++i) {
-        if (kind.set_of[i] == set)
-            states |= in_set(static_cast<StateId>(i));
-    }
-    return states;
-}
 
 class Search {
 public:

@@ -32,6 +32,13 @@ bool stands_as_it_may_stay(const Bench& bench, const State& state, ItemId id) {
     return true;
 }
 
+// A fluid without which its part is not run: one that is there in use, and may not be left out.
+bool runs_on(const model::Kind& kind) {
+    return kind.role == model::Role::fluid &&
+           model::contains(kind.present, kind.set_first.front()) &&
+           (kind.may_end & model::states_of_set(kind, 0) & ~kind.present) == 0;
+}
+
 } // namespace
 
 bool proves_item(const Model& model, const model::Step& test, ItemId item) {
@@ -45,23 +52,33 @@ bool proves_item(const Model& model, const model::Step& test, ItemId item) {
 
 std::vector<ItemId> upholding(const Bench& bench, model::FunctionId function) {
     const Model& model = *bench.model;
+    const std::vector<ItemId>& path = path_of(model, function);
     std::vector<ItemId> items;
     const auto add = [&](ItemId item) {
         if (bench.exists(item) && !among(items, item))
             items.push_back(item);
     };
-    for (const ItemId item : path_of(model, function))
-        add(item);
-    if (!model.functions[function.value].is_rating)
-        return items;
-    for (const ItemId seal : path_of(model, function)) {
-        const auto& sealed = model.item(seal).touches;
-        for (const ItemId part : sealed) {
+    const auto add_fasteners_of = [&](const std::vector<ItemId>& parts) {
+        for (const ItemId part : parts) {
             for (const ItemId tie : model.item(part).ties) {
                 if (model.item(tie).role == model::Role::fastener &&
-                    shared(sealed, model.item(tie).touches) > 1)
+                    shared(parts, model.item(tie).touches) > 1)
                     add(tie);
             }
+        }
+    };
+    for (const ItemId item : path)
+        add(item);
+    if (model.functions[function.value].is_rating) {
+        for (const ItemId seal : path)
+            add_fasteners_of(model.item(seal).touches);
+        return items;
+    }
+    add_fasteners_of(path);
+    for (const ItemId part : path) {
+        for (const ItemId carried : model.item(part).carried) {
+            if (runs_on(model.kind_of(carried)))
+                add(carried);
         }
     }
     return items;

@@ -2,6 +2,8 @@
 #include "bench/bench.hpp"
 #include "bench/tally.hpp"
 
+#include "model/run_out.hpp"
+
 #include <algorithm>
 
 namespace matchmark::bench {
@@ -212,23 +214,19 @@ std::vector<ItemId> moved_with(const Bench& bench, const State& state, ItemId pa
 }
 
 std::vector<ItemId> pressing(const Bench& bench, ItemId tie) {
-    std::vector<ItemId> found;
     const model::Item& laid = bench.model->item(tie);
-    if (!bench.model->kind(laid.kind).laid_first)
-        return found;
-    const auto is_laid_on = [&](ItemId part) {
+    const model::Kind& kind = bench.model->kind(laid.kind);
+    if (!kind.laid_first && !kind.clamped)
+        return {};
+    std::vector<ItemId> found = model::fasteners_across(*bench.model, tie);
+    const auto is_joined = [&](ItemId part) {
         return bench.exists(part) &&
                std::find(laid.touches.begin(), laid.touches.end(), part) != laid.touches.end();
     };
-    for (const ItemId part : laid.touches) {
-        for (const ItemId id : bench.model->item(part).ties) {
-            const model::Item& fastener = bench.model->item(id);
-            const bool known = std::find(found.begin(), found.end(), id) != found.end();
-            if (fastener.role == model::Role::fastener && bench.exists(id) && !known &&
-                std::count_if(fastener.touches.begin(), fastener.touches.end(), is_laid_on) > 1)
-                found.push_back(id);
-        }
-    }
+    std::erase_if(found, [&](ItemId id) {
+        const auto& held = bench.model->item(id).touches;
+        return !bench.exists(id) || std::count_if(held.begin(), held.end(), is_joined) < 2;
+    });
     return found;
 }
 

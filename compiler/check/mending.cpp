@@ -348,6 +348,28 @@ Edit remove_line(const SourceMap& sources, Span line) {
     return {{line.file, line_begin(sources, line), line_end(sources, line)}, ""};
 }
 
+Edit take_out(const Walk& walk, Span line, const std::vector<Act>& acts) {
+    const auto event = std::find_if(walk.events.begin(), walk.events.end(), [&](const Event& one) {
+        return walk.action(one) != nullptr && walk.action(one)->line == line;
+    });
+    if (event == walk.events.end())
+        return remove_line(walk.sources, line);
+    const auto& targets = walk.action(*event)->targets;
+    const std::string& bytes = walk.sources.file(line.file).text;
+    std::string kept;
+    for (const model::Target& target : targets) {
+        const Span written = target.ref.span;
+        const bool taken = std::any_of(acts.begin(), acts.end(),
+                                       [&](const Act& act) { return act.item == target.ref.item; });
+        if (!taken)
+            kept += (kept.empty() ? "" : ", ") +
+                    bytes.substr(written.begin, written.end - written.begin);
+    }
+    if (kept.empty())
+        return remove_line(walk.sources, line);
+    return {{line.file, targets.front().ref.span.begin, targets.back().ref.span.end}, kept};
+}
+
 Edit remove_declaration(const SourceMap& sources, Span body) {
     const std::string& bytes = sources.file(body.file).text;
     std::uint32_t from = line_begin(sources, body);

@@ -49,6 +49,9 @@ std::vector<std::string> unused_for(const Walk& walk, model::ItemId item);
 // Removes the whole line.
 Edit remove_line(const SourceMap& sources, Span line);
 
+// Takes the targets of these acts out of the line; the whole line where it has no others.
+Edit take_out(const Walk& walk, Span line, const std::vector<bench::Act>& acts);
+
 // Removes a step or test, from its head line to the end of its last, with the empty lines above it.
 Edit remove_declaration(const SourceMap& sources, Span body);
 

@@ -2,6 +2,7 @@
 // that stands too early.
 #include "check/too_early.hpp"
 
+#include "bench/recharge.hpp"
 #include "check/trials.hpp"
 
 #include <algorithm>
@@ -11,9 +12,22 @@ namespace matchmark::check {
 namespace {
 
 bool is_safe(const Walk& walk, std::size_t at, const bench::Exposure& met) {
-    const model::HazardUse& use = walk.model.kind_of(met.item).hazards[met.use];
-    return model::contains(use.safe,
-                           bench::state_of(walk.bench, walk.state_at(at), met.item, 0, 0));
+    const model::Kind& kind = walk.model.kind_of(met.item);
+    const bench::State& state = walk.state_at(at);
+    for (unsigned set = 0; set < kind.set_count(); ++set) {
+        if (model::contains(kind.hazards[met.use].safe,
+                            bench::state_of(walk.bench, state, met.item, 0, set)))
+            return true;
+    }
+    return false;
+}
+
+// By an act on the source itself, or on a supply that charges or drives the item again.
+bool brings_back(const Walk& walk, model::ItemId acted_on, model::ItemId item) {
+    if (acted_on == item)
+        return true;
+    const auto charged = bench::charged_by(walk.bench, acted_on);
+    return std::find(charged.begin(), charged.end(), item) != charged.end();
 }
 
 // Is it switched on for a test that stands between, and that cannot be done later? Then it is not
@@ -51,12 +65,12 @@ std::optional<TooEarly> too_early(const Walk& walk, const Trouble& trouble,
         const model::Action* action = walk.action(event);
         if (walk.step(event).section != model::Section::put_back)
             return std::nullopt;
-        if (!event.act || event.act->item != met.item)
+        if (!event.act || !brings_back(walk, event.act->item, met.item))
             continue;
-        const LeftOff* later = left_off(walk, met.item);
+        const LeftOff* later = left_off(walk, event.act->item);
         if (later == nullptr || !is_safe(walk, at, met) || action->targets.size() != 1 ||
             action->derived || action->line.file != walk.guide().file ||
-            on_for_a_test(walk, at, trouble.event, met.item))
+            on_for_a_test(walk, at, trouble.event, event.act->item))
             return std::nullopt;
         return TooEarly{action->line, later};
     }

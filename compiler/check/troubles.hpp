@@ -41,9 +41,13 @@ inline Diagnostic refused(const Walk& walk, const Trouble& trouble, std::string 
     Diagnostic finding = finding_at(walk, trouble.event, std::move(message));
     mend_with(walk, finding, trouble.mend_at, trouble.missing, trouble.done_later);
     for (const Span line : trouble.done_later) {
-        finding.related.push_back({line, "done only here"});
+        const bool own_line = line.file == finding.primary.file &&
+                              line.begin <= finding.primary.begin &&
+                              finding.primary.end <= line.end;
+        if (!own_line)
+            finding.related.push_back({line, "done only here"});
         if (!finding.edits.empty())
-            finding.edits.push_back(remove_line(walk.sources, line));
+            finding.edits.push_back(take_out(walk, line, trouble.missing));
         finding.help = "move it up";
     }
     return finding;

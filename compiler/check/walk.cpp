@@ -3,6 +3,7 @@
 
 #include "bench/recharge.hpp"
 #include "check/left_off.hpp"
+#include "check/to_safety.hpp"
 #include "check/trials.hpp"
 
 #include <algorithm>
@@ -13,6 +14,7 @@ using bench::Act;
 using bench::State;
 using model::Action;
 using model::ActionSort;
+using model::StateId;
 using model::StateSet;
 
 namespace {
@@ -156,43 +158,8 @@ private:
             bench::copy_item(walk_.model, charged, state_, next_);
         if (!met)
             return std::nullopt;
-        const auto& use = walk_.model.kind_of(met->item).hazards[met->use];
-        if (auto acts = bench::bring_to(walk_.bench, state_, met->item, use.safe, wish)) {
-            missing = std::move(*acts);
-            join_again(event, missing);
-        }
+        missing = acts_to_safety(walk_, state_, event, *met);
         return Objection{*met};
-    }
-
-    // On the way home a plug that is parted to make safe what a cell charged is joined again, when
-    // no later line does so.
-    void join_again(std::size_t event, std::vector<Act>& missing) const {
-        const model::Section section = walk_.step(walk_.events[event]).section;
-        const std::size_t count = missing.size();
-        State after = state_;
-        for (const Act& act : missing)
-            bench::perform(walk_.bench, after, act);
-        for (std::size_t i = count; section == model::Section::put_back && i-- > 0;) {
-            const model::Item& item = walk_.model.item(missing[i].item);
-            const auto later = walk_.events.begin() + static_cast<std::ptrdiff_t>(event);
-            const bool moved_later =
-                std::any_of(later, walk_.events.end(), [&](const Event& other) {
-                    return other.act && other.act->item == missing[i].item;
-                });
-            if (item.role != model::Role::connector || moved_later ||
-                !bench::charged_by(walk_.bench, missing[i].item).empty() ||
-                !bench::in_first_state(walk_.bench, state_, missing[i].item))
-                continue;
-            const auto back = bench::bring_to(
-                walk_.bench, after, missing[i].item,
-                model::in_set(walk_.model.kind_of(missing[i].item).set_first.front()),
-                [](std::uint32_t) -> StateSet { return 0; });
-            if (!back)
-                continue;
-            for (const Act& act : *back)
-                bench::perform(walk_.bench, after, act);
-            missing.insert(missing.end(), back->begin(), back->end());
-        }
     }
 
     struct Want {
@@ -269,6 +236,8 @@ private:
                 continue;
             if (wrong && missing.empty() && undone_earlier(event, act, *objection))
                 continue;
+            if (reopens && moved_up(event, act, *objection))
+                return;
             if (!overcome(event, std::move(*objection), std::move(missing)))
                 break;
         }
@@ -302,6 +271,33 @@ private:
         return false;
     }
 
+    // What is in its way came back before it: the line of the way back belongs before that.
+    bool moved_up(std::size_t event, const Act& act, const Objection& objection) {
+        const auto* refused = std::get_if<bench::Refusal>(&objection);
+        const Action& action = *walk_.action(walk_.events[event]);
+        const model::Kind& kind = walk_.model.kind_of(act.item);
+        const StateId to = kind.verbs[act.verb].to;
+        if (refused == nullptr || !std::holds_alternative<bench::OutOfReach>(*refused) ||
+            walk_.step(walk_.events[event]).section != model::Section::put_back ||
+            to != kind.set_first[kind.set_of[to]] || action.derived || action.targets.size() != 1)
+            return false;
+        for (std::size_t at = event; at-- > 0;) {
+            const auto then = bench::refusal(walk_.bench, walk_.state_at(at), act)
+                                  ? std::nullopt
+                                  : replay(walk_, at, {act}, event);
+            if (!then)
+                continue;
+            const Action* before = walk_.action(walk_.events[at]);
+            if (before != nullptr && before->derived)
+                return false;
+            patch(walk_, at, {act}, event);
+            walk_.troubles.push_back({event, objection, {act}, {action.line}, at});
+            go_on_from(walk_.state_at(event));
+            return true;
+        }
+        return false;
+    }
+
     // As if it had been possible: also when nobody could say how.
     void force(Act act) {
         act.supplied = true;
@@ -327,18 +323,9 @@ private:
         if (!bench::present(walk_.bench, state_, item))
             return;
         const model::Kind& kind = walk_.model.kind_of(item);
-        const StateSet out = states_of_first_set(kind) & ~kind.present;
+        const StateSet out = model::states_of_set(kind, 0) & ~kind.present;
         auto acts = bench::bring_to(walk_.bench, state_, item, out, wish_from(walk_, event));
         overcome(event, StillInPlace{}, acts ? std::move(*acts) : std::vector<Act>{});
-    }
-
-    static StateSet states_of_first_set(const model::Kind& kind) {
-        StateSet states = 0;
-        for (std::size_t i = 0; i < kind.states.size(); ++i) {
-            if (kind.set_of[i] == 0)
-                states |= model::in_set(static_cast<model::StateId>(i));
-        }
-        return states;
     }
 
     // A limit is measured under its own condition, or else while the item is off its place.
@@ -351,7 +338,8 @@ private:
             if (!limit.when.empty() || !bench::in_first_state(walk_.bench, state_, item))
                 return;
             const model::Kind& kind = walk_.model.kind_of(item);
-            const StateSet off = states_of_first_set(kind) & ~model::in_set(kind.set_first.front());
+            const StateSet off =
+                model::states_of_set(kind, 0) & ~model::in_set(kind.set_first.front());
             get_ready(event, NotReady{item, off, limit.span});
             return;
         }

@@ -83,6 +83,8 @@ private:
         add("what to look at before it is used again", flowing(*item_.used_again_if), true, true);
         add("parting under power", item_.safe_when_live ? "safe when live" : "not when live", false,
             true);
+        add("what it lets out", item_.lets_nothing_out ? "nothing" : "what its parts hold", false,
+            true);
         add("variants",
             fmt::format("{}", fmt::join(model::variant_names(model_, item_.variants), ", ")), true);
     }

@@ -18,24 +18,15 @@ using model::Role;
 
 namespace {
 
-model::StateSet first_set(const model::Kind& kind) {
-    model::StateSet states = 0;
-    for (std::size_t i = 0; i < kind.states.size(); ++i) {
-        if (kind.set_of[i] == 0) {
-            states |= model::in_set(static_cast<model::StateId>(i));
-        }
-    }
-    return states;
-}
-
 // The states in which an item no longer stands in the way, of its first set.
 model::StateSet freed(const Model& model, ItemId id) {
     const model::Kind& kind = model.kind_of(id);
     const Role role = model.item(id).role;
     if (role == Role::part) {
-        return first_set(kind) & ~kind.present;
+        return model::states_of_set(kind, 0) & ~kind.present;
     }
-    return first_set(kind) & ~(model::is_tie(role) ? kind.binds : model::in_set(kind.set_first[0]));
+    return model::states_of_set(kind, 0) &
+           ~(model::is_tie(role) ? kind.binds : model::in_set(kind.set_first[0]));
 }
 
 bench::Bench bench_with(const Model& model, ItemId item) {
@@ -195,7 +186,7 @@ model::StateSet brought_to(const Model& model, const model::Action& action,
 // a danger of it is made safe.
 model::StateSet changed(const Model& model, ItemId id) {
     const model::Kind& kind = model.kind_of(id);
-    model::StateSet states = first_set(kind) & ~model::in_set(kind.set_first[0]);
+    model::StateSet states = model::states_of_set(kind, 0) & ~model::in_set(kind.set_first[0]);
     for (const model::HazardUse& hazard : kind.hazards) {
         states |= hazard.safe;
     }

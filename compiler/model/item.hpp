@@ -33,6 +33,7 @@ struct Need {
     Condition condition;
     std::string verb;
     Span span;
+    bool by_kind = false; // no line of the item's says so: what runs out of a joint
 };
 
 struct Tightening {
@@ -114,6 +115,7 @@ struct Item {
     bool one_use = false;
     Seldom<std::string> used_again_if; // what to look at before it goes back
     bool safe_when_live = false;
+    bool lets_nothing_out = false; // of a connector: no fluid stands behind it
     Seldom<std::string> told_by;
     std::vector<Prose> messages;
     Seldom<Bolt> bolt;

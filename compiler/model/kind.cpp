@@ -28,6 +28,15 @@ bool leads_home(const Kind& kind, const Verb& verb) {
     return kind.set_of[verb.to] == 0 && (verb.from & up_to) == 0;
 }
 
+StateSet states_of_set(const Kind& kind, unsigned set) {
+    StateSet states = 0;
+    for (std::size_t state = 0; state < kind.states.size(); ++state) {
+        if (kind.set_of[state] == set)
+            states |= in_set(static_cast<StateId>(state));
+    }
+    return states;
+}
+
 std::optional<StateId> find_state(const Kind& kind, std::string_view name) {
     for (std::size_t state = 0; state < kind.states.size(); ++state) {
         if (kind.states[state] == name)

@@ -67,6 +67,9 @@ struct Kind {
     StateSet live = 0;
     StateSet may_end = 0;    // beside the first of each set
     bool laid_first = false; // put on before what it ties
+    bool clamped = false;    // of a connector: fasteners that hold the parts which it joins grip it
+    bool lets_out = false;   // of a connector: parted, it lets out what runs out
+    bool runs_out = false;   // of a fluid
     bool one_use = false;
     std::string used_again_if; // what to look at before it goes back; empty: nothing
     int good_for = 0;          // times that it may be parted and made again; 0: not known
@@ -93,6 +96,8 @@ bool inverts(const Verb& verb, const Verb& candidate);
 // Does the verb bring an item nearer to how it stands when assembled? States are declared from
 // there outwards; the other sets (a charge, a preload) are never on the way.
 bool leads_home(const Kind& kind, const Verb& verb);
+// All states of one set (0: `states`, 1..: `also`).
+StateSet states_of_set(const Kind& kind, unsigned set);
 // The state by its name.
 std::optional<StateId> find_state(const Kind& kind, std::string_view name);
 

@@ -81,7 +81,8 @@ void add_item_details(Bodies& bodies) {
          row<g::told_by>(K::told_by)});
     add(bodies, {Body::part, Body::fastener}, {row<g::limit>(K::limit)});
     add(bodies, {Body::part}, {row<g::carrier>(K::renewed_as)});
-    add(bodies, {Body::connector}, {row<g::nothing_more>(K::safe_when_live)});
+    add(bodies, {Body::connector},
+        {row<g::nothing_more>(K::safe_when_live), row<g::nothing_more>(K::lets_nothing_out)});
     add(bodies, items,
         {row<g::positions>(K::at), row<g::keep>(K::keep), row<g::nothing_more>(K::one_use),
          row<g::used_again_if>(K::used_again_if), row<g::nothing_more>(K::used_again),
@@ -98,15 +99,27 @@ void add_item_details(Bodies& bodies) {
 
 void add_kind_details(Bodies& bodies) {
     add(bodies, {Body::kind},
-        {row<g::state_list>(K::states), row<g::state_list>(K::also),
-         row<g::state_list>(K::present_in), row<g::state_list>(K::binds_in),
-         row<g::state_list>(K::covers_in), row<g::state_list>(K::blocks_in),
-         row<g::state_list>(K::live_in), row<g::state_list>(K::may_end_in),
-         row<g::nothing_more>(K::laid_first), row<g::nothing_more>(K::one_use),
-         row<g::used_again_if>(K::used_again_if), row<g::nothing_more>(K::used_again),
-         row<g::good_for>(K::good_for), row<g::nothing_more>(K::asks_for_torque),
-         row<g::nothing_more>(K::asks_for_test), row<g::kind_needs>(K::needs),
-         row<g::hazard_until>(K::hazard_until), row<g::waste>(K::waste),
+        {row<g::state_list>(K::states),
+         row<g::state_list>(K::also),
+         row<g::state_list>(K::present_in),
+         row<g::state_list>(K::binds_in),
+         row<g::state_list>(K::covers_in),
+         row<g::state_list>(K::blocks_in),
+         row<g::state_list>(K::live_in),
+         row<g::state_list>(K::may_end_in),
+         row<g::nothing_more>(K::laid_first),
+         row<g::nothing_more>(K::clamped),
+         row<g::nothing_more>(K::lets_out),
+         row<g::nothing_more>(K::runs_out),
+         row<g::nothing_more>(K::one_use),
+         row<g::used_again_if>(K::used_again_if),
+         row<g::nothing_more>(K::used_again),
+         row<g::good_for>(K::good_for),
+         row<g::nothing_more>(K::asks_for_torque),
+         row<g::nothing_more>(K::asks_for_test),
+         row<g::kind_needs>(K::needs),
+         row<g::hazard_until>(K::hazard_until),
+         row<g::waste>(K::waste),
          row<g::licensed>(K::licensed)});
     add(bodies, {Body::hazard},
         {row<g::sign_of>(K::sign_of), row<g::wear>(K::wear), row<g::order>(K::order)});

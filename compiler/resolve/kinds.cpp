@@ -169,7 +169,33 @@ void read_hazard_use(Context& context, Kind& kind, Reader& reader) {
     kind.hazards.push_back(use);
 }
 
+// What a line of a single word says.
+bool Kind::*flag_of(Keyword keyword) {
+    switch (keyword) {
+    case Keyword::laid_first:
+        return &Kind::laid_first;
+    case Keyword::clamped:
+        return &Kind::clamped;
+    case Keyword::lets_out:
+        return &Kind::lets_out;
+    case Keyword::runs_out:
+        return &Kind::runs_out;
+    case Keyword::one_use:
+        return &Kind::one_use;
+    case Keyword::asks_for_torque:
+        return &Kind::asks_torque;
+    case Keyword::asks_for_test:
+        return &Kind::asks_test;
+    default:
+        return nullptr;
+    }
+}
+
 void read_kind_detail(Context& context, Kind& kind, const Line& line, Reader& reader) {
+    if (bool Kind::*const flag = flag_of(line.keyword)) {
+        kind.*flag = true;
+        return;
+    }
     switch (line.keyword) {
     case Keyword::present_in:
         kind.present = read_states(context, kind, reader);
@@ -189,23 +215,11 @@ void read_kind_detail(Context& context, Kind& kind, const Line& line, Reader& re
     case Keyword::may_end_in:
         kind.may_end |= read_states(context, kind, reader);
         break;
-    case Keyword::laid_first:
-        kind.laid_first = true;
-        break;
-    case Keyword::one_use:
-        kind.one_use = true;
-        break;
     case Keyword::used_again_if:
         kind.used_again_if = reader.take_text().value_or("");
         break;
     case Keyword::good_for:
         kind.good_for = static_cast<int>(read_number(reader));
-        break;
-    case Keyword::asks_for_torque:
-        kind.asks_torque = true;
-        break;
-    case Keyword::asks_for_test:
-        kind.asks_test = true;
         break;
     case Keyword::hazard_until:
         read_hazard_use(context, kind, reader);

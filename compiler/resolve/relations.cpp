@@ -1,6 +1,7 @@
 // What ties, covers, carries, blocks and feeds what.
 #include "model/bolting.hpp"
 #include "model/role_words.hpp"
+#include "model/run_out.hpp"
 #include "model/sources.hpp"
 #include "resolve/parts.hpp"
 #include "resolve/values.hpp"
@@ -45,6 +46,7 @@ unsigned roles_with(Keyword keyword) {
     case Keyword::told_by:
         return role_bit(Role::fastener);
     case Keyword::safe_when_live:
+    case Keyword::lets_nothing_out:
         return role_bit(Role::connector);
     default:
         return any_role;
@@ -259,6 +261,9 @@ void read_facts(Context& context, Item& item, const Line& line, Reader& reader) 
     case Keyword::safe_when_live:
         item.safe_when_live = true;
         break;
+    case Keyword::lets_nothing_out:
+        item.lets_nothing_out = true;
+        break;
     default:
         break;
     }
@@ -369,6 +374,7 @@ void resolve_relations(Context& context, const std::vector<Declaration>& all) {
             read_relations(context, *id, declaration);
     }
     model::settle_sources(context.model); // a source may stand below what it feeds
+    model::settle_run_out(context.model);
 }
 
 } // namespace matchmark::resolve

@@ -84,6 +84,9 @@ void add_kind(std::string& facts, const json& kind) {
     if (kind["laid_first"].get<bool>()) {
         add(facts, "laid_first({})", name);
     }
+    if (kind["clamped"].get<bool>()) {
+        add(facts, "clamped({})", name);
+    }
     add_verbs(facts, kind, name);
     std::size_t number = 0;
     for (const json& need : kind["needs"]) {

@@ -95,6 +95,8 @@ void add_kind(std::string& facts, const model::Model& model, const Kind& kind, s
     add_states(facts, k, "may_end_in", kind.may_end);
     if (kind.laid_first)
         add(facts, "laid_first({})", k);
+    if (kind.clamped)
+        add(facts, "clamped({})", k);
     for (std::size_t v = 0; v < kind.verbs.size(); ++v)
         add_verb(facts, model, kind, k, v);
     for (std::size_t n = 0; n < kind.needs.size(); ++n) {

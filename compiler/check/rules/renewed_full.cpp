@@ -10,16 +10,6 @@ namespace {
 
 using model::ItemId;
 
-model::StateSet without(const model::Kind& kind) {
-    model::StateSet states = 0;
-    for (std::size_t i = 0; i < kind.states.size(); ++i) {
-        const auto state = static_cast<model::StateId>(i);
-        if (kind.set_of[i] == 0 && !model::contains(kind.present, state))
-            states |= model::in_set(state);
-    }
-    return states;
-}
-
 model::StateId target_of(const Walk& walk, const bench::Act& act) {
     return walk.model.kind_of(act.item).verbs[act.verb].to;
 }
@@ -51,7 +41,8 @@ Diagnostic still_full(const Walk& walk, std::size_t at, ItemId part, ItemId flui
     finding.related.push_back({walk.model.item(fluid).span, "declared here"});
     finding.why = "it would go with the old part, and the new one would run without";
     const auto acts =
-        bench::bring_to(walk.bench, walk.state_at(out), fluid, without(kind), wish_from(walk, out));
+        bench::bring_to(walk.bench, walk.state_at(out), fluid,
+                        model::states_of_set(kind, 0) & ~kind.present, wish_from(walk, out));
     if (acts)
         mend_with(walk, finding, out, *acts);
     if (finding.edits.empty())

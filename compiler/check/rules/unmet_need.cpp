@@ -2,6 +2,7 @@
 #include "check/dangers.hpp"
 #include "check/troubles.hpp"
 
+#include <algorithm>
 #include <fmt/core.h>
 
 namespace matchmark::check::rules {
@@ -15,6 +16,15 @@ std::string needed_state_words(const model::Kind& kind, model::StateSet states) 
             words.push_back("`" + kind.states[i] + "`");
     }
     return model::list(words, "or");
+}
+
+// Does the kind of the joint ask for it, and no line of the device?
+bool asked_by_kind(const Walk& walk, model::ItemId item, const bench::UnmetNeed& reason) {
+    const auto& needs = walk.model.item(item).needs;
+    return std::any_of(needs.begin(), needs.end(), [&](const model::Need& need) {
+        return need.by_kind && need.condition.item.item == reason.item &&
+               need.span == reason.because;
+    });
 }
 
 void find_unmet_need(const Walk& walk, std::vector<Diagnostic>& findings) {
@@ -33,7 +43,14 @@ void find_unmet_need(const Walk& walk, std::vector<Diagnostic>& findings) {
         finding.label = "too early here";
         finding.why =
             fmt::format("{} is not {} yet", model::with_kind(walk.model, reason.item), wanted);
-        finding.related.push_back({reason.because, "says so"});
+        const bool by_kind = asked_by_kind(walk, act.item, reason);
+        finding.related.push_back(
+            {reason.because,
+             by_kind ? "runs out where a joint of its vessel is parted" : "says so"});
+        if (by_kind)
+            finding.help += fmt::format("; if nothing stands behind {}, say `lets nothing out` in "
+                                        "its declaration, or `needs` for what does",
+                                        model::quoted(walk.model, act.item));
         findings.push_back(std::move(finding));
     });
 }

@@ -39,8 +39,18 @@ Diagnostic too_early(const Walk& walk, const Proven& proven) {
                                     fmt::format("test `{}` comes before {} is back", test.name,
                                                 name_of(walk, proven.obligation)));
     finding.label = "proves nothing here";
-    finding.why = "what is tested must be the finished work";
+    std::vector<std::string> missing;
+    for (const model::ItemId item : proven.obligation.must_be_back) {
+        if (!bench::is_back(walk.bench, walk.state_at(*proven.early), item))
+            missing.push_back(model::with_kind(walk.model, item));
+    }
+    finding.why = missing.empty() ? "what is tested must be the finished work"
+                                  : fmt::format("{} {} not back yet", model::list(missing),
+                                                missing.size() > 1 ? "are" : "is");
     finding.help = "move the test to where it is back";
+    const auto better = better_point(walk, *proven.early);
+    if (better && !walk.guide().derives_put_back)
+        finding.edits = move_test(walk, *proven.early, *better);
     return finding;
 }
 

@@ -217,6 +217,8 @@ private:
         const auto carrier = names_.in(part.carrier);
         if (!carrier.unknown.empty()) {
             ask(fmt::format("in \"{}\": nothing in the table is called so", part.carrier));
+        } else if (carrier.list.find(',') != std::string::npos) {
+            ask(fmt::format("in \"{}\": a thing is in one other", part.carrier));
         } else if (!carrier.list.empty()) {
             text += "  in " + carrier.list + "\n";
         }

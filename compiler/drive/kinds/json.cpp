@@ -74,6 +74,9 @@ std::string kind_as_json(const model::Model& model, const model::Kind& kind) {
     object["blocks_in"] = state_names(kind, kind.blocks);
     object["live_in"] = state_names(kind, kind.live);
     object["may_end_in"] = state_names(kind, kind.may_end);
+    object["clamped"] = kind.clamped;
+    object["lets_out"] = kind.lets_out;
+    object["runs_out"] = kind.runs_out;
     object["one_use"] = kind.one_use;
     object["used_again_if"] = kind.used_again_if;
     object["good_for"] = kind.good_for > 0 ? Json(kind.good_for) : Json(nullptr);

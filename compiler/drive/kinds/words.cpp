@@ -46,7 +46,7 @@ void append_messages(Page& page, const std::vector<model::Prose>& messages) {
 
 namespace {
 
-std::string states_of_set(const model::Kind& kind, std::size_t set) {
+std::string names_of_set(const model::Kind& kind, std::size_t set) {
     std::vector<std::string> names;
     for (std::size_t i = 0; i < kind.states.size(); ++i) {
         if (kind.set_of[i] == set) {
@@ -90,6 +90,10 @@ void append_rules(Page& page, const model::Kind& kind) {
     row(page, "blocks in", is_part ? joined(state_names(kind, kind.blocks), ", ") : "");
     row(page, "live in", is_part || is_energy ? joined(state_names(kind, kind.live), ", ") : "");
     row(page, "may end in", joined(state_names(kind, kind.may_end), ", "));
+    row(page, "clamped",
+        kind.clamped ? "not parted or joined while a fastener of the same parts binds" : "");
+    row(page, "lets out", kind.lets_out ? "parted, it lets out what runs out" : "");
+    row(page, "runs out", kind.runs_out ? "emptied before a joint of its vessel is parted" : "");
     for (const model::OwnNeed& need : kind.needs) {
         row(page, "needs",
             fmt::format("{} to {}", joined(state_names(kind, need.states), " or "), need.verb));
@@ -136,9 +140,9 @@ std::string tool_words(const model::Verb& verb) {
 Page describe_kind(const model::Model& model, const model::Kind& kind) {
     Page page{fmt::format("{} \"{}\" is {}", kind.name, kind.title, model::role_word(kind.role)),
               {}};
-    row(page, "states", states_of_set(kind, 0) + " (assembled first)");
+    row(page, "states", names_of_set(kind, 0) + " (assembled first)");
     for (std::size_t set = 1; set < kind.set_count(); ++set) {
-        row(page, "also", states_of_set(kind, set));
+        row(page, "also", names_of_set(kind, set));
     }
     for (const model::Verb& verb : kind.verbs) {
         row(page, verb.name, verb_line(kind, verb));

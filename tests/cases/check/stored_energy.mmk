@@ -191,7 +191,6 @@ guide plugged-in-before-it-is-shut "Open the case"
 before
 
 step dead "Make it dead"
-  # error 3-8 [not-put-back] comes off here
   unplug     mains
   discharge  reservoir with bleeder through 10 kohm for 15 s
   prove      reservoir below 60 V with meter
@@ -332,3 +331,35 @@ step open "Take the case off"
 
 put-back
   derived
+
+--- plugged-in-and-pulled-again
+use "supply-box.mmk"
+guide plugged-in-and-pulled-again "Open the case"
+  for        trained
+  tool       bleeder "discharge resistor"
+  tool       meter "voltage meter"
+
+before
+
+step dead "Make it dead"
+  unplug     mains
+  discharge  reservoir with bleeder through 10 kohm for 15 s
+  prove      reservoir below 60 V with meter
+
+take-apart
+
+step open "Take the case off"
+  remove     case
+
+put-back
+
+step plug "Put the plug in"
+  # error 3-9 [on-over-open] live from here
+  plug-in    mains
+  unplug     mains
+  discharge  reservoir with bleeder through 10 kohm for 15 s
+  prove      reservoir below 60 V with meter
+
+step close "Close it"
+  fit        case
+  plug-in    mains

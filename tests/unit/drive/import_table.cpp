@@ -111,6 +111,16 @@ TEST_CASE("a drive is read by its title, its name or its tool, with its size") {
     CHECK(desk.out.find("its drive: the table says \"some socket 4\"") != std::string::npos);
 }
 
+TEST_CASE("a thing that the table puts in two others is asked about") {
+    matchmark::test::Desk desk;
+    desk.disk.files["parts.csv"] = "name,title,kind,in\ncage,cage,part,\nbox,box,part,\n"
+                                   "lamp,lamp,part,cage/box\n";
+    CHECK(desk.run({"import", "parts.csv", "-o", "thing.mmk"}) == 0);
+    const std::string& device = desk.disk.files["thing.mmk"];
+    CHECK(device.find("# decide: in \"cage/box\": a thing is in one other\n") != std::string::npos);
+    CHECK(device.find("  in cage") == std::string::npos);
+}
+
 TEST_CASE("a cell of commas names nothing, and is asked about") {
     matchmark::test::Desk desk;
     desk.disk.files["parts.csv"] =

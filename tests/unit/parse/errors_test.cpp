@@ -195,7 +195,8 @@ const std::vector<Slipped>& slips() {
         {"connector c",
          R"(  torque 2 N.m)",
          R"(2:3-9 `torque` is not a detail of a connector | a connector takes `kind`, `in`, )"
-         R"(`joins`, `behind`, `under`, `needs`, `safe when live`, `at`, `keep`, `one use`, )"
+         R"(`joins`, `behind`, `under`, `needs`, `safe when live`, `lets nothing out`, `at`, )"
+         R"(`keep`, `one use`, )"
          R"(`used again if`, `used again`, `only`, `price`, `counts as`, )"
          R"(and prose such as `note:`)"},
         {"kind k is part",
@@ -222,8 +223,9 @@ const std::vector<Slipped>& slips() {
          R"(  safe when live)",
          R"(2:3-17 `safe when live` is not a detail of a kind | a kind takes `states`, )"
          R"(`also`, `present in`, `binds in`, `covers in`, `blocks in`, `live in`, `may end )"
-         R"(in`, `laid first`, `one use`, `used again if`, `used again`, `good for`, )"
-         R"(`asks for torque`, `asks for test`, `needs`, `hazard`, `waste`, `licensed`, )"
+         R"(in`, `laid first`, `clamped`, `lets out`, `runs out`, `one use`, `used again if`, )"
+         R"(`used again`, `good for`, `asks for torque`, `asks for test`, `needs`, `hazard`, )"
+         R"(`waste`, `licensed`, )"
          R"(and prose such as `note:`)"},
         {"kind k is part",
          R"(  hazard h until a on reech)",

@@ -1,0 +1,117 @@
+// Reads from the kinds of a joint and of a fluid what the device need not say of each.
+#include "model/run_out.hpp"
+
+#include <algorithm>
+
+namespace matchmark::model {
+
+namespace {
+
+// Of a part that holds several fluids, only the device's own line tells which stands at the joint.
+bool says_what_runs_out(const Model& model, const Item& joint, const std::string& verb) {
+    return std::any_of(joint.needs.begin(), joint.needs.end(), [&](const Need& need) {
+        return !need.by_kind && need.verb == verb &&
+               model.item(need.condition.item.item).role == Role::fluid;
+    });
+}
+
+bool lets_go(const Kind& kind, const Verb& verb) {
+    return kind.set_of[verb.to] == 0 && (verb.from & kind.binds) != 0 &&
+           !contains(kind.binds, verb.to);
+}
+
+void add_need(Model& model, ItemId tie, ItemId fluid, StateId emptied) {
+    const Kind& kind = model.kind_of(tie);
+    for (const Verb& verb : kind.verbs) {
+        if (!lets_go(kind, verb) || says_what_runs_out(model, model.item(tie), verb.name))
+            continue;
+        Need need;
+        need.condition.item.item = fluid;
+        need.condition.item.span = need.condition.span = model.item(fluid).span;
+        need.condition.state = emptied;
+        need.verb = verb.name;
+        need.span = model.item(fluid).declaration;
+        need.by_kind = true;
+        model.items.edit(tie.value).needs.push_back(std::move(need));
+    }
+}
+
+using Emptied = std::vector<std::pair<ItemId, StateId>>;
+
+// What the joint's own lines ask of a fluid before it is parted.
+Emptied said_of(const Model& model, const Item& joint) {
+    const Kind& kind = model.kind(joint.kind);
+    Emptied found;
+    for (const Need& need : joint.needs) {
+        const ItemId fluid = need.condition.item.item;
+        const Verb* verb = find_verb(kind, need.verb);
+        if (model.item(fluid).role == Role::fluid && verb != nullptr && lets_go(kind, *verb))
+            found.emplace_back(fluid, need.condition.state);
+    }
+    return found;
+}
+
+// What stands in the very parts that are joined: a machine carries its tank, and no joint of it
+// lets that out.
+Emptied run_out_of(const Model& model, const Item& joint) {
+    Emptied found;
+    for (const ItemId part : joint.touches) {
+        for (const ItemId fluid : model.item(part).carried) {
+            const Kind& kind = model.kind_of(fluid);
+            if (const auto emptied = kind.runs_out ? emptied_state(kind) : std::nullopt)
+                found.emplace_back(fluid, *emptied);
+        }
+    }
+    return found;
+}
+
+} // namespace
+
+std::optional<StateId> emptied_state(const Kind& fluid) {
+    if (!contains(fluid.present, fluid.set_first.front()))
+        return std::nullopt;
+    for (std::size_t state = 0; state < fluid.states.size(); ++state) {
+        if (fluid.set_of[state] == 0 && !contains(fluid.present, static_cast<StateId>(state)))
+            return static_cast<StateId>(state);
+    }
+    return std::nullopt;
+}
+
+std::vector<ItemId> fasteners_across(const Model& model, ItemId tie) {
+    const auto& parts = model.item(tie).touches;
+    const auto joins = [&](ItemId part) {
+        return std::find(parts.begin(), parts.end(), part) != parts.end();
+    };
+    std::vector<ItemId> found;
+    for (const ItemId part : parts) {
+        for (const ItemId id : model.item(part).ties) {
+            const Item& fastener = model.item(id);
+            const bool known = std::find(found.begin(), found.end(), id) != found.end();
+            if (fastener.role == Role::fastener && !known &&
+                std::count_if(fastener.touches.begin(), fastener.touches.end(), joins) > 1)
+                found.push_back(id);
+        }
+    }
+    return found;
+}
+
+void settle_run_out(Model& model) {
+    for (std::uint32_t i = 0; i < model.items.size(); ++i) {
+        const Item& joint = model.item(ItemId{i});
+        const Kind& kind = model.kind(joint.kind);
+        if (joint.lets_nothing_out || !kind.lets_out)
+            continue;
+        std::vector<ItemId> ties{ItemId{i}};
+        for (const ItemId grip : fasteners_across(model, ItemId{i})) {
+            if (kind.clamped)
+                ties.push_back(grip);
+        }
+        const Emptied said = said_of(model, joint);
+        for (const auto& [fluid, emptied] : said.empty() ? run_out_of(model, joint) : said) {
+            for (const ItemId tie : ties)
+                add_need(model, tie, fluid, emptied);
+        }
+    }
+}
+
+} // namespace matchmark::model

@@ -1,0 +1,21 @@
+// What runs out of a joint of pipes that is parted, and so is emptied before; what grips it.
+#pragma once
+
+#include "model/model.hpp"
+
+namespace matchmark::model {
+
+// The state of the fluid in which none of it is there any more; nothing when it always is, or is
+// not there in an assembled device.
+std::optional<StateId> emptied_state(const Kind& fluid);
+
+// The fasteners that hold two of the parts that the tie touches, in whatever variant: they press a
+// seal, or grip a hose.
+std::vector<ItemId> fasteners_across(const Model& model, ItemId tie);
+
+// Adds to each joint whose kind `lets out` a need: what `runs out` of the parts that it joins is
+// emptied before it is parted, and before a fastener that grips it lets go. Not where the joint
+// `lets nothing out`, or itself needs a fluid to be emptied. Called once, when all is read.
+void settle_run_out(Model& model);
+
+} // namespace matchmark::model

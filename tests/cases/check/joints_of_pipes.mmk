@@ -1,0 +1,157 @@
+# Situations of hoses: the clamp before the hose, an empty vessel before the joint, no run without oil.
+
+--- mower
+device mower "Hedge mower"
+
+part frame "frame"
+part engine "engine"
+part crankcase "crankcase cover"
+fastener case-bolts "crankcase bolt" 4 x screw M5 x 20, hexagon-head 8
+  holds      crankcase to engine
+  torque     5 N.m
+fluid oil "engine oil" in engine 0.5 l kind oil
+part tank "fuel tank"
+fluid fuel "fuel" in tank 1.2 l kind fuel
+part carburettor "carburettor"
+part fuel-hose "fuel hose" kind hose
+connector tank-end "hose at the tank" kind hose-barb
+  joins      fuel-hose to tank
+connector carb-end "hose at the carburettor" kind hose-barb
+  joins      fuel-hose to carburettor
+fastener tank-clip "clip at the tank" kind spring-clamp
+  holds      fuel-hose to tank
+fastener carb-clip "clip at the carburettor" kind spring-clamp
+  holds      fuel-hose to carburettor
+part breather "breather hose" kind hose
+connector breather-end "breather at the tank" kind hose-barb
+  joins      breather to tank
+  lets nothing out
+function running "It runs"
+  through    engine, crankcase, carburettor, fuel-hose
+
+--- clamp-first
+use "mower.mmk"
+guide clamp-first "Renew the hose"
+  for        competent
+  spare      hose-new "fuel hose", 1 for fuel-hose
+  tool       pliers "pliers"
+
+take-apart
+
+step off "Take the hose off"
+  drain      fuel
+  squeeze    tank-clip, carb-clip with pliers
+  pull-off   tank-end, carb-end
+  remove     fuel-hose
+
+work
+
+step renew "Take the new one"
+  replace    fuel-hose with hose-new
+
+put-back
+  derived
+
+test run "It runs"
+  proves     running
+
+--- hose-before-its-clamp
+use "mower.mmk"
+guide hose-before-its-clamp "Renew the hose"
+  for        competent
+  spare      hose-new "fuel hose", 1 for fuel-hose
+  tool       pliers "pliers"
+
+take-apart
+
+step off "Take the hose off"
+  drain      fuel
+  # error 3-10 [out-of-reach] cannot be got at here
+  pull-off   tank-end
+  squeeze    tank-clip, carb-clip with pliers
+  pull-off   carb-end
+  remove     fuel-hose
+
+work
+
+step renew "Take the new one"
+  replace    fuel-hose with hose-new
+
+put-back
+
+step put-on "Put the hose on"
+  fit        fuel-hose
+  release    tank-clip with pliers
+  # error 3-9 [out-of-reach] cannot be got at here
+  push-on    tank-end
+  push-on    carb-end
+  release    carb-clip with pliers
+  fill       fuel
+
+test run "It runs"
+  proves     running
+
+--- full-tank
+use "mower.mmk"
+guide full-tank "Take the hose off"
+  for        competent
+  tool       pliers "pliers"
+
+take-apart
+
+step off "Take the hose off"
+  # error 3-9 [unmet-need] too early here
+  squeeze    tank-clip, carb-clip with pliers
+  pull-off   tank-end, carb-end
+  remove     fuel-hose
+
+put-back
+  derived
+
+--- breather-of-a-full-tank
+use "mower.mmk"
+guide breather-of-a-full-tank "Take the breather off"
+  for        competent
+
+take-apart
+
+step off "Take the breather off"
+  pull-off   breather-end
+  remove     breather
+
+put-back
+  derived
+
+--- run-dry-and-unbolted
+use "mower.mmk"
+guide run-dry-and-unbolted "Renew the cover"
+  for        competent
+  spare      cover-new "crankcase cover", 1 for crankcase
+  supply     oil-new "engine oil", 0.5 l for oil
+  tool       spanner-8 "spanner 8"
+
+take-apart
+
+step open "Drain and open"
+  drain      oil
+  undo       case-bolts with spanner-8
+  remove     crankcase
+
+work
+
+step renew "Take the new one"
+  replace    crankcase with cover-new
+  dispose    oil as waste-oil
+
+put-back
+
+step shut "Put the cover on"
+  fit        crankcase
+
+# error 6-8 [untested] proves nothing here
+test run "It runs"
+  proves     running
+
+step fill "Bolts and oil"
+  fasten     case-bolts with spanner-8 to 5 N.m
+  fill       oil with oil-new

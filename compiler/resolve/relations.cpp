@@ -1,5 +1,6 @@
 // What ties, covers, carries, blocks and feeds what.
 #include "model/bolting.hpp"
+#include "model/covered_with.hpp"
 #include "model/role_words.hpp"
 #include "model/run_out.hpp"
 #include "model/sources.hpp"
@@ -375,6 +376,7 @@ void resolve_relations(Context& context, const std::vector<Declaration>& all) {
     }
     model::settle_sources(context.model); // a source may stand below what it feeds
     model::settle_run_out(context.model);
+    model::settle_covered_with(context.model);
 }
 
 } // namespace matchmark::resolve

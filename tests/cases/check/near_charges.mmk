@@ -292,3 +292,51 @@ test light "It lights"
 
 step close "Close it"
   fit        lid
+
+--- receiver
+device receiver "Receiver"
+
+energy mains "mains cord" kind mains-cord 230 V
+  feeds      board
+part frame "frame"
+part lid "lid"
+  covers     board
+part board "supply board"
+part reservoir "reservoir capacitor" in board kind capacitor
+function steady "It plays"
+  through    board
+energy weight "counterweight" kind hanging-weight
+
+--- charge-laid-open-with-its-board
+use "receiver.mmk"
+guide charge-laid-open-with-its-board "Look at the frame"
+  for        competent
+  before     unplug mains
+  before     prop weight with post
+  tool       post "prop"
+
+take-apart
+
+step open "Take the lid off and the frame out"
+  remove     lid
+  # error 3-8 [hazard-not-cleared] works near it
+  remove     frame
+
+put-back
+  derived
+
+--- weight-that-is-nowhere
+# warning elsewhere [unplaced-danger] never met
+use "receiver.mmk"
+guide weight-that-is-nowhere "Look at the board"
+  for        competent
+  before     unplug mains
+
+take-apart
+
+step open "Take the lid off"
+  remove     lid
+
+put-back
+  # error 3-9 [hazard-not-cleared] works near it
+  derived

@@ -1,13 +1,17 @@
 // Sentences, plurals, numbers and lists of the reader's language.
 #include "language/language.hpp"
 
+#include "drive/compilation.hpp"
 #include "language/judging.hpp"
 #include "language/loading.hpp"
 #include "language/spoken.hpp"
+#include "language/texts.hpp"
 #include "language/words.hpp"
 #include "support/small_device.hpp"
 
 #include <doctest/doctest.h>
+
+#include <set>
 
 using namespace matchmark;
 using namespace matchmark::language;
@@ -115,6 +119,25 @@ TEST_CASE("the first letter of a sentence is large in any script") {
     CHECK(capital(small("de", {}), "über die Platte") == "Über die Platte");
     CHECK(capital(small("fr", {}), "étape") == "Étape");
     CHECK(capital(small("es", {}), "") == "");
+}
+
+TEST_CASE("all that the parts library says to a reader is said in German, French and Spanish") {
+    MapDisk disk;
+    const std::string nothing;
+    const drive::Compilation library = drive::compile(disk, "library.mmk", &nothing);
+    const auto texts = library_texts(library.sources, library.model);
+    REQUIRE(texts.size() > 1000);
+    for (const char* tag : {"de", "fr", "es"}) {
+        std::set<std::pair<std::string, std::string>> said;
+        for (const Message& message : built_in(tag).messages)
+            said.insert({message.context, message.one});
+        for (const Text& text : texts) {
+            CAPTURE(tag);
+            CAPTURE(text.context);
+            CAPTURE(text.one);
+            CHECK(said.contains({text.context, text.one}));
+        }
+    }
 }
 
 TEST_CASE("the program speaks German, French and Spanish in the same sentences") {

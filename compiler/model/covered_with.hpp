@@ -1,0 +1,13 @@
+// What lies under a cover because what it is in does.
+#pragma once
+
+#include "model/model.hpp"
+
+namespace matchmark::model {
+
+// Gives a part or an energy that has a hazard, and that no line says how it is reached, the lines
+// of the nearest of its carriers that has some: the charge in a board is laid open with the board.
+// Called once, when all lines are read.
+void settle_covered_with(Model& model);
+
+} // namespace matchmark::model

@@ -108,6 +108,28 @@ ItemId laid_open(const Bench& bench, const State& start, const State& before, co
     return found == item.feeds.end() ? ItemId{} : *found;
 }
 
+// Of the dangers those that the act may meet, in their order: what it works on, what that carries,
+// and what it may lay open. All of them, where that is no more work.
+std::vector<ItemId> asked_for(const Bench& bench, const Act& act, const Dangers& dangers) {
+    const Model& model = *bench.model;
+    std::vector<ItemId> worked_on = model.item(act.item).touches;
+    worked_on.push_back(act.item);
+    std::vector<ItemId> asked = dangers.on_reach;
+    for (const ItemId id : worked_on) {
+        const auto& carried = model.item(id).carried;
+        if (asked.size() + carried.size() >= dangers.items.size())
+            return dangers.items;
+        asked.push_back(id);
+        asked.insert(asked.end(), carried.begin(), carried.end());
+    }
+    std::sort(asked.begin(), asked.end());
+    asked.erase(std::unique(asked.begin(), asked.end()), asked.end());
+    std::erase_if(asked, [&](ItemId id) {
+        return !std::binary_search(dangers.items.begin(), dangers.items.end(), id);
+    });
+    return asked;
+}
+
 } // namespace
 
 bool is_dangerous(const Bench& bench, const State& state, ItemId id) {
@@ -140,8 +162,11 @@ Dangers dangers(const Bench& bench) {
     Dangers found;
     found.start = assembled(bench);
     for (std::uint32_t i = 0; i < bench.model->items.size(); ++i) {
-        if (!bench.model->kind_of(ItemId{i}).hazards.empty() && bench.exists(ItemId{i}))
-            found.items.push_back(ItemId{i});
+        if (bench.model->kind_of(ItemId{i}).hazards.empty() || !bench.exists(ItemId{i}))
+            continue;
+        found.items.push_back(ItemId{i});
+        if (met_on_reach(bench.model->kind_of(ItemId{i})))
+            found.on_reach.push_back(ItemId{i});
     }
     return found;
 }
@@ -150,7 +175,7 @@ std::optional<Exposure> exposure(const Bench& bench, const State& before, const 
                                  const Act& act, const Dangers& dangers) {
     const Model& model = *bench.model;
     const bool from_outside = model.kind_of(act.item).verbs[act.verb].from_outside;
-    for (const ItemId id : dangers.items) {
+    for (const ItemId id : asked_for(bench, act, dangers)) {
         const Kind& kind = model.kind_of(id);
         const bool far = !touches(bench, act, id) && !touches(bench, act, model.item(id).carrier);
         if (far && !met_on_reach(kind))

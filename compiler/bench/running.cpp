@@ -93,11 +93,11 @@ bool is_worked_by(const Bench& bench, const model::Step& test, const std::vector
     return !on_some_path;
 }
 
+bool is_cell(const Item& item) { return item.role == Role::part && !item.feeds.empty(); }
+
 // Running does not charge what it runs by: a cell.
 bool may_be_brought_back(const Bench& bench, ItemId id) {
-    const Item& item = bench.model->item(id);
-    const bool is_cell = item.role == Role::part && !item.feeds.empty();
-    return !is_cell && holds_a_charge(bench, id);
+    return !is_cell(bench.model->item(id)) && holds_a_charge(bench, id);
 }
 
 struct BroughtBack {
@@ -130,10 +130,16 @@ BroughtBack brought_back(const Bench& bench, const State* state, const model::St
     return all;
 }
 
+// Items are many and their kinds few: a kind that holds no charge is looked at once.
 bool nothing_to_bring_back(const Bench& bench) {
+    std::vector<bool> holds_none(bench.model->kinds.size());
     for (std::uint32_t i = 0; i < bench.model->items.size(); ++i) {
-        if (may_be_brought_back(bench, ItemId{i}))
+        const Item& item = bench.model->items[i];
+        if (holds_none[item.kind.value] || is_cell(item) || !bench.exists(ItemId{i}))
+            continue;
+        if (holds_a_charge(bench, ItemId{i}))
             return false;
+        holds_none[item.kind.value] = true;
     }
     return true;
 }

@@ -51,12 +51,11 @@ bool is_driven(const Walk& walk, const Event& event) {
 }
 
 void find_unusual_driver(const Walk& walk, std::vector<Diagnostic>& findings) {
-    std::vector<model::ItemId> seen;
+    std::vector<bool> seen(walk.model.items.size());
     for (const Event& event : walk.events) {
-        if (!is_driven(walk, event) ||
-            std::find(seen.begin(), seen.end(), event.act->item) != seen.end())
+        if (!is_driven(walk, event) || seen[event.act->item.value])
             continue;
-        seen.push_back(event.act->item);
+        seen[event.act->item.value] = true;
         const model::Item& item = walk.model.item(event.act->item);
         if (item.bolt->drive_size.empty() || item.bolt->thread.empty())
             continue;

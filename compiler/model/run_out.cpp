@@ -51,11 +51,42 @@ Emptied said_of(const Model& model, const Item& joint) {
     return found;
 }
 
-// What stands in the very parts that are joined: a machine carries its tank, and no joint of it
-// lets that out.
+bool lets_out(const Model& model, ItemId tie) {
+    return model.kind_of(tie).lets_out && !model.item(tie).lets_nothing_out;
+}
+
+// Is the part a hose, by how it is joined? It carries nothing, and all its connectors let out: what
+// stands at its other end comes through it.
+bool lets_through(const Model& model, ItemId part) {
+    const Item& item = model.item(part);
+    return item.carried.empty() && std::all_of(item.ties.begin(), item.ties.end(), [&](ItemId tie) {
+               return model.item(tie).role != Role::connector || model.kind_of(tie).lets_out;
+           });
+}
+
+// The parts that are joined, and those at the other ends of hoses; not behind a joint that lets
+// nothing out.
+std::vector<ItemId> parts_behind(const Model& model, const Item& joint) {
+    std::vector<ItemId> parts = joint.touches;
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        if (!lets_through(model, parts[i]))
+            continue;
+        for (const ItemId tie : model.item(parts[i]).ties) {
+            if (!lets_out(model, tie))
+                continue;
+            for (const ItemId part : model.item(tie).touches) {
+                if (std::find(parts.begin(), parts.end(), part) == parts.end())
+                    parts.push_back(part);
+            }
+        }
+    }
+    return parts;
+}
+
+// What stands in these very parts: a machine carries its tank, and no joint of it lets that out.
 Emptied run_out_of(const Model& model, const Item& joint) {
     Emptied found;
-    for (const ItemId part : joint.touches) {
+    for (const ItemId part : parts_behind(model, joint)) {
         for (const ItemId fluid : model.item(part).carried) {
             const Kind& kind = model.kind_of(fluid);
             if (const auto emptied = kind.runs_out ? emptied_state(kind) : std::nullopt)

@@ -108,6 +108,23 @@ step off "Take the hose off"
 put-back
   derived
 
+--- far-end-of-a-full-tank
+use "mower.mmk"
+guide far-end-of-a-full-tank "Take the carburettor off"
+  for        competent
+  tool       pliers "pliers"
+
+take-apart
+
+step off "Take the carburettor off"
+  # error 3-9 [unmet-need] too early here
+  squeeze    carb-clip with pliers
+  pull-off   carb-end
+  remove     carburettor
+
+put-back
+  derived
+
 --- breather-of-a-full-tank
 use "mower.mmk"
 guide breather-of-a-full-tank "Take the breather off"

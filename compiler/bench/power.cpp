@@ -102,18 +102,15 @@ bool may_supply(const Kind& kind) {
     return cut_from_outside(kind) && (cut_at_once(kind) || taken_back(kind, 0) == 0);
 }
 
-// Sources are many and their kinds few: a kind is looked at once for all in a row that are of it.
+// Sources are many and their kinds few: most devices are known by these to have no supply.
 bool any_supply_on(const Bench& bench, const State& state, ItemId but) {
-    const Kind* seen = nullptr;
-    bool may = false;
-    return std::any_of(bench.model->sources.begin(), bench.model->sources.end(), [&](ItemId id) {
-        const Kind& kind = bench.model->kind_of(id);
-        if (&kind != seen) {
-            seen = &kind;
-            may = may_supply(kind);
-        }
-        return may && id != but && bench.exists(id) && is_live(bench, state, id);
-    });
+    const model::Model& model = *bench.model;
+    const auto& kinds = model.source_kinds;
+    return std::any_of(kinds.begin(), kinds.end(),
+                       [&](model::KindId kind) { return may_supply(model.kind(kind)); }) &&
+           std::any_of(model.sources.begin(), model.sources.end(), [&](ItemId id) {
+               return id != but && is_supply(bench, id) && is_live(bench, state, id);
+           });
 }
 
 // The part from which power goes on to the item, of which `leading` are all, among those that the

@@ -46,15 +46,18 @@ bool is_waited_for(const Kind& kind, unsigned set) {
 
 } // namespace
 
-bool holds_a_charge(const Bench& bench, ItemId id) {
-    const Kind& kind = bench.model->kind_of(id);
-    if (kind.hazards.empty() || !bench.exists(id))
+bool may_hold_a_charge(const Kind& kind) {
+    if (kind.hazards.empty())
         return false;
     for (unsigned set = 0; set < kind.set_count(); ++set) {
         if (taken_back(kind, set) != 0)
             return true;
     }
     return false;
+}
+
+bool holds_a_charge(const Bench& bench, ItemId id) {
+    return bench.exists(id) && may_hold_a_charge(bench.model->kind_of(id));
 }
 
 void charge(const Bench& bench, State& state, ItemId id, Charged how) {

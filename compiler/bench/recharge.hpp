@@ -18,7 +18,9 @@ std::vector<ItemId> dead_sources_of(const Bench& bench, const State& state, Item
 // it carries and what is joined to it.
 void charge_again(const Bench& bench, State& state, const std::vector<ItemId>& were_dead);
 
-// Does the item exist, and is there a state in which a supply takes it back?
+// Is there a state in which a supply takes back what is of the kind?
+bool may_hold_a_charge(const model::Kind& kind);
+// And does the item exist?
 bool holds_a_charge(const Bench& bench, ItemId item);
 
 // Its members that stand in such a state are dangerous again; by running only in the sets of states

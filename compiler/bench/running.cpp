@@ -130,18 +130,11 @@ BroughtBack brought_back(const Bench& bench, const State* state, const model::St
     return all;
 }
 
-// Items are many and their kinds few: a kind that holds no charge is looked at once.
-bool nothing_to_bring_back(const Bench& bench) {
-    std::vector<bool> holds_none(bench.model->kinds.size());
-    for (std::uint32_t i = 0; i < bench.model->items.size(); ++i) {
-        const Item& item = bench.model->items[i];
-        if (holds_none[item.kind.value] || is_cell(item) || !bench.exists(ItemId{i}))
-            continue;
-        if (holds_a_charge(bench, ItemId{i}))
-            return false;
-        holds_none[item.kind.value] = true;
-    }
-    return true;
+// Asked of the kinds: items are many. A cell is not charged by what runs.
+bool nothing_to_bring_back(const Model& model) {
+    const auto& kinds = model.other_kinds;
+    return std::none_of(kinds.begin(), kinds.end(),
+                        [&](model::KindId kind) { return may_hold_a_charge(model.kind(kind)); });
 }
 
 } // namespace
@@ -173,7 +166,7 @@ bool says_where(const model::Step& test, ItemId item) {
 
 std::vector<ItemId> brought_back_by(const Bench& bench, const model::Step& test,
                                     const std::vector<ItemId>& renewed) {
-    if (nothing_to_bring_back(bench))
+    if (nothing_to_bring_back(*bench.model))
         return {};
     const auto tried = tried_by(bench, test, renewed);
     const auto sources = sources_coming_to(bench, tried);
@@ -191,7 +184,7 @@ std::vector<ItemId> set_going_by(const Bench& bench, const model::Step& test,
 
 void run(const Bench& bench, State& state, const model::Step& test,
          const std::vector<ItemId>& renewed, Running how) {
-    if (nothing_to_bring_back(bench))
+    if (nothing_to_bring_back(*bench.model))
         return;
     const auto tried = tried_by(bench, test, renewed);
     std::vector<ItemId> sources = sources_coming_to(bench, tried);

@@ -246,6 +246,14 @@ std::string plural(const std::string& singular) {
     return singular;
 }
 
+std::vector<std::string_view> words_in(std::string_view description) {
+    std::vector<std::string_view> words;
+    std::size_t at = 0;
+    for (auto word = next_word(description, at); !word.empty(); word = next_word(description, at))
+        words.push_back(word);
+    return words;
+}
+
 bool has_words(std::string_view description, std::string_view phrase) {
     std::size_t at = 0;
     std::string_view asked = next_word(phrase, at);

@@ -5,6 +5,7 @@
 #include "model/model.hpp"
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace matchmark::model {
@@ -27,8 +28,11 @@ std::string list(const std::vector<std::string>& words, const char* joiner = "an
 std::string counted(std::size_t count, const std::string& singular);
 std::string plural(const std::string& singular);
 
-// Whether the words of `description` (split at spaces and hyphens, case folded for ASCII) include
-// all the words of `phrase`. A phrase without words is in nothing.
+// The words of a description: parted at spaces, hyphens and the like, without the sign that ends a
+// sentence.
+std::vector<std::string_view> words_in(std::string_view description);
+// Whether the words of `description` (as above, case folded for ASCII) include all the words
+// of `phrase`. A phrase without words is in nothing.
 bool has_words(std::string_view description, std::string_view phrase);
 
 } // namespace matchmark::model

@@ -26,7 +26,9 @@ struct Model {
     SharedList<Hazard> hazards;
     Device device; // device.span is unknown when none is declared
     SharedList<Item> items;
-    SharedList<ItemId> sources; // the items that feed others, in order of declaration
+    SharedList<ItemId> sources;      // the items that feed others, in order of declaration
+    SharedList<KindId> source_kinds; // theirs, each once
+    SharedList<KindId> other_kinds;  // of all items but parts that feed others, each once
     SharedList<ItemCaution> cautions;
     SharedList<Assumption> assumptions; // in order of declaration
     SharedList<Function> functions;

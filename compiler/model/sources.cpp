@@ -10,6 +10,17 @@ void add_once(std::vector<ItemId>& sources, ItemId source) {
         sources.push_back(source);
 }
 
+struct Kinds {
+    explicit Kinds(std::size_t count) : known(count) {}
+    void add(KindId kind) {
+        if (!known[kind.value])
+            each_once.push_back(kind);
+        known[kind.value] = true;
+    }
+    std::vector<bool> known;
+    std::vector<KindId> each_once;
+};
+
 } // namespace
 
 void settle_sources(Model& model) {
@@ -20,14 +31,23 @@ void settle_sources(Model& model) {
     }
     auto& sources = model.sources.edit();
     sources.clear();
+    Kinds of_sources(model.kinds.size());
+    Kinds of_others(model.kinds.size());
     for (std::uint32_t i = 0; i < items.size(); ++i) {
-        if (!items[i].feeds.empty())
+        const Item& item = items[i];
+        if (item.role != Role::part || item.feeds.empty())
+            of_others.add(item.kind);
+        if (!item.feeds.empty()) {
+            of_sources.add(item.kind);
             sources.push_back(ItemId{i});
-        for (const ItemId fed : items[i].feeds)
+        }
+        for (const ItemId fed : item.feeds)
             add_once(items[fed.value].fed_by, ItemId{i});
-        for (const ItemId connector : items[i].through)
+        for (const ItemId connector : item.through)
             add_once(items[connector.value].carries_from, ItemId{i});
     }
+    model.source_kinds = std::move(of_sources.each_once);
+    model.other_kinds = std::move(of_others.each_once);
 }
 
 } // namespace matchmark::model

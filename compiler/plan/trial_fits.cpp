@@ -124,6 +124,8 @@ private:
 
     // The point after the last action that works on any of these.
     [[nodiscard]] std::size_t last_work_on(const std::vector<ItemId>& items) const {
+        if (items.empty())
+            return 0;
         std::size_t point = 0;
         std::size_t last = 0;
         for (const Step& step : steps_) {

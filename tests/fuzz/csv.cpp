@@ -47,7 +47,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     if (table.problem.empty()) {
         const PartsTable parts = read_parts(table);
         if (parts.problem.empty()) {
-            fuzz::demand(reads_well(device_from(parts, library(), "fuzz", "fuzz.csv")),
+            static const KindWords known(library());
+            fuzz::demand(reads_well(device_from(parts, known, "fuzz", "fuzz.csv")),
                          "a device from a table reads without slips");
         }
     }

@@ -62,7 +62,7 @@ std::optional<std::string> text_of_table(const std::string& bytes, const ImportO
     if (!library) {
         return std::nullopt;
     }
-    return device_from(parts, library->model, name, file_name(options.path));
+    return device_from(parts, KindWords(library->model), name, file_name(options.path));
 }
 
 std::optional<std::string> text_of_outline(const std::string& bytes, const ImportOptions& options,

@@ -30,8 +30,8 @@ std::string point_text(const model::Point& point) {
 
 class DeviceWriter {
 public:
-    DeviceWriter(const PartsTable& table, const model::Model& library)
-        : table_(table), library_(library), kind_words_(library), names_(table) {}
+    DeviceWriter(const PartsTable& table, const KindWords& known)
+        : table_(table), known_(known), names_(table) {}
 
     std::string faces() {
         std::map<std::string, model::Point> far;
@@ -69,7 +69,7 @@ public:
 private:
     // What the item is, before anything is written of it.
     void begin(const PartRow& part) {
-        guess_ = kind_words_.guess(part);
+        guess_ = known_.guess(part);
         role_ = guess_.kind == nullptr ? model::Role::part : guess_.kind->role;
         above_.clear();
         for (const std::string& open : part.to_decide) {
@@ -105,7 +105,7 @@ private:
             }
         }
         if (!part.drive.empty()) {
-            const std::string drive = drive_phrase(library_, part.drive);
+            const std::string drive = drive_phrase(known_.library(), part.drive);
             if (!drive.empty() && reads_well(trial + text + ", " + drive + "\n")) {
                 text += ", " + drive;
             } else {
@@ -231,8 +231,7 @@ private:
     }
 
     const PartsTable& table_;
-    const model::Model& library_;
-    KindWords kind_words_;
+    const KindWords& known_;
     TableNames names_;
     KindGuess guess_;
     model::Role role_ = model::Role::part;
@@ -249,8 +248,8 @@ bool reads_well(const std::string& text) {
     return findings.empty();
 }
 
-std::string device_from(const PartsTable& table, const model::Model& library,
-                        const std::string& name, const std::string& from) {
+std::string device_from(const PartsTable& table, const KindWords& known, const std::string& name,
+                        const std::string& from) {
     std::string text = fmt::format(
         "# From {}. A line that begins with \"decide\" asks what the table does not say.\n\n",
         from);
@@ -258,7 +257,7 @@ std::string device_from(const PartsTable& table, const model::Model& library,
         text += fmt::format("{}the column \"{}\" is left out\n", decide_mark, head);
     }
     text += fmt::format("device {} {}\n\n", name, model::in_quotes(title_of(name)));
-    DeviceWriter writer(table, library);
+    DeviceWriter writer(table, known);
     return text + writer.faces() + writer.parts();
 }
 

@@ -1,8 +1,7 @@
 // A parts table written as a device, with a marked place wherever a person has to decide.
 #pragma once
 
-#include "drive/importing/parts.hpp"
-#include "model/model.hpp"
+#include "drive/importing/words.hpp"
 
 #include <string>
 
@@ -11,10 +10,10 @@ namespace matchmark::drive {
 // A line that begins so is a marked place.
 inline constexpr const char* decide_mark = "# decide: ";
 
-// `library`: the kinds, drives and threads that are known. `from`: the table's file, for the head.
+// `known`: the kinds and drives of the library. `from`: the table's file, for the head.
 // The text reads without errors as far as its grammar goes.
-std::string device_from(const PartsTable& table, const model::Model& library,
-                        const std::string& name, const std::string& from);
+std::string device_from(const PartsTable& table, const KindWords& known, const std::string& name,
+                        const std::string& from);
 
 // Is this a text without slips in its grammar?
 bool reads_well(const std::string& text);

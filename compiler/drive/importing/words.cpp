@@ -51,6 +51,11 @@ std::size_t count_words(std::string_view text) {
     return count;
 }
 
+std::string first_word(const std::string& phrase) {
+    const std::vector<std::string_view> words = model::words_in(phrase);
+    return words.empty() ? std::string() : std::string(words.front());
+}
+
 const model::Kind* first_for_a_driver(const model::Model& library) {
     for (const model::Kind& kind : library.kinds) {
         const bool driven = std::any_of(kind.verbs.begin(), kind.verbs.end(),
@@ -92,6 +97,7 @@ KindWords::KindWords(const model::Model& library) : library_(library) {
     for (const model::Kind& kind : library.kinds) {
         for (const std::string& called : {kind.title, kind.name}) {
             const std::string words = singular_words(called);
+            by_first_word_[first_word(words)].push_back(phrases_.size());
             phrases_.push_back({&kind, words, count_words(words)});
         }
     }
@@ -104,15 +110,22 @@ const model::Kind* KindWords::named(const std::string& words) const {
 }
 
 const model::Kind* KindWords::in(const std::string& words) const {
-    const model::Kind* best = nullptr;
-    std::size_t most = 0;
-    for (const Phrase& phrase : phrases_) {
-        if (phrase.count > most && model::has_words(words, phrase.words)) {
-            best = phrase.kind;
-            most = phrase.count;
+    const Phrase* best = nullptr; // of those with as many words, the library's first
+    for (const std::string_view word : model::words_in(words)) {
+        const auto begun = by_first_word_.find(word);
+        if (begun == by_first_word_.end()) {
+            continue;
+        }
+        for (const std::size_t at : begun->second) {
+            const Phrase* phrase = &phrases_[at];
+            const bool more = best == nullptr || phrase->count > best->count ||
+                              (phrase->count == best->count && phrase < best);
+            if (more && model::has_words(words, phrase->words)) {
+                best = phrase;
+            }
         }
     }
-    return best;
+    return best == nullptr ? nullptr : best->kind;
 }
 
 KindGuess KindWords::guess(const PartRow& part) const {

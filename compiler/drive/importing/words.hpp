@@ -5,6 +5,7 @@
 #include "model/model.hpp"
 
 #include <cstddef>
+#include <functional>
 #include <map>
 #include <string>
 #include <vector>
@@ -21,6 +22,8 @@ class KindWords {
 public:
     // The library has to outlive this.
     explicit KindWords(const model::Model& library);
+
+    [[nodiscard]] const model::Model& library() const { return library_; }
 
     // By the cell of its kind, or else by the kind whose title or name has most words in what the
     // row says. What is tightened, and no more is known, is the library's first fastener for a
@@ -39,6 +42,7 @@ private:
 
     const model::Model& library_;
     std::vector<Phrase> phrases_; // in the order of the library
+    std::map<std::string, std::vector<std::size_t>, std::less<>> by_first_word_; // of phrases_
 };
 
 // "part", "Fastener", "connectors": what an item is, not of what kind.

@@ -33,7 +33,8 @@ std::string imported(const std::string& table) {
     MapDisk disk;
     const PartsTable parts = read_parts(read_table(table));
     REQUIRE(parts.problem.empty());
-    return settled(disk, "kettle.mmk", device_from(parts, library(), "kettle", "parts.csv"));
+    return settled(disk, "kettle.mmk",
+                   device_from(parts, KindWords(library()), "kettle", "parts.csv"));
 }
 
 bool has_error(const std::string& text) {

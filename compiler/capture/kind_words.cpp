@@ -95,35 +95,57 @@ struct Fit {
     }
 };
 
-std::size_t shared_words(const std::vector<std::string>& said,
-                         const std::vector<std::string>& own) {
-    return static_cast<std::size_t>(std::count_if(
-        own.begin(), own.end(), [&](const std::string& word) { return among(said, word); }));
+// What a title or a name has in common with the words said, of which the last names the thing.
+struct Overlap {
+    std::size_t words = 0;
+    std::size_t shared = 0;
+    bool has_head = false;
+    bool ends_in_head = false;
+
+    [[nodiscard]] bool is_said() const { return words > 0 && shared == words && has_head; }
+};
+
+Overlap overlap(std::string_view own, const std::vector<std::string>& said) {
+    Overlap found;
+    each_word(own, [&](std::string_view word) {
+        ++found.words;
+        found.ends_in_head = is_word(word, said.back());
+        found.has_head = found.has_head || found.ends_in_head;
+        const bool shared = std::any_of(said.begin(), said.end(),
+                                        [&](const std::string& one) { return is_word(word, one); });
+        found.shared += shared ? 1U : 0U;
+    });
+    return found;
+}
+
+bool ends_in(std::string_view own, const std::string& word) {
+    bool last = false;
+    each_word(own, [&](std::string_view one) { last = is_word(one, word); });
+    return last;
 }
 
 // `any_flow`: of what flows, one word in common will do.
 std::optional<Fit> fit_of(const Kind& kind, const std::vector<std::string>& said,
                           const std::string& verb, bool any_flow) {
-    const auto title = split_words(kind.title);
-    const auto name = split_words(kind.name);
-    const std::size_t of_title = shared_words(said, title);
-    const std::size_t of_name = shared_words(said, name);
-    const bool heads = (!title.empty() && title.back() == said.back()) ||
-                       (!name.empty() && name.back() == said.back());
+    const Overlap title = overlap(kind.title, said);
+    const Overlap name = overlap(kind.name, said);
+    const bool heads = title.ends_in_head || name.ends_in_head;
     Fit fit;
-    fit.sure = (of_title == title.size() && !title.empty() && among(title, said.back())) ||
-               (of_name == name.size() && !name.empty() && among(name, said.back()));
+    fit.sure = title.is_said() || name.is_said();
     fit.has_verb = model::find_verb(kind, verb) != nullptr;
     // Of what flows, any word tells: nobody says "mains cord" for the mains.
     const bool flows = kind.role == Role::fluid || kind.role == Role::energy;
-    if (!fit.sure && !heads && !(flows && of_title + of_name > 0 && (any_flow || fit.has_verb)))
+    if (!fit.sure && !heads &&
+        !(flows && title.shared + name.shared > 0 && (any_flow || fit.has_verb)))
         return std::nullopt;
-    fit.shared = std::max(of_title, of_name);
-    fit.unsaid = std::min(title.size() - of_title, name.size() - of_name);
+    fit.shared = std::max(title.shared, name.shared);
+    fit.unsaid = std::min(title.words - title.shared, name.words - name.shared);
     return fit;
 }
 
 } // namespace
+
+char small(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
 
 std::string singular(const std::string& word) {
     if (word.size() > 4 && word.ends_with("ies"))
@@ -148,18 +170,17 @@ bool one_of(const std::string& word, std::initializer_list<const char*> list) {
 }
 
 std::vector<std::string> split_words(std::string_view text) {
-    std::vector<std::string> words(1);
-    for (const char c : text) {
-        if (c == ' ' || c == '-' || c == ',') {
-            if (!words.back().empty())
-                words.emplace_back();
-            continue;
-        }
-        words.back() += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-    }
-    if (words.back().empty())
-        words.pop_back();
+    std::vector<std::string> words;
+    each_word(text, [&](std::string_view word) {
+        words.emplace_back(word);
+        std::transform(word.begin(), word.end(), words.back().begin(), small);
+    });
     return words;
+}
+
+bool is_word(std::string_view word, std::string_view small_letters) {
+    return std::equal(word.begin(), word.end(), small_letters.begin(), small_letters.end(),
+                      [](char a, char b) { return small(a) == b; });
 }
 
 bool leads_outwards(const Kind& kind, const model::Verb& verb) {
@@ -220,9 +241,7 @@ bool calls_a_kind(const model::Model& model, RoleSet roles, const std::string& w
     return std::any_of(model.kinds.begin(), model.kinds.end(), [&](const Kind& kind) {
         if ((roles & in_role(kind.role)) == 0)
             return false;
-        const auto title = split_words(kind.title);
-        const auto name = split_words(kind.name);
-        return (!title.empty() && title.back() == word) || (!name.empty() && name.back() == word);
+        return ends_in(kind.title, word) || ends_in(kind.name, word);
     });
 }
 

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "model/model.hpp"
+#include "source/each_word.hpp"
 
 #include <initializer_list>
 #include <optional>
@@ -20,7 +21,16 @@ constexpr RoleSet in_role(model::Role role) { return 1U << static_cast<unsigned>
 
 // "clips" -> "clip"; a word that is no plural stays as it is.
 std::string singular(const std::string& word);
-std::vector<std::string> split_words(std::string_view text); // at spaces and hyphens
+// At spaces, hyphens and commas, in small letters.
+std::vector<std::string> split_words(std::string_view text);
+// The same words as they stand in the text, one after the other, for `visit(word)`: what is asked
+// of each kind of the library need not be copied.
+template <class Visit> void each_word(std::string_view text, Visit visit) {
+    matchmark::each_word(text, " -,", visit);
+}
+char small(char c); // of ASCII alone
+// `word` in small letters is the other.
+bool is_word(std::string_view word, std::string_view small_letters);
 bool among(const std::vector<std::string>& words, const std::string& word);
 bool one_of(const std::string& word, std::initializer_list<const char*> list);
 

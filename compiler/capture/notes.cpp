@@ -1,6 +1,7 @@
 // Cuts notes into lines, phrases and words, and forgives what a hand in a glove does to them.
 #include "capture/notes.hpp"
 
+#include "capture/kind_words.hpp"
 #include "model/quantity.hpp"
 #include "source/text.hpp"
 
@@ -14,7 +15,6 @@ namespace matchmark::capture {
 namespace {
 
 bool is_space(char c) { return c == ' ' || c == '\t' || c == '\r'; }
-char small(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
 
 constexpr auto number_words = std::to_array<std::pair<std::string_view, std::string_view>>({
     {"one", "1"},

@@ -64,21 +64,33 @@ bool is_thread(const model::Model& model, const std::string& word, std::string& 
     return true;
 }
 
+// How many of the words from `at` on say all that it is called, and no more; none when they do not.
+std::size_t words_taken(std::string_view called, const std::vector<std::string>& words,
+                        std::size_t at) {
+    std::size_t taken = 0;
+    bool same = true;
+    std::vector<std::string> said; // of the word that was taken last, what is still to be compared
+    each_word(called, [&](std::string_view own) {
+        while (same && said.empty() && at + taken < words.size()) {
+            said = split_words(words[at + taken]);
+            ++taken;
+        }
+        same = same && !said.empty() && is_word(own, said.front());
+        if (same)
+            said.erase(said.begin());
+    });
+    return same && said.empty() ? taken : 0;
+}
+
 // "hexalobular 6", "cross recess 1", "ph1" is not known.
 std::size_t drive_at(const model::Model& model, const std::vector<std::string>& words,
                      std::size_t at, std::string& text) {
     std::size_t best = 0;
     for (const model::Drive& drive : model.drives) {
-        for (const std::string& called : {drive.name, drive.title}) {
-            const auto own = split_words(called);
-            std::vector<std::string> said;
-            std::size_t taken = 0;
-            while (at + taken < words.size() && said.size() < own.size()) {
-                for (std::string& word : split_words(words[at + taken]))
-                    said.push_back(std::move(word));
-                ++taken;
-            }
-            if (said == own && taken > best) {
+        for (const std::string_view called :
+             {std::string_view(drive.name), std::string_view(drive.title)}) {
+            const std::size_t taken = words_taken(called, words, at);
+            if (taken > best) {
                 best = taken;
                 text = drive.name;
             }

@@ -183,6 +183,14 @@ private:
         return references(keyword, what, to);
     }
 
+    std::string covers(const PartRow& part) {
+        if (role_ != model::Role::part && !part.covers.empty()) {
+            ask(fmt::format("it is said to cover \"{}\", but only a part does", part.covers));
+            return {};
+        }
+        return references("covers", part.covers, "");
+    }
+
     std::string torque(const PartRow& part) {
         if (part.torque.empty()) {
             return {};
@@ -223,7 +231,7 @@ private:
             text += "  in " + carrier.list + "\n";
         }
         text += ties(part);
-        text += references("covers", part.covers, "");
+        text += covers(part);
         text += torque(part);
         text += places(part);
         text += part.note.empty() ? "" : "  note: " + part.note + "\n";

@@ -7,6 +7,7 @@
 #include "model/describe.hpp"
 #include "model/role_words.hpp"
 #include "model/spelling.hpp"
+#include "source/each_word.hpp"
 #include "source/text.hpp"
 
 #include <fmt/core.h>
@@ -20,12 +21,7 @@ namespace matchmark::drive {
 namespace {
 
 template <class Visit> void each_word(std::string_view text, Visit visit) {
-    constexpr std::string_view between = " \t\r\n\v\f";
-    for (std::size_t at = text.find_first_not_of(between); at != std::string_view::npos;) {
-        const std::size_t end = std::min(text.find_first_of(between, at), text.size());
-        visit(text.substr(at, end - at));
-        at = text.find_first_not_of(between, end);
-    }
+    matchmark::each_word(text, " \t\r\n\v\f", visit);
 }
 
 // Each word without a plural's s, so that "lid screws" has the word "screw".

@@ -69,14 +69,16 @@ TEST_CASE("a good table leaves nothing to decide but the size of its face") {
 }
 
 TEST_CASE("what the table does not say, or says otherwise, is asked for") {
-    const std::string text = imported("name,kind,count,size,drive,torque,holds,to,in\n"
-                                      "cover,frobnicator,,,,,,,\n"
-                                      "cover-screws,pan head screw,some,M3x?,odd 7,tight,cover,,\n"
-                                      "clip,,,,,,nothing,cover,\n"
-                                      "fan,,,,,,,,cage\n");
+    const std::string text =
+        imported("name,kind,count,size,drive,torque,holds,to,in,covers\n"
+                 "cover,frobnicator,,,,,,,,\n"
+                 "cover-screws,pan head screw,some,M3x?,odd 7,tight,cover,,,fan\n"
+                 "clip,,,,,,nothing,cover,,\n"
+                 "fan,,,,,,,,cage,\n");
     CHECK_FALSE(has_error(text));
     for (const char* question :
-         {"its kind: the table says \"frobnicator\"", "how many there are: the table says \"some\"",
+         {"it is said to cover \"fan\", but only a part does",
+          "its kind: the table says \"frobnicator\"", "how many there are: the table says \"some\"",
           "its size: the table says \"M3x?\"", "its drive: the table says \"odd 7\"",
           "the torque: the table says \"tight\"", "to what it holds \"cover\"",
           "is a guess by its words", "nothing in the table is called so", "in \"cage\""}) {

@@ -24,6 +24,14 @@ Dangers dangers(const Bench& bench);
 std::optional<Exposure> laid_bare(const Bench& bench, const State& start, const State& state,
                                   ItemId item);
 
+// The same of a trial: a cover that no fastener and no bond holds, though it has some, keeps nobody
+// off (2006/42/EC, annex I, 1.4.2.1: fixed guards must not stay in place without their fixings).
+std::optional<Exposure> open_in_trial(const Bench& bench, const State& start, const State& state,
+                                      ItemId item);
+
+// The fasteners and bonds that hold the part to another, in the bench's variant.
+std::vector<ItemId> holders_of(const Bench& bench, ItemId part);
+
 // As `exposure`, with these at hand.
 std::optional<Exposure> exposure(const Bench& bench, const State& before, const State& after,
                                  const Act& act, const Dangers& dangers);

@@ -88,16 +88,33 @@ bool could_be_made_safe(const Bench& bench, const State& state, ItemId id) {
                        [](const model::Verb& verb) { return verb.from_outside; });
 }
 
+bool lies_loose(const Bench& bench, const State& state, ItemId part) {
+    const auto holders = holders_of(bench, part);
+    return !holders.empty() && std::none_of(holders.begin(), holders.end(),
+                                            [&](ItemId tie) { return binds(bench, state, tie); });
+}
+
+enum class Guards : unsigned char { as_they_lie, if_held };
+
+std::vector<ItemId> covered_by(const Bench& bench, const State& state, ItemId part, Guards guards) {
+    const bool is_part = bench.model->item(part).role == Role::part;
+    auto covers = in_the_way(bench, state, part,
+                             is_part ? place(bench, state, part) : seat(bench, state, part));
+    if (guards == Guards::if_held)
+        std::erase_if(covers, [&](ItemId cover) { return lies_loose(bench, state, cover); });
+    return covers;
+}
+
 // What the hazard lays open: what it feeds, or the item itself. What anyone can touch from the
 // start does not count; from outside, nor does what lay open before.
 ItemId laid_open(const Bench& bench, const State& start, const State& before, const State& after,
-                 ItemId id, bool from_outside) {
+                 ItemId id, bool from_outside, Guards guards = Guards::as_they_lie) {
     const Item& item = bench.model->item(id);
     const auto lies_open = [&](ItemId part) {
         if (!bench.exists(part) || reachable(bench, start, part))
             return false;
         const auto open_in = [&](const State& state) {
-            return present(bench, state, part) && reachable(bench, state, part);
+            return present(bench, state, part) && covered_by(bench, state, part, guards).empty();
         };
         return from_outside ? !open_in(before) && open_in(after)
                             : open_in(before) || open_in(after);
@@ -144,18 +161,46 @@ bool is_met_by_hand(const Item& danger) {
     return danger.role == Role::part || (danger.role == Role::energy && danger.carrier.known());
 }
 
+std::vector<ItemId> holders_of(const Bench& bench, ItemId part) {
+    std::vector<ItemId> holders = bench.model->item(part).ties;
+    std::erase_if(holders, [&](ItemId tie) {
+        const Item& item = bench.model->item(tie);
+        return !bench.exists(tie) || item.role == Role::connector || item.touches.back() == part;
+    });
+    return holders;
+}
+
+namespace {
+
 std::optional<Exposure> laid_bare(const Bench& bench, const State& start, const State& state,
-                                  ItemId id) {
+                                  ItemId id, Guards guards) {
     const auto& hazards = bench.model->kind_of(id).hazards;
     for (std::size_t use = 0; use < hazards.size(); ++use) {
         if (!hazards[use].on_reach || made_safe(bench, state, id, hazards[use].safe) ||
             !could_be_made_safe(bench, state, id))
             continue;
-        const ItemId open = laid_open(bench, start, state, state, id, false);
+        const ItemId open = laid_open(bench, start, state, state, id, false, guards);
         if (open.known())
-            return Exposure{id, use, open};
+            return Exposure{id, use, open, {}};
     }
     return std::nullopt;
+}
+
+} // namespace
+
+std::optional<Exposure> laid_bare(const Bench& bench, const State& start, const State& state,
+                                  ItemId id) {
+    return laid_bare(bench, start, state, id, Guards::as_they_lie);
+}
+
+std::optional<Exposure> open_in_trial(const Bench& bench, const State& start, const State& state,
+                                      ItemId id) {
+    if (const auto open = laid_bare(bench, start, state, id))
+        return open;
+    auto open = laid_bare(bench, start, state, id, Guards::if_held);
+    if (open)
+        open->loose_cover = covered_by(bench, state, open->laid_open, Guards::as_they_lie).front();
+    return open;
 }
 
 Dangers dangers(const Bench& bench) {
@@ -194,13 +239,13 @@ std::optional<Exposure> exposure(const Bench& bench, const State& before, const 
                 const ItemId open =
                     laid_open(bench, dangers.start, before, after, id, from_outside);
                 if (open.known())
-                    return Exposure{id, use, open};
+                    return Exposure{id, use, open, {}};
             }
             const ItemId carrier = model.item(id).carrier;
             const bool near_it = touches(bench, act, id) ||
                                  (touches(bench, act, carrier) && reachable(bench, before, id));
             if (act.item == id || (is_met_by_hand(model.item(id)) && !from_outside && near_it))
-                return Exposure{id, use, id};
+                return Exposure{id, use, id, {}};
         }
     }
     return std::nullopt;

@@ -35,11 +35,22 @@ Question asks_restored(const Bench& bench, ItemId source) {
 namespace {
 
 std::vector<ItemId> laid_bare_depends_on(const Bench& bench, ItemId danger) {
-    std::vector<ItemId> items = reach_depends_on(*bench.model, danger);
-    for (const ItemId fed : bench.model->item(danger).feeds) {
-        const auto more = reach_depends_on(*bench.model, fed);
+    std::vector<ItemId> items;
+    const auto add = [&](const std::vector<ItemId>& more) {
         items.insert(items.end(), more.begin(), more.end());
-    }
+    };
+    const auto add_covers_of = [&](ItemId item) {
+        add(reach_depends_on(*bench.model, item));
+        for (const model::ReachClause& clause : bench.model->item(item).reach) {
+            for (const auto& way : clause.ways) {
+                for (const model::ItemRef& cover : way)
+                    add(holders_of(bench, cover.item));
+            }
+        }
+    };
+    add_covers_of(danger);
+    for (const ItemId fed : bench.model->item(danger).feeds)
+        add_covers_of(fed);
     return items;
 }
 
@@ -48,7 +59,7 @@ std::vector<ItemId> laid_bare_depends_on(const Bench& bench, ItemId danger) {
 Question asks_kept_off(const Bench& bench, const State& start, ItemId danger) {
     return {[&bench, &start, danger](const State& state) {
                 return !is_dangerous(bench, state, danger) ||
-                       !laid_bare(bench, start, state, danger);
+                       !open_in_trial(bench, start, state, danger);
             },
             laid_bare_depends_on(bench, danger)};
 }
@@ -68,7 +79,7 @@ Question asks_kept_off_when_run(const Bench& bench, const State& start, ItemId d
                     return true;
                 State run = state;
                 charge(bench, run, danger, Charged::by_its_supply);
-                return !laid_bare(bench, start, run, danger);
+                return !open_in_trial(bench, start, run, danger);
             },
             std::move(items)};
 }

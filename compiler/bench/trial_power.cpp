@@ -125,7 +125,7 @@ std::optional<Exposure> within_reach(const Bench& bench, const State& state,
         if (!is_dangerous(bench, state, id))
             continue;
         const bool meant = is_meant(bench, test, id);
-        const auto open = meant ? std::nullopt : laid_bare(bench, dangers.start, state, id);
+        const auto open = meant ? std::nullopt : open_in_trial(bench, dangers.start, state, id);
         if (open)
             return open;
     }

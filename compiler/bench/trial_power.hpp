@@ -22,7 +22,8 @@ bool is_restored(const Bench& bench, const State& state, ItemId source);
 bool all_restored(const Bench& bench, const State& state, const std::vector<ItemId>& sources);
 
 // The first danger that lies within reach while the test is done: a hazard on reach, not made safe,
-// whose item, or what it feeds, cannot be reached on the assembled device. Nothing where the test's
+// whose item, or what it feeds, cannot be reached on the assembled device, and now can, or is
+// covered only by what nothing holds (`open_in_trial`). Nothing where the test's
 // `when` says both where that item, or what charges it, stands and what else is not as assembled:
 // then it is meant.
 std::optional<Exposure> within_reach(const Bench& bench, const State& state,

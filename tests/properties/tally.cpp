@@ -29,7 +29,7 @@ bool agrees(const bench::Bench& device, const bench::State& start, const bench::
         const ItemId item{i};
         const std::size_t first = std::size_t{4} * i; // of its four lists
         const bool kept_off = !bench::is_dangerous(device, state, item) ||
-                              !bench::laid_bare(device, start, state, item);
+                              !bench::open_in_trial(device, start, state, item);
         if (tally.all_so(first) != bench::is_back(device, state, item) ||
             tally.all_so(first + 1) != bench::reachable(device, state, item) ||
             tally.all_so(first + 2) != bench::is_restored(device, state, item) ||

@@ -75,6 +75,12 @@ void mend(const Walk& walk, std::size_t at, model::ItemId danger, Diagnostic& fi
                    when_meant(walk, at, danger) + ", and what is off";
 }
 
+std::string how_open(const Walk& walk, const bench::Exposure& met) {
+    return met.loose_cover.known() ? fmt::format("under {}, which nothing holds",
+                                                 model::quoted(walk.model, met.loose_cover))
+                                   : "within reach";
+}
+
 void find_live_test(const Walk& walk, std::vector<Diagnostic>& findings) {
     if (walk.dangers.items.empty())
         return;
@@ -87,12 +93,14 @@ void find_live_test(const Walk& walk, std::vector<Diagnostic>& findings) {
             continue;
         const model::Kind& kind = walk.model.kind_of(met->item);
         const model::Hazard& hazard = walk.model.hazards[kind.hazards[met->use].hazard.value];
-        Diagnostic finding = finding_at(
-            walk, at,
-            fmt::format("test `{}` is done with {} within reach, and {} not made safe", test.name,
-                        model::with_kind(walk.model, met->laid_open), item_is(walk, met->item)));
+        Diagnostic finding =
+            finding_at(walk, at,
+                       fmt::format("test `{}` is done with {} {}, and {} not made safe", test.name,
+                                   model::with_kind(walk.model, met->laid_open),
+                                   how_open(walk, *met), item_is(walk, met->item)));
         finding.label = fmt::format("hazard `{}` here", hazard.name);
-        finding.why = "the device is tried open, under power";
+        finding.why = met->loose_cover.known() ? "a cover that nothing holds keeps no hand off"
+                                               : "the device is tried open, under power";
         finding.related.push_back({kind.hazards[met->use].span, "the hazard"});
         mend(walk, at, met->item, finding);
         findings.push_back(std::move(finding));

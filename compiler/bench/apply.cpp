@@ -1,6 +1,6 @@
 // Does an act on the bench, or says the first reason why it cannot be done.
 //
-// The numbered conditions are those of docs/semantics.md, "A verb may be applied".
+// The numbers are those of docs/semantics.md, "When an act may be done".
 #include "bench/bench.hpp"
 #include "bench/isolation.hpp"
 #include "bench/power.hpp"
@@ -91,7 +91,7 @@ std::vector<ItemId> still_pressing(const Attempt& at) {
     return found;
 }
 
-// 2. It can be reached; nothing blocks a part on its way in (on its way out: 5).
+// 2. It can be reached, and no fastener presses what is laid first or clamped.
 std::optional<Refusal> out_of_reach(const Attempt& at) {
     if (at.verb.from_outside)
         return std::nullopt;

@@ -1,4 +1,4 @@
-// What a connector carries while the supply behind it is on.
+// Asks of the sources behind a connector whether they are cut elsewhere, or by it.
 #include "bench/isolation.hpp"
 
 #include <algorithm>

@@ -1,5 +1,5 @@
-// The postcard: gather the files, parse, resolve, unfold, check. Everything that a command needs of
-// one file.
+// Compiles one file: gathers what it uses, parses, resolves, unfolds and checks. All that a command
+// needs of it.
 #pragma once
 
 #include "diagnostics/diagnostic.hpp"

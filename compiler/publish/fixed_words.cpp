@@ -23,7 +23,7 @@ std::string quoted(const std::string& words) {
     return text;
 }
 
-// The words of page_script.hpp and index_page.cpp that stand there as they are.
+// The words of page/script.hpp and index_page.cpp that stand there as they are.
 constexpr const char* script_words[] = {
     "Done", "Progress", "Steps done", "Clear all ticks", "Search",
 };

@@ -12,7 +12,7 @@ struct EmbeddedText {
     std::string_view text;
 };
 
-// Every file of stdlib_parts/, by its path from the project's root ("stdlib_parts/drives.mmk"),
+// Every file of stdlib_parts/, by its path from the project's root ("stdlib_parts/fluids.mmk"),
 // sorted.
 std::span<const EmbeddedText> parts_library();
 

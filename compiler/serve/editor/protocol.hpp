@@ -1,8 +1,7 @@
 // The messages of the Language Server Protocol (LSP 3.17) as plain structs: what an editor asks,
 // and what it is told.
 //
-// JSON comes in by editor_protocol.cpp and goes out by editor_answers.cpp, and is seen nowhere
-// else.
+// JSON comes in by protocol.cpp and goes out by answers.cpp, and is seen nowhere else.
 #pragma once
 
 #include <cstdint>

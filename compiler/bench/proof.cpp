@@ -139,9 +139,4 @@ std::vector<ItemId> hidden_in_whole(const Bench& bench, const State& whole,
     return hidden;
 }
 
-bool any_hidden(const Bench& bench, const State& state, const std::vector<ItemId>& items) {
-    return std::any_of(items.begin(), items.end(),
-                       [&](ItemId item) { return !reachable(bench, state, item); });
-}
-
 } // namespace matchmark::bench

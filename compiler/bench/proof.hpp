@@ -30,7 +30,5 @@ bool all_back(const Bench& bench, const State& state, const std::vector<ItemId>&
 // Those of the items that are hidden when the device is whole, as it is in `whole`.
 std::vector<ItemId> hidden_in_whole(const Bench& bench, const State& whole,
                                     const std::vector<ItemId>& items);
-// Some of these is hidden now.
-bool any_hidden(const Bench& bench, const State& state, const std::vector<ItemId>& items);
 
 } // namespace matchmark::bench

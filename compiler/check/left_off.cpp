@@ -237,7 +237,7 @@ void find_left_off(Walk& walk) {
         walk.left_off.push_back(std::move(lost));
     // What the walk itself took off belongs to the finding for which it did.
     for (LeftOff& found : walk.left_off)
-        std::erase_if(found.items, [&](ItemId item) { return assumed(walk, item); });
+        std::erase_if(found.items, [&](ItemId item) { return moved_by_walk(walk, item); });
     std::erase_if(walk.left_off, [](const LeftOff& found) { return found.items.empty(); });
 }
 

@@ -53,8 +53,7 @@ std::vector<std::optional<std::size_t>> last_disturbances(const Walk& walk) {
 bool on_some_path(const Walk& walk, ItemId item) {
     const auto& functions = walk.model.functions;
     return std::any_of(functions.begin(), functions.end(), [&](const model::Function& function) {
-        const auto& path = function.through;
-        return std::find(path.begin(), path.end(), item) != path.end();
+        return among(function.through, item);
     });
 }
 
@@ -107,6 +106,11 @@ bool all_back_at(const Walk& walk, std::size_t at, const Obligation& obligation)
     return bench::all_back(walk.bench, walk.state_at(at), obligation.must_be_back);
 }
 
+// What the test proves of what the guide renews: all of it, when it names nothing.
+std::vector<ItemId> renewed_for(const Walk& walk, const model::Step& test) {
+    return test.proves.empty() ? renewed_items(walk) : std::vector<ItemId>{};
+}
+
 // What a test asks of the state in which it is done.
 struct Demands {
     const model::Step& test;
@@ -129,7 +133,7 @@ std::size_t last_work_on(const Walk& walk, const std::vector<ItemId>& items) {
 }
 
 Demands demands_of(const Walk& walk, const model::Step& test, std::vector<ItemId> sources) {
-    auto renewed = test.proves.empty() ? renewed_items(walk) : std::vector<ItemId>{};
+    auto renewed = renewed_for(walk, test);
     const auto hot =
         bench::hurt_on_touch(walk.bench, bench::brought_back_by(walk.bench, test, renewed));
     return {test, bench::proven_items(walk.bench, test), std::move(sources), std::move(renewed),
@@ -221,15 +225,13 @@ std::optional<std::size_t> place_for(const Walk& walk, const std::vector<Obligat
 
 std::vector<ItemId> sources_of_test(const Walk& walk, std::size_t test) {
     const model::Step& step = walk.step(walk.events[test]);
-    const auto renewed = step.proves.empty() ? renewed_items(walk) : std::vector<ItemId>{};
-    return bench::test_sources(walk.bench, step, renewed);
+    return bench::test_sources(walk.bench, step, renewed_for(walk, step));
 }
 
 bool done_under(const Walk& walk, std::size_t test, ItemId item) {
     const auto sources = sources_of_test(walk, test);
     return std::any_of(sources.begin(), sources.end(), [&](ItemId source) {
-        const auto& through = walk.model.item(source).through;
-        return source == item || std::find(through.begin(), through.end(), item) != through.end();
+        return source == item || among(walk.model.item(source).through, item);
     });
 }
 
@@ -238,23 +240,22 @@ std::vector<ItemId> cut_sources(const Walk& walk, std::size_t test) {
     std::erase_if(sources, [&](ItemId source) {
         const auto& through = walk.model.item(source).through;
         return bench::is_restored(walk.bench, walk.state_at(test), source) ||
-               assumed(walk, source) ||
+               moved_by_walk(walk, source) ||
                std::any_of(through.begin(), through.end(),
-                           [&](ItemId connector) { return assumed(walk, connector); });
+                           [&](ItemId connector) { return moved_by_walk(walk, connector); });
     });
     return sources;
 }
 
 std::optional<bench::Exposure> open_under_power(const Walk& walk, const bench::State& state,
                                                 const model::Step& test) {
-    const auto renewed = test.proves.empty() ? renewed_items(walk) : std::vector<ItemId>{};
     bench::State on = state;
-    bench::run(walk.bench, on, test, renewed, bench::Running::sources_alone);
+    bench::run(walk.bench, on, test, renewed_for(walk, test), bench::Running::sources_alone);
     return bench::within_reach(walk.bench, on, test, walk.dangers);
 }
 
 std::vector<ItemId> run_test(const Walk& walk, bench::State& state, const model::Step& test) {
-    const auto renewed = test.proves.empty() ? renewed_items(walk) : std::vector<ItemId>{};
+    const auto renewed = renewed_for(walk, test);
     auto brought_back = bench::brought_back_by(walk.bench, test, renewed);
     if (brought_back.empty() || open_under_power(walk, state, test))
         return {};
@@ -272,11 +273,8 @@ std::vector<ItemId> not_back_at(const Walk& walk, std::size_t test) {
     const model::Step& step = walk.step(walk.events[test]);
     std::vector<ItemId> missing = bench::proven_items(walk.bench, step);
     std::erase_if(missing, [&](ItemId item) {
-        const bool said =
-            std::any_of(step.when.begin(), step.when.end(), [&](const model::Condition& condition) {
-                return condition.item.item == item;
-            });
-        return said || assumed(walk, item) || bench::is_back(walk.bench, walk.state_at(test), item);
+        return bench::says_where(step, item) || moved_by_walk(walk, item) ||
+               bench::is_back(walk.bench, walk.state_at(test), item);
     });
     return missing;
 }
@@ -306,8 +304,8 @@ std::optional<std::size_t> better_point(const Walk& walk, std::size_t test) {
 
 std::optional<std::size_t> better_point(const Walk& walk, std::size_t test,
                                         const model::Step& said) {
-    const auto renewed = said.proves.empty() ? renewed_items(walk) : std::vector<ItemId>{};
-    const Demands demands = demands_of(walk, said, bench::test_sources(walk.bench, said, renewed));
+    const Demands demands =
+        demands_of(walk, said, bench::test_sources(walk.bench, said, renewed_for(walk, said)));
     for (std::size_t at = test + 1; at <= walk.events.size(); ++at) {
         if (safe_at(walk, at, demands))
             return at;

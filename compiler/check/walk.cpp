@@ -139,7 +139,7 @@ private:
     [[nodiscard]] bool echo(std::size_t event, const std::vector<Act>& missing) const {
         return walk_.step(walk_.events[event]).section == model::Section::put_back &&
                std::all_of(missing.begin(), missing.end(),
-                           [&](const Act& act) { return assumed(walk_, act.item); });
+                           [&](const Act& act) { return moved_by_walk(walk_, act.item); });
     }
 
     std::optional<Objection> objection_to(const Act& act, std::size_t event,

@@ -86,7 +86,7 @@ bench::Wish wish_from(const Walk& walk, std::size_t from);
 // Did the walk itself move the item, where an act was missing before a put-back that is derived?
 // Once the missing line is written, its way back is derived too: what follows from its lack is an
 // echo.
-bool assumed(const Walk& walk, model::ItemId item);
+bool moved_by_walk(const Walk& walk, model::ItemId item);
 
 // Does the test wait for an item that the walk itself moved? Its place was then found on a way back
 // that lacks the same line, and will be another.

@@ -29,7 +29,7 @@ bench::Wish wish_from(const Walk& walk, std::size_t from) {
     };
 }
 
-bool assumed(const Walk& walk, model::ItemId item) {
+bool moved_by_walk(const Walk& walk, model::ItemId item) {
     if (!walk.guide().derives_put_back)
         return false;
     return std::any_of(walk.troubles.begin(), walk.troubles.end(), [&](const Trouble& trouble) {
@@ -41,7 +41,7 @@ bool assumed(const Walk& walk, model::ItemId item) {
 
 bool displaced(const Walk& walk, const Step& test) {
     return std::any_of(test.when.begin(), test.when.end(), [&](const model::Condition& condition) {
-        return assumed(walk, condition.item.item);
+        return moved_by_walk(walk, condition.item.item);
     });
 }
 

@@ -54,10 +54,8 @@ bool proves_goal(const Walk& walk, const model::Step& test) {
 bool waits_for_mend(const Walk& walk, const model::Step& test) {
     const auto items = bench::proven_items(walk.bench, test);
     return std::any_of(walk.troubles.begin(), walk.troubles.end(), [&](const Trouble& trouble) {
-        return std::any_of(
-            trouble.missing.begin(), trouble.missing.end(), [&](const bench::Act& act) {
-                return std::find(items.begin(), items.end(), act.item) != items.end();
-            });
+        return std::any_of(trouble.missing.begin(), trouble.missing.end(),
+                           [&](const bench::Act& act) { return among(items, act.item); });
     });
 }
 

@@ -13,7 +13,7 @@ namespace {
 bool reported_before(const Walk& walk, std::size_t test, model::ItemId item) {
     if (!bench::is_dangerous(walk.bench, walk.state_at(test), item))
         return false; // the test itself charges it
-    if (check::assumed(walk, item))
+    if (moved_by_walk(walk, item))
         return true;
     return std::any_of(walk.troubles.begin(), walk.troubles.end(), [&](const Trouble& trouble) {
         const auto* met = std::get_if<bench::Exposure>(&trouble.objection);

@@ -12,10 +12,6 @@ namespace {
 
 using model::ItemId;
 
-bool among(const std::vector<ItemId>& items, ItemId item) {
-    return std::find(items.begin(), items.end(), item) != items.end();
-}
-
 // The source that the act makes live.
 ItemId switched_on(const Walk& walk, std::size_t at) {
     const auto dead =

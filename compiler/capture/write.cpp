@@ -15,12 +15,6 @@ using model::Role;
 
 namespace {
 
-std::string capital(std::string words) {
-    if (!words.empty() && words.front() >= 'a' && words.front() <= 'z')
-        words.front() = static_cast<char>(words.front() - 'a' + 'A');
-    return words;
-}
-
 std::string names(const Description& all, const std::vector<Thing>& things) {
     std::string text;
     for (const Thing thing : things)
@@ -91,11 +85,12 @@ std::string new_pieces_text(const model::Model& model, const Description& all) {
 }
 
 std::string device_text(const model::Model& model, const Description& all) {
-    return fmt::format("# Captured from bench notes. Lines that end in `assumed` follow from the "
-                       "order alone.\n\ndevice {} {}\n\n{}",
-                       all.device,
-                       model::in_quotes(all.title.empty() ? capital(all.device) : all.title),
-                       new_pieces_text(model, all));
+    return fmt::format(
+        "# Captured from bench notes. Lines that end in `assumed` follow from the "
+        "order alone.\n\ndevice {} {}\n\n{}",
+        all.device,
+        model::in_quotes(all.title.empty() ? model::capitalised(all.device) : all.title),
+        new_pieces_text(model, all));
 }
 
 } // namespace matchmark::capture

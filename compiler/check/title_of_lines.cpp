@@ -1,6 +1,7 @@
 // What a step is called that a mend writes.
 #include "check/title_of_lines.hpp"
 
+#include "model/spelling.hpp"
 #include "model/step_title.hpp"
 
 #include <algorithm>
@@ -10,12 +11,6 @@
 namespace matchmark::check {
 
 namespace {
-
-std::string capitalised(std::string text) {
-    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z')
-        text[0] = static_cast<char>(text[0] - 'a' + 'A');
-    return text;
-}
 
 std::vector<std::string> pieces_of(const std::string& line) {
     std::vector<std::string> words;
@@ -62,7 +57,7 @@ std::string title_of_lines(const model::Model& model, const std::vector<std::str
     std::string title;
     for (const std::string& word : pieces_of(lines.front().substr(0, lines.front().find(" with "))))
         title += (title.empty() ? "" : " ") + word;
-    return capitalised(title);
+    return model::capitalised(title);
 }
 
 } // namespace matchmark::check

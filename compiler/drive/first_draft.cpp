@@ -175,13 +175,7 @@ private:
 
 } // namespace
 
-std::string title_of(const std::string& name) {
-    std::string title = model::spaced(name);
-    if (!title.empty() && title[0] >= 'a' && title[0] <= 'z') {
-        title[0] = static_cast<char>(title[0] - 'a' + 'A');
-    }
-    return title;
-}
+std::string title_of(const std::string& name) { return model::capitalised(model::spaced(name)); }
 
 std::string device_draft(const std::string& name) {
     for (const EmbeddedText& start : templates()) {

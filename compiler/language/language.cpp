@@ -2,6 +2,8 @@
 // numbers.
 #include "language/language.hpp"
 
+#include "model/spelling.hpp"
+
 #include <algorithm>
 #include <array>
 #include <utf8proc.h>
@@ -172,10 +174,7 @@ std::string capital(const Language& language, std::string text) {
     if (!is_english(language)) {
         return with_first(std::move(text), utf8proc_toupper);
     }
-    if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') {
-        text.front() = static_cast<char>(text.front() - 'a' + 'A');
-    }
-    return text;
+    return model::capitalised(std::move(text));
 }
 
 std::string small(const Language& language, std::string text) {

@@ -222,6 +222,15 @@ std::string list(const std::vector<std::string>& words, const char* joiner) {
     return text;
 }
 
+std::string states_in_words(const Kind& kind, StateSet states) {
+    std::vector<std::string> words;
+    for (std::size_t i = 0; i < kind.states.size(); ++i) {
+        if (contains(states, static_cast<StateId>(i)))
+            words.push_back("`" + kind.states[i] + "`");
+    }
+    return list(words, "or");
+}
+
 std::string counted(std::size_t count, const std::string& singular) {
     return std::to_string(count) + " " + (count == 1 ? singular : plural(singular));
 }

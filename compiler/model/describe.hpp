@@ -22,6 +22,8 @@ std::string for_reader(const Model& model, const ItemRef& ref, bool article = tr
 std::string for_reader(const Quantity& quantity);
 // "at least 5 mm", "below 60 V", "0.05 to 0.15 mm"
 std::string for_reader(const Limit& limit);
+// "`unlocked` or `apart`": any of these will do
+std::string states_in_words(const Kind& kind, StateSet states);
 // "`a`, `b` and `c`"
 std::string list(const std::vector<std::string>& words, const char* joiner = "and");
 // "1 screw", "4 screws"

@@ -122,6 +122,12 @@ std::string spaced(std::string name) {
     return name;
 }
 
+std::string capitalised(std::string words) {
+    if (!words.empty() && words.front() >= 'a' && words.front() <= 'z')
+        words.front() = static_cast<char>(words.front() - 'a' + 'A');
+    return words;
+}
+
 std::string name_from(std::string_view words, std::string_view before) {
     std::string name;
     bool starts_well = false;

@@ -18,6 +18,9 @@ std::string as_source(const Model& model, const ItemRef& ref);
 // A name as words: "flip-lock" -> "flip lock".
 std::string spaced(std::string name);
 
+// "undo the screws" -> "Undo the screws": letters of English alone.
+std::string capitalised(std::string words);
+
 // "Lid Screw (M2)" -> "lid-screw-m2": what a person calls a thing, as a name of the language,
 // whatever signs stand in it. What would begin with a digit gets `before` and a hyphen first; empty
 // when no letter or digit is left.

@@ -70,11 +70,7 @@ std::string step_title(const Model& model, const std::vector<Target>& deeds) {
         said.push_back(spaced(model.kind_of(deed.ref.item).verbs[deed.verb].name) + " " +
                        for_reader(model, deed.ref));
     }
-    std::string title = list(said);
-    if (!title.empty() && title[0] >= 'a' && title[0] <= 'z') {
-        title[0] = static_cast<char>(title[0] - 'a' + 'A');
-    }
-    return title;
+    return capitalised(list(said));
 }
 
 } // namespace matchmark::model

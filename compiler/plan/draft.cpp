@@ -26,12 +26,6 @@ using model::Role;
 
 namespace {
 
-std::string capital(std::string words) {
-    if (!words.empty() && words.front() >= 'a' && words.front() <= 'z')
-        words.front() = static_cast<char>(words.front() - 'a' + 'A');
-    return words;
-}
-
 // ", 58.00 EUR" for all members; empty when the device gives no price.
 std::string price_of_all(const Item& item) {
     if (!item.price)
@@ -153,7 +147,7 @@ void Writer::close_step(const PlannedAct& last) {
     for (int n = 2; !step_names_.insert(name).second; ++n)
         name = fmt::format("{}-{}-{}", verb.name, item.name, n);
     steps_ += fmt::format("\nstep {} {}\n{}", name,
-                          model::in_quotes(capital(model::spaced(verb.name)) + " " +
+                          model::in_quotes(model::capitalised(model::spaced(verb.name)) + " " +
                                            model::for_reader(model_, last.act.item)),
                           open_step_);
     open_step_.clear();
@@ -318,7 +312,7 @@ void Writer::write_tests_of_ties(const std::vector<ItemId>& proved) {
             continue;
         const std::string& name = model_.item(id).name;
         tests_ += fmt::format("\ntest try-{0} {1}\n  when {0} {2}\n  proves {0}\n", name,
-                              model::in_quotes(capital(model::for_reader(model_, id)) +
+                              model::in_quotes(model::capitalised(model::for_reader(model_, id)) +
                                                (model_.item(id).count > 1 ? " hold" : " holds")),
                               kind.states[kind.set_first.front()]);
     }
@@ -332,11 +326,12 @@ void Writer::write_tests() {
         if (std::none_of(path.begin(), path.end(), [&](ItemId id) { return moved(id); }))
             continue;
         proved.insert(proved.end(), path.begin(), path.end());
-        tests_ += fmt::format("\ntest try-{} {}\n{}  proves {}\n", function.name,
-                              model::in_quotes(function.title.empty()
-                                                   ? capital(model::spaced(function.name))
-                                                   : function.title),
-                              back_again(function), function.name);
+        tests_ +=
+            fmt::format("\ntest try-{} {}\n{}  proves {}\n", function.name,
+                        model::in_quotes(function.title.empty()
+                                             ? model::capitalised(model::spaced(function.name))
+                                             : function.title),
+                        back_again(function), function.name);
     }
     write_tests_of_ties(proved);
     for (const ItemId id : goal_.items) {
@@ -345,7 +340,7 @@ void Writer::write_tests() {
         if (replaces() && item.role == Role::part && !item.one_use && !by_function)
             tests_ +=
                 fmt::format("\ntest try-{} {}\n  proves {}\n", item.name,
-                            model::in_quotes(capital(model::for_reader(model_, id)) +
+                            model::in_quotes(model::capitalised(model::for_reader(model_, id)) +
                                              (item.count > 1 ? " work" : " works") + " right"),
                             item.name);
     }
@@ -378,7 +373,7 @@ std::string Writer::text(const std::string& use) {
         "# Drafted from the device. Change the words in `text:`, and add what only a "
         "person knows.\nuse \"{}\"\n\nguide {} {}\n",
         use, draft_name(model_, goal_),
-        model::in_quotes(capital(model::spaced(goal_.verb)) + " " + model::list(names)));
+        model::in_quotes(model::capitalised(model::spaced(goal_.verb)) + " " + model::list(names)));
     text += goals + "  for " + reader() + "\n";
     if (!goal_.only.empty())
         text += "  only " + goal_.only + "\n";

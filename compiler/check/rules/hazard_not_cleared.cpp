@@ -57,16 +57,12 @@ void find_hazard_not_cleared(const Walk& walk, std::vector<Diagnostic>& findings
         const model::Kind& kind = walk.model.kind_of(met.item);
         const model::HazardUse& use = kind.hazards[met.use];
         const model::Hazard& hazard = walk.model.hazards[use.hazard.value];
-        std::vector<std::string> safe;
-        for (std::size_t i = 0; i < kind.states.size(); ++i) {
-            if (model::contains(use.safe, static_cast<model::StateId>(i)))
-                safe.push_back("`" + kind.states[i] + "`");
-        }
         Diagnostic finding =
             refused(walk, trouble,
                     fmt::format("{}: {} not made safe", hazard.title, item_is(walk, met.item)));
         finding.label = how_met(walk, trouble, met);
-        finding.why = fmt::format("it must be {} before this", model::list(safe, "or"));
+        finding.why =
+            fmt::format("it must be {} before this", model::states_in_words(kind, use.safe));
         finding.related.push_back({walk.model.item(met.item).span, "dangerous until then"});
         if (const auto early = too_early(walk, trouble, met))
             move_down(walk, *early, finding);

@@ -10,16 +10,6 @@ namespace matchmark::check::rules {
 
 namespace {
 
-std::string state_words(const model::Kind& kind, model::StateSet states) {
-    std::vector<std::string> words;
-    for (std::size_t i = 0; i < kind.states.size(); ++i) {
-        if (model::contains(states, static_cast<model::StateId>(i))) {
-            words.push_back("`" + kind.states[i] + "`");
-        }
-    }
-    return model::list(words, "or");
-}
-
 // To make it so, what is back would have to come off again, or what is off to go back.
 void misplaced(const Walk& walk, std::size_t test, Diagnostic& finding) {
     if (walk.step(walk.events[test]).section != model::Section::put_back) {
@@ -90,7 +80,8 @@ void find_test_not_ready(const Walk& walk, std::vector<Diagnostic>& findings) {
     each_objection<NotReady>(walk, [&](const Trouble& trouble, const NotReady& reason) {
         const Event& event = walk.events[trouble.event];
         const model::Action* measure = walk.action(event);
-        const std::string wanted = state_words(walk.model.kind_of(reason.item), reason.states);
+        const std::string wanted =
+            model::states_in_words(walk.model.kind_of(reason.item), reason.states);
         const std::string what = measure != nullptr
                                      ? "this measurement"
                                      : fmt::format("test `{}`", walk.step(event).name);

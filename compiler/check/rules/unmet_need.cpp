@@ -9,15 +9,6 @@ namespace matchmark::check::rules {
 
 namespace {
 
-std::string needed_state_words(const model::Kind& kind, model::StateSet states) {
-    std::vector<std::string> words;
-    for (std::size_t i = 0; i < kind.states.size(); ++i) {
-        if (model::contains(states, static_cast<model::StateId>(i)))
-            words.push_back("`" + kind.states[i] + "`");
-    }
-    return model::list(words, "or");
-}
-
 // Does the kind of the joint ask for it, and no line of the device?
 bool asked_by_kind(const Walk& walk, model::ItemId item, const bench::UnmetNeed& reason) {
     const auto& needs = walk.model.item(item).needs;
@@ -32,7 +23,7 @@ void find_unmet_need(const Walk& walk, std::vector<Diagnostic>& findings) {
                                              const bench::UnmetNeed& reason) {
         const bench::Act& act = act_of(walk, trouble);
         const std::string wanted =
-            needed_state_words(walk.model.kind_of(reason.item), reason.states);
+            model::states_in_words(walk.model.kind_of(reason.item), reason.states);
         Diagnostic finding = refused(
             walk, trouble,
             fmt::format("{}{} needs {} {} first",

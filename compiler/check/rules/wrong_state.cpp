@@ -42,16 +42,12 @@ void find_wrong_state(const Walk& walk, std::vector<Diagnostic>& findings) {
         const model::Verb& verb = verb_of(walk, trouble);
         const bool repeat = reason.found == verb.to;
         const std::string danger = danger_on_the_way(walk.model, act.item, verb, reason.found);
-        std::vector<std::string> states;
-        for (std::size_t i = 0; i < kind.states.size(); ++i) {
-            if (model::contains(verb.from, static_cast<model::StateId>(i)))
-                states.push_back("`" + kind.states[i] + "`");
-        }
         Diagnostic finding =
             refused(walk, trouble,
                     fmt::format("{}{} {} `{}`", danger, item_is(walk, act.item),
                                 repeat ? "already" : "still", kind.states[reason.found]));
-        finding.label = fmt::format("`{}` starts from {}", verb.name, model::list(states, "or"));
+        finding.label =
+            fmt::format("`{}` starts from {}", verb.name, model::states_in_words(kind, verb.from));
         finding.why = repeat ? fmt::format("there is nothing to `{}`", verb.name)
                              : fmt::format("`{}` now would force it", verb.name);
         finding.related.push_back({walk.model.item(act.item).span, "declared here"});

@@ -81,15 +81,6 @@ std::string names(const Model& model, const std::vector<ItemId>& items) {
     return model::list(words);
 }
 
-std::string state_names(const model::Kind& kind, model::StateSet states) {
-    std::vector<std::string> words;
-    for (std::size_t i = 0; i < kind.states.size(); ++i) {
-        if (model::contains(states, static_cast<model::StateId>(i)))
-            words.push_back("`" + kind.states[i] + "`");
-    }
-    return model::list(words, "or");
-}
-
 struct Wording {
     const Model& model;
     const Act& act;
@@ -102,7 +93,7 @@ struct Wording {
     }
     [[nodiscard]] std::string operator()(const bench::UnmetNeed& why) const {
         return fmt::format("needs {} {}", model::quoted(model, why.item),
-                           state_names(model.kind_of(why.item), why.states));
+                           model::states_in_words(model.kind_of(why.item), why.states));
     }
     [[nodiscard]] std::string operator()(const bench::StillLive& why) const {
         return fmt::format("`{}` is live from {}", model.item(why.fed).name,
@@ -148,7 +139,7 @@ std::string against(const Moment& moment, Act act) {
         const auto& use = moment.model().kind_of(met->item).hazards[met->use];
         return fmt::format("{}: make {} {} first", moment.model().hazards[use.hazard.value].title,
                            model::quoted(moment.model(), met->item),
-                           state_names(moment.model().kind_of(met->item), use.safe));
+                           model::states_in_words(moment.model().kind_of(met->item), use.safe));
     }
     return {};
 }

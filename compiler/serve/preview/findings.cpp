@@ -3,6 +3,7 @@
 
 #include "diagnostics/edit_preview.hpp"
 #include "diagnostics/severity.hpp"
+#include "model/spelling.hpp"
 #include "source/embedded.hpp"
 #include "source/markup.hpp"
 #include "syntax/reader.hpp"
@@ -47,13 +48,6 @@ std::string with_names(const std::string& text) {
     return html + (inside ? "</code>" : "");
 }
 
-std::string capital(std::string text) {
-    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') {
-        text[0] = static_cast<char>(text[0] - 'a' + 'A');
-    }
-    return text;
-}
-
 std::string where(const SourceMap& sources, Span span) {
     if (span.file >= sources.size()) {
         return {};
@@ -90,11 +84,12 @@ std::string edits(const SourceMap& sources, const Diagnostic& finding) {
 
 std::string in_full(const SourceMap& sources, const Diagnostic& finding) {
     const std::string word(severity_word(finding.severity));
-    std::string html =
-        fmt::format("<p><strong class=\"finding-word\">{}</strong> {}</p>\n",
-                    markup_escaped(capital(word)), with_names(capital(finding.message)));
+    std::string html = fmt::format("<p><strong class=\"finding-word\">{}</strong> {}</p>\n",
+                                   markup_escaped(model::capitalised(word)),
+                                   with_names(model::capitalised(finding.message)));
     html += source_line(sources, finding.primary);
-    html += finding.why.empty() ? "" : "<p>" + with_names(capital(finding.why)) + ".</p>\n";
+    html +=
+        finding.why.empty() ? "" : "<p>" + with_names(model::capitalised(finding.why)) + ".</p>\n";
     if (!finding.help.empty()) {
         html += "<p><strong>Mend:</strong> " + with_names(finding.help) + "</p>\n";
     }
@@ -197,7 +192,7 @@ std::optional<SourceStep> step_at(const SourceMap& sources, const syntax::Files&
 std::vector<FindingOnPage> shown_findings(const drive::Compilation& done) {
     std::vector<FindingOnPage> shown;
     for (const Diagnostic& finding : done.findings) {
-        shown.push_back({finding.severity, with_names(capital(finding.message)),
+        shown.push_back({finding.severity, with_names(model::capitalised(finding.message)),
                          in_full(done.sources, finding),
                          step_at(done.sources, done.files, finding.primary)});
     }
@@ -219,9 +214,10 @@ std::string with_findings(std::string body, const std::vector<FindingOnPage>& fi
         const std::string text = entry(finding, i + 1);
         const StepPlace* place = place_of(finding, steps, guide);
         if (place != nullptr && put_beside(body, place->anchor, text)) {
-            top.insert(0, fmt::format("<li><a href=\"#finding-{}\">{}: {}</a></li>\n", i + 1,
-                                      capital(std::string(severity_word(finding.severity))),
-                                      finding.brief));
+            top.insert(0,
+                       fmt::format("<li><a href=\"#finding-{}\">{}: {}</a></li>\n", i + 1,
+                                   model::capitalised(std::string(severity_word(finding.severity))),
+                                   finding.brief));
         } else {
             top.insert(0, "<li>" + text + "</li>\n");
         }

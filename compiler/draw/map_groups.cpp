@@ -7,6 +7,7 @@
 #include "model/bolting.hpp"
 #include "model/describe.hpp"
 #include "model/look_alikes.hpp"
+#include "model/picture_numbers.hpp"
 #include "model/tightening_order.hpp"
 
 #include <fmt/core.h>
@@ -27,23 +28,6 @@ using model::Procedure;
 namespace {
 
 constexpr double mm_per_metre = 1000;
-
-// The numbers that the items have on the guide's pictures: in the order of their first mark.
-std::map<ItemId, unsigned> picture_numbers(const Model& model, const Procedure& procedure) {
-    std::map<ItemId, unsigned> numbers;
-    const auto number = [&](const std::vector<model::Photo>& photos) {
-        for (const model::Photo& photo : photos) {
-            for (const model::PhotoMark& mark : photo.marks) {
-                numbers.try_emplace(mark.item.item, static_cast<unsigned>(numbers.size() + 1));
-            }
-        }
-    };
-    number(model.guide(procedure.guide).photos);
-    for (const model::Step& step : procedure.steps) {
-        number(step.photos);
-    }
-    return numbers;
-}
 
 struct Undone {
     ItemId item;
@@ -177,7 +161,7 @@ MapGroup group_of(const Model& model, ItemId item) {
 }
 
 std::vector<FaceMap> face_maps(const Model& model, const Procedure& procedure, const Language& in) {
-    std::map<ItemId, unsigned> numbers = picture_numbers(model, procedure);
+    std::map<ItemId, unsigned> numbers = model::picture_numbers(model, procedure);
     const std::vector<Undone> undone = undone_fasteners(model, procedure);
     for (const Undone& one : undone) {
         numbers.try_emplace(one.item, static_cast<unsigned>(numbers.size() + 1));

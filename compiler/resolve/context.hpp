@@ -127,6 +127,18 @@ Entry* declared(Names& names, model::SharedList<Entry>& entries, Context& contex
 }
 
 // --- lines ---
+// Calls `visit(line, reader)` for each detail of the declaration that is no prose; the reader
+// stands at its first term.
+template <class Visit>
+void each_detail(const Context& context, const Declaration& declaration, Visit visit) {
+    for (std::size_t i = declaration.head + 1; i < declaration.end; ++i) {
+        const syntax::Line& line = declaration.file->lines[i];
+        if (line.shape != syntax::LineShape::detail || syntax::is_prose(line.keyword))
+            continue;
+        syntax::Reader reader{context.sources, *declaration.file, line};
+        visit(line, reader);
+    }
+}
 // The prose that starts on line `at` of the declaration, or (for a caution's) the prose lines from
 // `at` on; moves `at` past it.
 model::Prose read_prose(const Context& context, const Declaration& declaration, std::size_t& at);

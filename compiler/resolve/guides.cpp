@@ -186,17 +186,6 @@ void read_head_detail(Context& context, Guide& guide, const Line& line, Reader& 
     }
 }
 
-template <class Visit>
-void each_detail(Context& context, const Declaration& declaration, Visit visit) {
-    for (std::size_t i = declaration.head + 1; i < declaration.end; ++i) {
-        const Line& line = declaration.file->lines[i];
-        if (line.shape != LineShape::detail || syntax::is_prose(line.keyword))
-            continue;
-        Reader reader{context.sources, *declaration.file, line};
-        visit(line, reader);
-    }
-}
-
 Span last_line(const Declaration& declaration) {
     for (std::size_t i = declaration.end; i > declaration.head + 1; --i) {
         const Line& line = declaration.file->lines[i - 1];

@@ -325,15 +325,7 @@ void check_order(Context& context, const Kind& kind, const model::HazardUse& use
 
 void resolve_kind(Context& context, const Declaration& declaration, Kind& kind) {
     const auto& lines = declaration.file->lines;
-    const auto each = [&](auto&& visit) {
-        for (std::size_t i = declaration.head + 1; i < declaration.end; ++i) {
-            if (lines[i].shape != LineShape::detail)
-                continue;
-            Reader reader{context.sources, *declaration.file, lines[i]};
-            visit(lines[i], reader);
-        }
-    };
-    each([&](const Line& line, Reader& reader) {
+    each_detail(context, declaration, [&](const Line& line, Reader& reader) {
         const bool is_first = line.keyword == Keyword::states;
         if (is_first && kind.set_first.empty())
             add_states(context, kind, reader);
@@ -348,13 +340,15 @@ void resolve_kind(Context& context, const Declaration& declaration, Kind& kind) 
         default_sets(kind);
         return;
     }
-    each([&](const Line& line, Reader& reader) {
+    each_detail(context, declaration, [&](const Line& line, Reader& reader) {
         if (line.keyword == Keyword::also)
             add_states(context, kind, reader);
     });
     default_sets(kind);
-    each([&](const Line& line, Reader& reader) { read_kind_detail(context, kind, line, reader); });
-    each([&](const Line& line, Reader& reader) {
+    each_detail(context, declaration, [&](const Line& line, Reader& reader) {
+        read_kind_detail(context, kind, line, reader);
+    });
+    each_detail(context, declaration, [&](const Line& line, Reader& reader) {
         if (line.keyword == Keyword::needs)
             read_own_need(context, kind, reader);
     });

@@ -6,7 +6,6 @@ namespace matchmark::resolve {
 
 using syntax::Keyword;
 using syntax::Line;
-using syntax::LineShape;
 using syntax::Reader;
 
 namespace {
@@ -68,18 +67,14 @@ void resolve_timing(Context& context, const Declaration& declaration) {
     if (timing == nullptr)
         return;
     timing->title = title_or_name(head, timing->name);
-    const auto& lines = declaration.file->lines;
-    for (std::size_t i = declaration.head + 1; i < declaration.end; ++i) {
-        if (lines[i].shape != LineShape::detail)
-            continue;
-        Reader reader{context.sources, *declaration.file, lines[i]};
-        if (lines[i].keyword == Keyword::act) {
-            read_timed_verb(context, *timing, lines[i], reader);
-        } else if (auto* place = place_of(*timing, lines[i].keyword); place != nullptr) {
+    each_detail(context, declaration, [&](const Line& line, Reader& reader) {
+        if (line.keyword == Keyword::act) {
+            read_timed_verb(context, *timing, line, reader);
+        } else if (auto* place = place_of(*timing, line.keyword); place != nullptr) {
             *place = read_quantity(context, reader, model::Measure::time);
         }
-        timing->usual = timing->usual || lines[i].keyword == Keyword::usual;
-    }
+        timing->usual = timing->usual || line.keyword == Keyword::usual;
+    });
 }
 
 } // namespace

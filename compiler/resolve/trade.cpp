@@ -11,21 +11,9 @@ namespace matchmark::resolve {
 
 using syntax::Keyword;
 using syntax::Line;
-using syntax::LineShape;
 using syntax::Reader;
 
 namespace {
-
-template <class Visit>
-void each_trade_detail(Context& context, const Declaration& declaration, Visit&& visit) {
-    const auto& lines = declaration.file->lines;
-    for (std::size_t i = declaration.head + 1; i < declaration.end; ++i) {
-        if (lines[i].shape != LineShape::detail)
-            continue;
-        Reader reader{context.sources, *declaration.file, lines[i]};
-        visit(lines[i], reader);
-    }
-}
 
 // The name's text, when it is one of the known; reports it otherwise.
 std::string known_name(Context& context, Reader& reader, const Names& names, const char* rule,
@@ -84,7 +72,7 @@ void resolve_drive(Context& context, const Declaration& declaration) {
     if (drive == nullptr)
         return;
     drive->title = title_or_name(head, drive->name);
-    each_trade_detail(context, declaration, [&](const Line& line, Reader& reader) {
+    each_detail(context, declaration, [&](const Line& line, Reader& reader) {
         if (line.keyword == Keyword::size) {
             read_size(context, *drive, reader);
         } else if (line.keyword == Keyword::at_a_pinch) {
@@ -104,7 +92,7 @@ void resolve_form(Context& context, const Declaration& declaration) {
     if (form == nullptr)
         return;
     form->title = title_or_name(head, form->name);
-    each_trade_detail(context, declaration, [&](const Line& line, Reader& reader) {
+    each_detail(context, declaration, [&](const Line& line, Reader& reader) {
         (line.keyword == Keyword::root ? form->root : form->pitch_line) = read_number(reader);
     });
 }
@@ -144,7 +132,7 @@ void resolve_thread(Context& context, const Declaration& declaration) {
     if (thread == nullptr)
         return;
     thread->title = head.take_text().value_or(thread->name);
-    each_trade_detail(context, declaration, [&](const Line& line, Reader& reader) {
+    each_detail(context, declaration, [&](const Line& line, Reader& reader) {
         read_thread_detail(context, *thread, line, reader);
     });
 }
@@ -165,7 +153,7 @@ void resolve_grade(Context& context, const Declaration& declaration) {
     if (grade == nullptr)
         return;
     grade->title = head.take_text().value_or(grade->name);
-    each_trade_detail(context, declaration, [&](const Line& line, Reader& reader) {
+    each_detail(context, declaration, [&](const Line& line, Reader& reader) {
         if (line.keyword == Keyword::tensile)
             read_strength(context, grade->tensile, reader);
         if (line.keyword == Keyword::yield)
@@ -182,7 +170,7 @@ void resolve_friction(Context& context, const Declaration& declaration) {
     if (friction == nullptr)
         return;
     friction->title = title_or_name(head, friction->name);
-    each_trade_detail(context, declaration, [&](const Line& line, Reader& reader) {
+    each_detail(context, declaration, [&](const Line& line, Reader& reader) {
         if (line.keyword == Keyword::coefficient)
             friction->coefficient = read_number(reader);
         friction->usual = friction->usual || line.keyword == Keyword::usual;
@@ -195,7 +183,7 @@ void resolve_tool_kind(Context& context, const Declaration& declaration) {
     if (tool == nullptr)
         return;
     tool->title = title_or_name(head, tool->name);
-    each_trade_detail(context, declaration, [&](const Line& line, Reader& reader) {
+    each_detail(context, declaration, [&](const Line& line, Reader& reader) {
         if (line.keyword == Keyword::tool_class)
             tool->tool_class = model::tool_class_named(reader.next_text());
     });
@@ -207,7 +195,7 @@ void resolve_gear(Context& context, const Declaration& declaration) {
     if (gear == nullptr)
         return;
     gear->title = title_or_name(head, gear->name);
-    each_trade_detail(context, declaration, [&](const Line& /*line*/, Reader& reader) {
+    each_detail(context, declaration, [&](const Line& /*line*/, Reader& reader) {
         gear->sign = known_name(context, reader, context.signs, "unknown-sign", "sign");
     });
 }
@@ -239,7 +227,7 @@ void resolve_sign(Context& context, const Declaration& declaration) {
     if (sign == nullptr)
         return;
     sign->title = title_or_name(head, sign->name);
-    each_trade_detail(context, declaration, [&](const Line& line, Reader& reader) {
+    each_detail(context, declaration, [&](const Line& line, Reader& reader) {
         if (line.keyword == Keyword::number) {
             sign->number = reader.next_text();
         } else if (line.keyword == Keyword::warns) {
@@ -270,7 +258,7 @@ void resolve_hazard(Context& context, const Declaration& declaration) {
     if (hazard == nullptr)
         return;
     hazard->title = title_or_name(head, hazard->name);
-    each_trade_detail(context, declaration, [&](const Line& line, Reader& reader) {
+    each_detail(context, declaration, [&](const Line& line, Reader& reader) {
         if (line.keyword == Keyword::sign_of) {
             hazard->sign = known_name(context, reader, context.signs, "unknown-sign", "sign");
         } else if (line.keyword == Keyword::wear) {

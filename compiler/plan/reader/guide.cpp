@@ -1,6 +1,7 @@
 // Makes of an unfolded procedure the guide that a reader holds.
 #include "plan/reader/guide.hpp"
 
+#include "model/picture_numbers.hpp"
 #include "model/step_title.hpp"
 #include "plan/reader/details.hpp"
 #include "plan/reader/messages.hpp"
@@ -24,7 +25,6 @@ using language::own_prose;
 using language::said;
 using language::text;
 using model::Action;
-using model::ItemId;
 using model::Model;
 using model::Procedure;
 using model::VariantMask;
@@ -126,24 +126,6 @@ struct Making {
     ReaderWalk walk;
     ReaderMessages messages;
 };
-
-// Items are numbered in the order in which pictures first show them, for the whole guide: one
-// thing, one number.
-std::map<ItemId, unsigned> number_marks(const Model& model, const Procedure& procedure) {
-    std::map<ItemId, unsigned> numbers;
-    const auto number_in = [&](const std::vector<model::Photo>& photos) {
-        for (const model::Photo& photo : photos) {
-            for (const model::PhotoMark& mark : photo.marks) {
-                numbers.try_emplace(mark.item.item, static_cast<unsigned>(numbers.size() + 1));
-            }
-        }
-    };
-    number_in(model.guide(procedure.guide).photos);
-    for (const model::Step& step : procedure.steps) {
-        number_in(step.photos);
-    }
-    return numbers;
-}
 
 std::vector<guide::Picture> pictures_of(const Making& making,
                                         const std::vector<model::Photo>& photos) {
@@ -376,7 +358,7 @@ Document reader_guide(const SourceMap& sources, const Model& model, const Proced
                   model,
                   procedure,
                   covered,
-                  {model, procedure.resources, number_marks(model, procedure), language},
+                  {model, procedure.resources, model::picture_numbers(model, procedure), language},
                   start_walk(model, covered),
                   ReaderMessages(model, covered, language)};
     Document document;

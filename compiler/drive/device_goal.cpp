@@ -68,10 +68,7 @@ std::variant<DeviceGoal, int> device_goal(const std::string& command, const std:
     DeviceGoal found;
     found.done = compile(terminal.disk, files->front().path, files->front().given());
     if (any_error(found.done.findings)) {
-        Report report;
-        report.add(reported(found.done.sources, found.done.findings, false));
-        report.write_text(terminal.err);
-        return found.done.unreadable ? exit_failed : exit_findings;
+        return fail_with_findings(found.done, terminal);
     }
     const model::Model& model = found.done.model;
     if (!model.device.span.known()) {
@@ -97,11 +94,9 @@ std::variant<Compilation, int> sound_device(const std::string& command, const st
                                             Terminal& terminal) {
     Compilation device = compile(terminal.disk, path);
     if (any_error(device.findings) || device.unreadable) {
-        Report report;
-        report.add(reported(device.sources, device.findings, false));
-        report.write_text(terminal.err);
+        const int exit_code = fail_with_findings(device, terminal);
         fail(terminal, command, "the device has errors; mend them first");
-        return device.unreadable ? exit_failed : exit_findings;
+        return exit_code;
     }
     if (!device.model.device.span.known()) {
         return fail(terminal, command, fmt::format("`{}` declares no device", path));

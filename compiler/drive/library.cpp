@@ -23,9 +23,7 @@ std::optional<Compilation> compile_library(const std::string& command, const std
     }
     Compilation done = compile(terminal.disk, input.path, input.given());
     if (done.unreadable || (any_error(done.findings) && done.model.kinds.empty())) {
-        Report report;
-        report.add(reported(done.sources, done.findings, false));
-        report.write_text(terminal.err);
+        fail_with_findings(done, terminal);
         return std::nullopt;
     }
     return done;

@@ -3,6 +3,7 @@
 
 #include "diagnostics/render.hpp"
 #include "diagnostics/severity.hpp"
+#include "drive/commands.hpp"
 
 #include <fmt/core.h>
 #include <nlohmann/json.hpp>
@@ -61,6 +62,13 @@ std::vector<Reported> reported(const SourceMap& sources, std::vector<Diagnostic>
                           json ? json_of(sources, finding) : ""});
     }
     return result;
+}
+
+int fail_with_findings(const Compilation& done, Terminal& terminal) {
+    Report report;
+    report.add(reported(done.sources, done.findings, false));
+    report.write_text(terminal.err);
+    return done.unreadable ? exit_failed : exit_findings;
 }
 
 void Report::add(std::vector<Reported> findings) {

@@ -10,6 +10,8 @@
 
 namespace matchmark::drive {
 
+struct Terminal;
+
 // A finding, ready to be shown after its compilation is gone.
 struct Reported {
     std::string key; // equal for the same finding met by way of two guides
@@ -25,6 +27,10 @@ std::string one_line(const SourceMap& sources, const Diagnostic& finding);
 // `strict`: warnings are shown and count as errors.
 std::vector<Reported> reported(const SourceMap& sources, std::vector<Diagnostic> findings,
                                bool json, bool strict = false);
+
+// Shows the findings of a file with errors, on `terminal.err`, for a command that wants one
+// without. Gives exit_failed when a file could not be read, or else exit_findings.
+int fail_with_findings(const Compilation& done, Terminal& terminal);
 
 class Report {
 public:

@@ -182,10 +182,7 @@ int draw_device(const DrawOptions& options, Terminal& terminal) {
     }
     const Compilation done = compile(terminal.disk, files->front().path, files->front().given());
     if (any_error(done.findings)) {
-        Report report;
-        report.add(reported(done.sources, done.findings, false));
-        report.write_text(terminal.err);
-        return done.unreadable ? exit_failed : exit_findings;
+        return fail_with_findings(done, terminal);
     }
     draw::Viewing viewing;
     if (!done.model.device.span.known()) {

@@ -165,10 +165,7 @@ int expand(const ExpandOptions& options, Terminal& terminal) {
     const Input& input = files->front();
     const Compilation done = compile(terminal.disk, input.path, input.given());
     if (any_error(done.findings)) {
-        Report report;
-        report.add(reported(done.sources, done.findings, false));
-        report.write_text(terminal.err);
-        return done.unreadable ? exit_failed : exit_findings;
+        return fail_with_findings(done, terminal);
     }
     if (done.procedures.empty()) {
         return fail(terminal, "expand", fmt::format("`{}` declares no guide", options.path));

@@ -296,10 +296,7 @@ int quote_work(const QuoteOptions& options, Terminal& terminal) {
                     fmt::format("`{}` is a folder; name one guide's file", options.path));
     Compilation done = compile(terminal.disk, files->front().path, files->front().given());
     if (any_error(done.findings)) {
-        Report report;
-        report.add(reported(done.sources, done.findings, false));
-        report.write_text(terminal.err);
-        return done.unreadable ? exit_failed : exit_findings;
+        return fail_with_findings(done, terminal);
     }
     if (done.procedures.empty())
         return fail(terminal, quote_command, fmt::format("`{}` declares no guide", options.path));

@@ -1,6 +1,6 @@
 // The device itself: its variants, faces, functions and ratings, and the cautions on its items.
 #include "resolve/limits.hpp"
-#include "resolve/parts.hpp"
+#include "resolve/stages.hpp"
 #include "resolve/values.hpp"
 
 #include <algorithm>

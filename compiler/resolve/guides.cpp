@@ -1,6 +1,6 @@
 // Guides: what is needed, the sections with their steps and tests.
 #include "resolve/actions.hpp"
-#include "resolve/parts.hpp"
+#include "resolve/stages.hpp"
 
 #include "model/describe.hpp"
 

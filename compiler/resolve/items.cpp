@@ -1,6 +1,6 @@
 // The names, kinds and counts of parts, fasteners, connectors, bonds, fluids and energies.
 #include "model/role_words.hpp"
-#include "resolve/parts.hpp"
+#include "resolve/stages.hpp"
 #include "resolve/values.hpp"
 
 #include <algorithm>

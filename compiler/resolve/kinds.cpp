@@ -1,7 +1,7 @@
 // Kinds, drives, threads and hazards, as the parts library and authors' files declare them.
 #include "model/role_words.hpp"
 #include "resolve/actions.hpp"
-#include "resolve/parts.hpp"
+#include "resolve/stages.hpp"
 #include "resolve/values.hpp"
 
 #include <algorithm>

@@ -1,6 +1,6 @@
 // Guides done inside guides: no ring, and no more steps than a person could be meant to read.
 #include "resolve/limits.hpp"
-#include "resolve/parts.hpp"
+#include "resolve/stages.hpp"
 
 #include <fmt/core.h>
 

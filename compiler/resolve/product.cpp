@@ -1,6 +1,6 @@
 // What a device says for a published index of repair: its sort of product, its spare parts, and
 // which of the index's parts each item is.
-#include "resolve/parts.hpp"
+#include "resolve/stages.hpp"
 #include "resolve/values.hpp"
 
 #include "model/describe.hpp"

@@ -4,7 +4,7 @@
 #include "model/role_words.hpp"
 #include "model/run_out.hpp"
 #include "model/sources.hpp"
-#include "resolve/parts.hpp"
+#include "resolve/stages.hpp"
 #include "resolve/values.hpp"
 
 #include <algorithm>

@@ -2,7 +2,7 @@
 // that order.
 #include "resolve/resolve.hpp"
 
-#include "resolve/parts.hpp"
+#include "resolve/stages.hpp"
 
 #include <algorithm>
 

@@ -1,5 +1,5 @@
 // Times: what a published method or a shop's own watch gives for each act.
-#include "resolve/parts.hpp"
+#include "resolve/stages.hpp"
 #include "resolve/values.hpp"
 
 namespace matchmark::resolve {

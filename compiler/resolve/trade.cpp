@@ -1,6 +1,6 @@
 // Drives, threads, grades, frictions, tools, gear, ratings, signs and hazards, as the parts library
 // and authors' files declare them.
-#include "resolve/parts.hpp"
+#include "resolve/stages.hpp"
 #include "resolve/values.hpp"
 
 #include <algorithm>

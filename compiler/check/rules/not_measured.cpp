@@ -1,6 +1,6 @@
 // A wear limit from the book that the work lays open, and nobody measures.
-#include "check/limits.hpp"
 #include "check/troubles.hpp"
+#include "check/wear_limits.hpp"
 
 #include "model/fitting.hpp"
 

@@ -1,6 +1,6 @@
 // A spare on the list that the guide never fits.
-#include "check/limits.hpp"
 #include "check/troubles.hpp"
+#include "check/wear_limits.hpp"
 
 #include "model/fitting.hpp"
 

@@ -1,5 +1,5 @@
 // Finds the limits that fall due in a walk.
-#include "check/limits.hpp"
+#include "check/wear_limits.hpp"
 
 #include <algorithm>
 

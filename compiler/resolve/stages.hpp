@@ -1,4 +1,4 @@
-// The steps of resolving, in the order in which resolve.cpp takes them.
+// The stages of resolving, in the order in which resolve.cpp takes them.
 #pragma once
 
 #include "resolve/context.hpp"

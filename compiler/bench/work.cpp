@@ -94,6 +94,19 @@ void note(const Bench& bench, State& state, const Action& action) {
     }
 }
 
+std::vector<ItemId> renewed_by(const std::vector<model::Step>& steps) {
+    std::vector<ItemId> items;
+    for (const model::Step& step : steps) {
+        for (const Action& action : step.actions) {
+            if (action.sort != ActionSort::replace)
+                continue;
+            for (const model::Target& target : action.targets)
+                items.push_back(target.ref.item);
+        }
+    }
+    return items;
+}
+
 void carry_out(const Bench& bench, State& state, const Resources& resources, const Action& action) {
     if (action.sort != ActionSort::verb) {
         note(bench, state, action);

@@ -23,6 +23,9 @@ void note(const Bench& bench, State& state, const model::Action& action);
 // The states that these have once new ones are taken.
 void take_new_ones(const Bench& bench, State& state, const model::ItemRef& ref);
 
+// The items that the steps renew, some perhaps twice: what a test proves that names nothing.
+std::vector<ItemId> renewed_by(const std::vector<model::Step>& steps);
+
 // Does to the state what the action says, asking nothing.
 void carry_out(const Bench& bench, State& state, const Resources& resources,
                const model::Action& action);

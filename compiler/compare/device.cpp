@@ -26,13 +26,7 @@ struct Devices {
     const Pairs& items;
 
     [[nodiscard]] ItemKey key(bool old) const {
-        return [this, old](ItemId item) {
-            if (old) {
-                return fmt::format("o{}", item.value);
-            }
-            const auto partner = items.before_of[item.value];
-            return partner ? fmt::format("o{}", *partner) : fmt::format("n{}", item.value);
-        };
+        return [this, old](ItemId item) { return item_key(items, item, old); };
     }
 
     [[nodiscard]] Change fact(std::size_t now, const Fact& was, const Fact& is) const {

@@ -304,6 +304,10 @@ StepPlace Pairing::place_of_old(std::size_t step) const {
 }
 
 std::string Pairing::item_key(ItemId item, bool old) const {
+    return compare::item_key(items, item, old);
+}
+
+std::string item_key(const Pairs& items, ItemId item, bool old) {
     if (!item.known()) {
         return "-";
     }

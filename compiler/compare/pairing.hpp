@@ -59,11 +59,12 @@ struct Pairing {
 
     // A step's place in the new state if it is there still.
     [[nodiscard]] StepPlace place_of_old(std::size_t step) const;
-    // One name for the same item on both sides.
     [[nodiscard]] std::string item_key(model::ItemId item, bool old) const;
 };
 
 Pairs pair_items(const model::Model& before, const model::Model& after);
+// One name for the same item on both sides.
+std::string item_key(const Pairs& items, model::ItemId item, bool old);
 Pairing pair_up(const Side& before, const Side& after);
 
 // The name that stands in the source of what the deed is about: an item's, a test's.

@@ -6,12 +6,12 @@
 #include "model/fitting.hpp"
 #include "model/spelling.hpp"
 #include "source/embedded.hpp"
+#include "source/replace_all.hpp"
 
 #include <fmt/core.h>
 
 #include <algorithm>
 #include <set>
-#include <string_view>
 #include <utility>
 
 namespace matchmark::drive {
@@ -23,13 +23,6 @@ using model::ItemId;
 std::string with_hyphens(std::string words) {
     std::replace(words.begin(), words.end(), ' ', '-');
     return words;
-}
-
-void replace_all(std::string& text, std::string_view mark, const std::string& with) {
-    for (std::size_t at = text.find(mark); at != std::string::npos;
-         at = text.find(mark, at + with.size())) {
-        text.replace(at, mark.size(), with);
-    }
 }
 
 // A way to take one part out.
@@ -49,13 +42,7 @@ std::vector<Way> ways_out(const bench::Bench& on) {
         if (on.model->item(id).role != model::Role::part || !on.exists(id)) {
             continue;
         }
-        model::StateSet out = 0;
-        for (std::size_t state = 0; state < kind.states.size(); ++state) {
-            const auto number = static_cast<model::StateId>(state);
-            if (kind.set_of[state] == 0 && !model::contains(kind.present, number)) {
-                out |= model::in_set(number);
-            }
-        }
+        const model::StateSet out = model::states_of_set(kind, 0) & ~kind.present;
         if (out == 0) {
             continue;
         }

@@ -36,6 +36,9 @@ struct Catalogue {
     std::vector<Message> messages;
 };
 
+// Has it all forms of its translation?
+bool is_translated(const Message& message);
+
 // The one door to libgettextpo. What is wrong with the bytes is told by findings in `file`; with an
 // error among them the catalogue is empty. Never throws; a file above 16 MB is refused.
 Catalogue read_po(const SourceMap& sources, FileId file, std::vector<Diagnostic>& findings);

@@ -94,12 +94,6 @@ const Message* find_in(const Catalogue& catalogue, const Text& text) {
     return found == catalogue.messages.end() ? nullptr : &*found;
 }
 
-bool is_whole(const Message& message) {
-    return !message.forms.empty() &&
-           std::none_of(message.forms.begin(), message.forms.end(),
-                        [](const std::string& form) { return form.empty(); });
-}
-
 Span span_of(const OwnCatalogue& own, const Message& message) {
     return {own.file, message.offset, message.offset + 5};
 }
@@ -107,7 +101,7 @@ Span span_of(const OwnCatalogue& own, const Message& message) {
 void judge_entry(const Text& text, const OwnCatalogue& own, const Message& message,
                  std::vector<Diagnostic>& findings) {
     const Span at = span_of(own, message);
-    if (!is_whole(message)) {
+    if (!is_translated(message)) {
         findings.push_back(finding_at(at, "not-translated", Severity::warning,
                                       fmt::format("“{}” is not translated", beginning(text.one)),
                                       "empty"));
@@ -147,7 +141,7 @@ void judge_text(const Text& text, const Catalogue& program, const std::vector<Ow
         }
     }
     const Message* known = find_in(program, text);
-    if (known == nullptr || !is_whole(*known)) {
+    if (known == nullptr || !is_translated(*known)) {
         findings.push_back(finding_at(text.span, "not-translated", Severity::warning,
                                       fmt::format("“{}” is not translated", beginning(text.one)),
                                       "no catalogue has it"));

@@ -8,13 +8,13 @@
 
 namespace matchmark::language {
 
-namespace {
-
 bool is_translated(const Message& message) {
     return !message.forms.empty() &&
            std::none_of(message.forms.begin(), message.forms.end(),
                         [](const std::string& form) { return form.empty(); });
 }
+
+namespace {
 
 std::vector<std::string> words_in(const std::string& text) {
     std::vector<std::string> words;

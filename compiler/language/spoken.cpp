@@ -3,6 +3,7 @@
 
 #include "language/words.hpp"
 #include "model/describe.hpp"
+#include "source/replace_all.hpp"
 
 #include <algorithm>
 #include <array>
@@ -12,13 +13,6 @@
 namespace matchmark::language {
 
 namespace {
-
-void replace_all(std::string& text, std::string_view from, std::string_view to) {
-    for (std::size_t at = text.find(from); at != std::string::npos;
-         at = text.find(from, at + to.size())) {
-        text.replace(at, from.size(), to);
-    }
-}
 
 // Without the count and the space after it.
 void drop_count(std::string& text) {

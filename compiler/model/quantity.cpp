@@ -1,6 +1,8 @@
 // Numbers with units: the table of units, and the arithmetic that keeps decimal numbers decimal.
 #include "model/quantity.hpp"
 
+#include "source/replace_all.hpp"
+
 #include <algorithm>
 #include <array>
 #include <charconv>
@@ -113,12 +115,6 @@ constexpr auto units = std::to_array<UnitEntry>({
     {"rpm", Measure::frequency, 1.0 / 60},
     {"%", Measure::ratio, 1e-2},
 });
-
-void replace_all(std::string& text, std::string_view from, std::string_view to) {
-    for (auto at = text.find(from); at != std::string::npos; at = text.find(from, at + to.size())) {
-        text.replace(at, from.size(), to);
-    }
-}
 
 // One spelling for characters that look alike or say the same: the middle dots, the two micro and
 // ohm signs.

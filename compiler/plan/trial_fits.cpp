@@ -16,20 +16,6 @@ using model::Step;
 
 namespace {
 
-// The parts that the steps renew: what a test proves that does not say.
-std::vector<ItemId> renewed_in(const std::vector<Step>& steps) {
-    std::vector<ItemId> items;
-    for (const Step& step : steps) {
-        for (const auto& action : step.actions) {
-            if (action.sort != model::ActionSort::replace)
-                continue;
-            for (const auto& target : action.targets)
-                items.push_back(target.ref.item);
-        }
-    }
-    return items;
-}
-
 // The lists of the tally that tell how a test fits.
 struct Trial {
     std::size_t can = 0;     // its conditions hold, and what it proves is back
@@ -46,7 +32,7 @@ public:
               const std::vector<Step>& steps, const std::vector<const Step*>& tests)
         : bench_(bench), resources_(resources), steps_(steps), dangers_(bench::dangers(bench)),
           state_(dangers_.start), tally_(*bench.model) {
-        const auto renewed = renewed_in(steps);
+        const auto renewed = bench::renewed_by(steps);
         plugs_ = tally_.add_list();
         for (const ItemId item : renewed) {
             for (const ItemId plug : bench::plugs_of(bench, item))

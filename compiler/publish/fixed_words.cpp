@@ -2,19 +2,13 @@
 #include "publish/fixed_words.hpp"
 
 #include "language/punctuation.hpp"
+#include "source/replace_all.hpp"
 
 #include <nlohmann/json.hpp>
 
 namespace matchmark::publish {
 
 namespace {
-
-void replace_all(std::string& in, std::string_view from, std::string_view to) {
-    for (std::size_t at = in.find(from); at != std::string::npos;
-         at = in.find(from, at + to.size())) {
-        in.replace(at, from.size(), to);
-    }
-}
 
 // As a string of JavaScript; `<` may not end the script.
 std::string quoted(const std::string& words) {

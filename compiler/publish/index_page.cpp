@@ -80,7 +80,6 @@ std::vector<std::string> folders_of(const std::string& path) {
 
 } // namespace
 
-// Bytes outside the unreserved set of RFC 3986 are written %XX.
 std::string reference(const std::string& from, const std::string& to) {
     const std::vector<std::string> here = folders_of(from);
     const std::vector<std::string> there = folders_of(to);
@@ -96,22 +95,7 @@ std::string reference(const std::string& from, const std::string& to) {
         path += there[i] + "/";
     }
     path += to.substr(to.rfind('/') == std::string::npos ? 0 : to.rfind('/') + 1);
-    constexpr std::string_view digits = "0123456789ABCDEF";
-    std::string result;
-    for (const char c : path) {
-        const auto byte = static_cast<unsigned char>(c);
-        const bool plain = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') ||
-                           (c >= '0' && c <= '9') || c == '-' || c == '.' || c == '_' || c == '~' ||
-                           c == '/';
-        if (plain) {
-            result += c;
-        } else {
-            result += '%';
-            result += digits[byte >> 4U];
-            result += digits[byte & 15U];
-        }
-    }
-    return result;
+    return address_escaped(path);
 }
 
 std::string search_words(const guide::Document& document) {

@@ -176,21 +176,6 @@ Json json_proofs(const Walk& walk, const Step& step) {
     return proofs;
 }
 
-// What a test proves that names nothing.
-std::vector<ItemId> renewed_items(const Procedure& procedure) {
-    std::vector<ItemId> items;
-    for (const Step& step : procedure.steps) {
-        for (const Action& action : step.actions) {
-            for (const model::Target& target : action.targets) {
-                if (action.sort == model::ActionSort::replace) {
-                    items.push_back(target.ref.item);
-                }
-            }
-        }
-    }
-    return items;
-}
-
 Json json_step(Walk& walk, const Step& step, std::size_t number) {
     const std::size_t first = walk.acts.size();
     for (const Action& action : step.actions) {
@@ -204,7 +189,7 @@ Json json_step(Walk& walk, const Step& step, std::size_t number) {
         }
     }
     if (step.is_test) {
-        bench::run(walk.bench, walk.state, step, renewed_items(walk.procedure));
+        bench::run(walk.bench, walk.state, step, bench::renewed_by(walk.procedure.steps));
     }
     Json when = Json::array();
     for (const model::Condition& condition : step.when) {

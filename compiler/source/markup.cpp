@@ -49,4 +49,23 @@ std::string markup_escaped(std::string_view text) {
     return safe;
 }
 
+std::string address_escaped(std::string_view path) {
+    constexpr std::string_view digits = "0123456789ABCDEF";
+    std::string result;
+    for (const char c : path) {
+        const auto byte = static_cast<unsigned char>(c);
+        const bool plain = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') ||
+                           (c >= '0' && c <= '9') || c == '-' || c == '.' || c == '_' || c == '~' ||
+                           c == '/';
+        if (plain) {
+            result += c;
+        } else {
+            result += '%';
+            result += digits[byte >> 4U];
+            result += digits[byte & 15U];
+        }
+    }
+    return result;
+}
+
 } // namespace matchmark

@@ -110,15 +110,7 @@ void follow(ReaderWalk& walk, const bench::Resources& resources, const Action& a
 void follow_test(ReaderWalk& walk, const model::Procedure& procedure, const model::Step& step) {
     if (!step.is_test)
         return;
-    std::vector<ItemId> renewed;
-    for (const model::Step& other : procedure.steps) {
-        for (const Action& action : other.actions) {
-            for (const Target& target : action.targets) {
-                if (step.proves.empty() && action.sort == model::ActionSort::replace)
-                    renewed.push_back(target.ref.item);
-            }
-        }
-    }
+    const auto renewed = bench::renewed_by(procedure.steps);
     for (std::size_t i = 0; i < walk.benches.size(); ++i) {
         if (((step.variants >> walk.benches[i].variant) & 1U) != 0)
             bench::run(walk.benches[i], walk.states[i], step, renewed);

@@ -85,12 +85,12 @@ std::string ways(const drive::Compilation& done, const std::string& shown) {
     const FileId device = done.model.device.span.file;
     if (device < done.sources.size() && !done.sources.file(device).built_in && !shown.empty()) {
         links += fmt::format("<li><a href=\"/device/{}\">The device and its faces</a></li>\n",
-                             in_address(done.sources.file(device).path));
+                             address_escaped(done.sources.file(device).path));
     }
     for (const model::Guide& guide : done.model.guides) {
         if (guide.file == done.root && guide.name != shown) {
             links += fmt::format("<li><a href=\"/guide/{}?guide={}\">{}</a></li>\n",
-                                 in_address(path), in_address(guide.name),
+                                 address_escaped(path), address_escaped(guide.name),
                                  markup_escaped(guide.title.empty() ? guide.name : guide.title));
         }
     }
@@ -100,7 +100,8 @@ std::string ways(const drive::Compilation& done, const std::string& shown) {
 publish::ShownPictures pictures_beside(const guide::Assets& assets) {
     publish::ShownPictures pictures = publish::shown_pictures(assets);
     for (auto& [path, picture] : pictures) {
-        picture.source = "/picture/" + in_address(path) + "?print=" + fingerprint(picture.bytes);
+        picture.source =
+            "/picture/" + address_escaped(path) + "?print=" + fingerprint(picture.bytes);
         picture.bytes.clear();
     }
     return pictures;
@@ -150,17 +151,6 @@ Content device_content(const drive::Compilation& done) {
 
 std::string fingerprint(std::string_view text) {
     return publish::hexadecimal(publish::sha256(text), 12);
-}
-
-std::string in_address(std::string_view path) {
-    std::string text;
-    for (const char c : path) {
-        const bool plain = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') ||
-                           (c >= '0' && c <= '9') ||
-                           std::string_view("-_.~/").find(c) != std::string_view::npos;
-        text += plain ? std::string(1, c) : fmt::format("%{:02X}", static_cast<unsigned char>(c));
-    }
-    return text;
 }
 
 Shown show(FolderDisk& disk, const std::string& path, const std::string& guide) {

@@ -60,7 +60,4 @@ Shown show(FolderDisk& disk, const std::string& path, const std::string& guide);
 // Tells texts apart.
 std::string fingerprint(std::string_view text);
 
-// A path below the folder as a part of an address.
-std::string in_address(std::string_view path);
-
 } // namespace matchmark::serve

@@ -144,7 +144,7 @@ std::string Pages::entries(const std::string& path) {
     const auto* text = std::get_if<std::string>(&read);
     if (text == nullptr || first_unreadable_byte(*text) != std::string::npos) {
         return fmt::format("<li><a href=\"/guide/{}\">{}</a>, which cannot be read</li>\n",
-                           in_address(path), markup_escaped(path));
+                           address_escaped(path), markup_escaped(path));
     }
     SourceMap sources;
     const FileId id = sources.add(path, *text);
@@ -162,15 +162,15 @@ std::string Pages::entries(const std::string& path) {
         const std::string name(reader.next_text());
         reader.skip();
         const auto title = reader.take_text();
-        const std::string query = is_guide && !first ? "?guide=" + in_address(name) : "";
+        const std::string query = is_guide && !first ? "?guide=" + address_escaped(name) : "";
         html += fmt::format("<li><a href=\"/{}/{}{}\">{}</a>{}, <code>{}</code>{}</li>\n",
-                            is_guide ? "guide" : "device", in_address(path), query,
+                            is_guide ? "guide" : "device", address_escaped(path), query,
                             markup_escaped(title && !title->empty() ? *title : name),
                             is_guide ? "" : " (device)", markup_escaped(path), wrong);
         first = first && !is_guide;
     }
     if (html.empty() && !findings.empty()) {
-        html = fmt::format("<li><a href=\"/guide/{}\">{}</a>{}</li>\n", in_address(path),
+        html = fmt::format("<li><a href=\"/guide/{}\">{}</a>{}</li>\n", address_escaped(path),
                            markup_escaped(path), wrong);
     }
     return html;

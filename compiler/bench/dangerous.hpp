@@ -7,6 +7,9 @@
 
 namespace matchmark::bench {
 
+// Is every member of the item in one of these states, the safe ones of a hazard?
+bool made_safe(const Bench& bench, const State& state, ItemId item, StateSet safe);
+
 // Has the item a hazard that is not made safe in this state?
 bool is_dangerous(const Bench& bench, const State& state, ItemId item);
 

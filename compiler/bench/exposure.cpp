@@ -14,8 +14,6 @@ using model::Item;
 using model::Kind;
 using model::Role;
 
-namespace {
-
 bool made_safe(const Bench& bench, const State& state, ItemId id, StateSet safe) {
     const Item& item = bench.model->item(id);
     const Kind& kind = bench.model->kind(item.kind);
@@ -29,6 +27,8 @@ bool made_safe(const Bench& bench, const State& state, ItemId id, StateSet safe)
     }
     return true;
 }
+
+namespace {
 
 bool met_on_reach(const Kind& kind) {
     return std::any_of(kind.hazards.begin(), kind.hazards.end(),

@@ -2,6 +2,7 @@
 // matters at each step.
 #include "plan/reader/walk.hpp"
 
+#include "bench/dangerous.hpp"
 #include "bench/running.hpp"
 #include "model/fitting.hpp"
 
@@ -134,19 +135,8 @@ bool any_holds(const ReaderWalk& walk, const std::vector<model::Condition>& cond
 bool any_unsafe(const ReaderWalk& walk, ItemId item, model::StateSet safe) {
     for (std::size_t i = 0; i < walk.benches.size(); ++i) {
         const bench::Bench& bench = walk.benches[i];
-        if (!bench.exists(item)) {
-            continue;
-        }
-        const Kind& kind = bench.model->kind_of(item);
-        for (std::uint16_t member = 0; member < bench.model->item(item).count; ++member) {
-            bool is_safe = false;
-            for (unsigned set = 0; set < kind.set_count(); ++set) {
-                const auto found = bench::state_of(bench, walk.states[i], item, member, set);
-                is_safe = is_safe || model::contains(safe, found);
-            }
-            if (!is_safe) {
-                return true;
-            }
+        if (bench.exists(item) && !bench::made_safe(bench, walk.states[i], item, safe)) {
+            return true;
         }
     }
     return false;

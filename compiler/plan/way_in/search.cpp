@@ -1,7 +1,7 @@
 // Goes over the bench with a given set of acts: what helps at once, what may do harm by trial.
 #include "plan/way_in/search.hpp"
 
-#include "bench/exposure.hpp"
+#include "bench/dangerous.hpp"
 #include "plan/way_in/closure.hpp"
 
 #include <algorithm>
@@ -66,19 +66,6 @@ std::vector<std::vector<TaskIndex>> spoils_of(const TaskGraph& graph) {
         }
     }
     return spoils;
-}
-
-bool made_safe(const bench::Bench& on, const bench::State& state, ItemId id, StateSet safe) {
-    const Item& item = on.model->item(id);
-    const Kind& kind = on.model->kind(item.kind);
-    for (std::uint16_t member = 0; member < item.count; ++member) {
-        bool met = false;
-        for (unsigned set = 0; set < kind.set_count(); ++set)
-            met = met || contains(safe, bench::state_of(on, state, id, member, set));
-        if (!met)
-            return false;
-    }
-    return true;
 }
 
 // Does the act, in the first set of states, take its unit out of these?
@@ -371,7 +358,7 @@ bool risky(const TaskGraph& graph, const Risks& risks, const bench::State& state
     }
     return std::any_of(risks.dangers.begin(), risks.dangers.end(), [&](const Risks::Danger& one) {
         if (std::find(one.makers.begin(), one.makers.end(), task) != one.makers.end() ||
-            made_safe(*graph.bench, state, one.item, one.safe))
+            bench::made_safe(*graph.bench, state, one.item, one.safe))
             return false;
         return std::any_of(one.covers.begin(), one.covers.end(), [&](const Risks::Cover& cover) {
             return cover.moved_by[task] && could_open(cover, allowed);
@@ -386,7 +373,7 @@ bool possible(const TaskGraph& graph, const bench::State& state, TaskIndex task)
         return false;
     const bool all_safe =
         std::all_of(graph.dangers.begin(), graph.dangers.end(), [&](const Danger& danger) {
-            return made_safe(on, state, danger.item, danger.safe);
+            return bench::made_safe(on, state, danger.item, danger.safe);
         });
     if (all_safe)
         return true;

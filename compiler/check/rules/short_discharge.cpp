@@ -18,7 +18,7 @@ std::string enough(double seconds) {
 void find_short_discharge(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (const Discharge& discharge : discharges(walk)) {
         const auto& stated = walk.action(walk.events[discharge.event])->duration;
-        const auto takes = time_for(discharge);
+        const auto takes = model::discharge_time(discharge.facts);
         if (!stated || !takes || stated->base >= *takes)
             continue;
         Diagnostic finding =
@@ -26,10 +26,10 @@ void find_short_discharge(const Walk& walk, std::vector<Diagnostic>& findings) {
                        fmt::format("{} is not discharged in {}",
                                    model::with_kind(walk.model, discharge.item), to_text(*stated)));
         finding.label = fmt::format("takes {}", enough(*takes));
-        finding.why =
-            fmt::format("{} from {} to {} through {} takes {}: R x C x ln(V0 / V)",
-                        to_text(*discharge.capacitance), to_text(*discharge.voltage),
-                        to_text(*discharge.limit), to_text(*discharge.through), enough(*takes));
+        finding.why = fmt::format(
+            "{} from {} to {} through {} takes {}: R x C x ln(V0 / V)",
+            to_text(*discharge.facts.capacitance), to_text(*discharge.facts.voltage),
+            to_text(*discharge.facts.limit), to_text(*discharge.facts.through), enough(*takes));
         finding.related.push_back({walk.model.item(discharge.item).span, "declared here"});
         finding.help = fmt::format("write `for {}`, or leave the time out", enough(*takes));
         findings.push_back(std::move(finding));

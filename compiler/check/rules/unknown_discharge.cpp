@@ -10,7 +10,7 @@ namespace {
 
 void find_unknown_discharge(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (const Discharge& discharge : discharges(walk)) {
-        const auto lacks = missing(discharge);
+        const auto lacks = missing(discharge.facts);
         if (walk.action(walk.events[discharge.event])->means->empty() || lacks.empty())
             continue;
         const model::Item& item = walk.model.item(discharge.item);

@@ -3,7 +3,7 @@
 #include "plan/reader/details.hpp"
 
 #include "model/describe.hpp"
-#include "model/stored_energy.hpp"
+#include "model/discharge.hpp"
 #include "model/tightening_order.hpp"
 
 #include <algorithm>
@@ -26,7 +26,6 @@ using model::ActionSort;
 using model::Item;
 using model::Measure;
 using model::Model;
-using model::Quantity;
 using model::Target;
 using model::Verb;
 
@@ -53,69 +52,19 @@ double two_figures(double value) {
     return std::round(value * scale) / scale;
 }
 
-// "10 kohm", as written after `through`.
-std::optional<Quantity> resistance_in(const std::string& means) {
-    const auto space = means.find(' ');
-    if (space == std::string::npos)
-        return std::nullopt;
-    char* end = nullptr;
-    const double value = std::strtod(means.c_str(), &end);
-    const auto quantity = model::make_quantity(value, std::string_view(means).substr(space + 1));
-    return quantity && quantity->measure == Measure::resistance ? quantity : std::nullopt;
-}
-
-// The voltage at which the charge is taken as gone: the action's, the verb's, or that which a later
-// verb of the kind proves.
-std::optional<Quantity> end_voltage(const Model& model, const Action& action,
-                                    const Target& target) {
-    const model::Kind& kind = model.kind_of(target.ref.item);
-    const Verb& verb = kind.verbs[target.verb];
-    const auto most = [](const std::optional<model::Limit>& limit) -> std::optional<Quantity> {
-        const bool voltage = limit && limit->most && limit->most->measure == Measure::voltage;
-        return voltage ? limit->most : std::nullopt;
-    };
-    if (auto own = most(action.limit))
-        return own;
-    if (auto usual = most(verb.limit))
-        return usual;
-    for (const Verb& later : kind.verbs) {
-        if (model::contains(later.from, verb.to) && most(later.limit))
-            return most(later.limit);
-    }
-    return std::nullopt;
-}
-
-struct Decay {
-    Quantity from;
-    Quantity to;
-    double seconds = 0;
-};
-
-std::optional<Decay> decay_of(const Model& model, const Action& action) {
-    if (action.sort != ActionSort::verb || action.targets.empty() ||
-        !verb_of(model, action.targets.front()).decays)
-        return std::nullopt;
-    const Item& item = model.item(action.targets.front().ref.item);
-    const auto resistance = resistance_in(*action.means);
-    const auto capacitance = model::described(item, Measure::capacitance);
-    const auto voltage = model::described(item, Measure::voltage);
-    const auto end = end_voltage(model, action, action.targets.front());
-    if (!resistance || !capacitance || !voltage || !end)
-        return std::nullopt;
-    return Decay{
-        *voltage, *end,
-        model::discharge_time(resistance->base, capacitance->base, voltage->base, end->base)};
-}
-
 void tell_decay(const ReaderWords& in, const Action& action, std::vector<Words>& details) {
-    const auto decay = decay_of(in.model, action);
-    if (!decay)
+    if (action.sort != ActionSort::verb || action.targets.empty() ||
+        !verb_of(in.model, action.targets.front()).decays)
         return;
-    const auto time = model::make_quantity(rounded_up(decay->seconds), "s");
+    const auto facts = model::discharge_facts(in.model, action, action.targets.front());
+    const auto seconds = model::discharge_time(facts);
+    if (!seconds)
+        return;
+    const auto time = model::make_quantity(rounded_up(*seconds), "s");
     details.push_back(fill(text(in.language, "Wait at least {time}: from {first} to {last}."),
                            {{"time", value(said(in.language, *time))},
-                            {"first", words_of(said(in.language, decay->from))},
-                            {"last", words_of(said(in.language, decay->to))}}));
+                            {"first", words_of(said(in.language, *facts.voltage))},
+                            {"last", words_of(said(in.language, *facts.limit))}}));
 }
 
 // Does the verb bring a fastener to where it binds, or from there?
@@ -250,11 +199,6 @@ std::string measured_words(const ReaderWords& in, const std::string& what,
 }
 
 } // namespace
-
-std::optional<double> decay_time(const Model& model, const Action& action) {
-    const auto decay = decay_of(model, action);
-    return decay ? std::optional(decay->seconds) : std::nullopt;
-}
 
 std::vector<Words> details_of(const ReaderWords& words, const Action& action, bool going_back) {
     std::vector<Words> details;

@@ -13,8 +13,4 @@ std::vector<guide::Words> details_of(const ReaderWords& words, const model::Acti
 // What is measured and written down: "length of the brushes, at least 5 mm"; empty when nothing is.
 std::string record_of(const ReaderWords& words, const model::Action& action);
 
-// The time by itself that the charge takes to fall as far as the action says, in s; nothing when it
-// does not fall, or resistance, capacitance or voltage is not stated.
-std::optional<double> decay_time(const model::Model& model, const model::Action& action);
-
 } // namespace matchmark::plan

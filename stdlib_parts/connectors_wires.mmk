@@ -34,7 +34,8 @@ kind earth-terminal "protective earth terminal" is connector
   states     tight, apart
   undo       tight -> apart by driver takes 10 s
   do-up      apart -> tight by driver takes 12 s
-  danger: Without its earth the case can become live and kill. Join the earth before all else.
+  asks for test
+  danger: Without its earth the case can become live and kill. Part it last and join it first.
 
 kind screw-terminal "screw terminal" is connector
   states     tight, loose, apart

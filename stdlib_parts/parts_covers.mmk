@@ -69,6 +69,7 @@ kind guard "guard" is part
   states     in, out
   remove     in -> out by hand takes 6 s
   fit        out -> in by hand takes 8 s
+  guards
   danger: Without its guard the machine maims. Fit the guard before it runs again.
 
 kind shielding-can "shielding can" is part

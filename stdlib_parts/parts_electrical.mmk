@@ -198,7 +198,7 @@ kind high-pressure-lamp "high-pressure lamp" is part
   remove     in -> out by hand takes 30 s
   fit        out -> in by hand takes 40 s
   may end in cooled
-  hazard     bursting-glass until cooled on touch
+  hazard     bursting-glass until cooled on reach
   waste      electronic-waste
 
 # Motors and high voltage

@@ -75,7 +75,17 @@ std::vector<ItemId> upholding(const Bench& bench, model::FunctionId function) {
         return items;
     }
     add_fasteners_of(path);
-    for (const ItemId part : path) {
+    std::vector<ItemId> vessels = path;
+    for (const ItemId tie : path) {
+        const model::Kind& kind = model.kind_of(tie);
+        for (const ItemId fastener : pressing(bench, tie))
+            add(fastener);
+        if (kind.laid_first || kind.lets_out) {
+            const auto& joined = model.item(tie).touches;
+            vessels.insert(vessels.end(), joined.begin(), joined.end());
+        }
+    }
+    for (const ItemId part : vessels) {
         for (const ItemId carried : model.item(part).carried) {
             if (runs_on(model.kind_of(carried)))
                 add(carried);

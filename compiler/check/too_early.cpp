@@ -2,6 +2,7 @@
 // that stands too early.
 #include "check/too_early.hpp"
 
+#include "bench/dangerous.hpp"
 #include "bench/recharge.hpp"
 #include "check/trials.hpp"
 
@@ -12,14 +13,8 @@ namespace matchmark::check {
 namespace {
 
 bool is_safe(const Walk& walk, std::size_t at, const bench::Exposure& met) {
-    const model::Kind& kind = walk.model.kind_of(met.item);
-    const bench::State& state = walk.state_at(at);
-    for (unsigned set = 0; set < kind.set_count(); ++set) {
-        if (model::contains(kind.hazards[met.use].safe,
-                            bench::state_of(walk.bench, state, met.item, 0, set)))
-            return true;
-    }
-    return false;
+    const model::StateSet safe = walk.model.kind_of(met.item).hazards[met.use].safe;
+    return bench::made_safe(walk.bench, walk.state_at(at), met.item, safe);
 }
 
 // By an act on the source itself, or on a supply that charges or drives the item again.

@@ -3,6 +3,7 @@
 
 #include "model/stored_energy.hpp"
 
+#include <cmath>
 #include <cstdlib>
 
 namespace matchmark::model {
@@ -59,6 +60,14 @@ std::optional<double> discharge_time(const DischargeFacts& facts) {
         return std::nullopt;
     return discharge_time(facts.through->base, facts.capacitance->base, facts.voltage->base,
                           facts.limit->base);
+}
+
+double told_time(double seconds) {
+    constexpr double noise = 1e-9; // of a product that is a round number but for its last bit
+    if (seconds <= 0)
+        return 0;
+    const double scale = std::pow(10.0, 1 - std::floor(std::log10(seconds)));
+    return std::ceil(seconds * scale - noise) / scale;
 }
 
 } // namespace matchmark::model

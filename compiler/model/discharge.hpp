@@ -21,4 +21,8 @@ DischargeFacts discharge_facts(const Model& model, const Action& action, const T
 // In s; nothing when a fact is missing.
 std::optional<double> discharge_time(const DischargeFacts& facts);
 
+// In s, rounded up to two figures, as a page and a finding tell it: it must be enough. 0 when the
+// time is.
+double told_time(double seconds);
+
 } // namespace matchmark::model

@@ -12,6 +12,11 @@ namespace {
 
 std::string description_of(const Resource& resource) { return resource.name + " " + resource.text; }
 
+// What the page prints is what fits; the name stands for a text that is missing.
+const std::string& printed(const Resource& tool) {
+    return tool.text.empty() ? tool.name : tool.text;
+}
+
 const Drive* find_drive(const Model& model, std::string_view name) {
     for (const Drive& drive : model.drives) {
         if (drive.name == name)
@@ -38,7 +43,7 @@ bool tool_fits(const Model& model, const Resource& tool, const Item& item, const
     if (tool.sort != ResourceSort::tool)
         return false;
     const std::string description = description_of(tool);
-    if (verb.by_driver && fits_drive(model, description, item))
+    if (verb.by_driver && fits_drive(model, printed(tool), item))
         return true;
     if (verb.tools.empty())
         return !verb.by_driver;

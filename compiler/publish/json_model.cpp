@@ -77,6 +77,7 @@ Json json_kind(const Model& model, const Kind& kind) {
             {"clamped", kind.clamped},
             {"lets_out", kind.lets_out},
             {"runs_out", kind.runs_out},
+            {"guards", kind.guards},
             {"one_use", kind.one_use},
             {"asks_for_torque", kind.asks_torque},
             {"asks_for_test", kind.asks_test},

@@ -180,6 +180,8 @@ bool Kind::*flag_of(Keyword keyword) {
         return &Kind::lets_out;
     case Keyword::runs_out:
         return &Kind::runs_out;
+    case Keyword::guards:
+        return &Kind::guards;
     case Keyword::one_use:
         return &Kind::one_use;
     case Keyword::asks_for_torque:

@@ -2,6 +2,7 @@
 // that order.
 #include "resolve/resolve.hpp"
 
+#include "model/driven.hpp"
 #include "resolve/stages.hpp"
 
 #include <algorithm>
@@ -34,6 +35,7 @@ void resolve_all(Context& context, const std::vector<Declaration>& all) {
     resolve_items(context, all);
     resolve_relations(context, all);
     resolve_functions(context, all);
+    model::settle_driven(context.model);
     resolve_cautions(context, all);
     declare_guides(context, all);
     resolve_guides(context, all);

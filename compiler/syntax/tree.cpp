@@ -72,6 +72,7 @@ constexpr auto spellings = std::to_array<Spelled>({
     {Keyword::clamped, "clamped"},
     {Keyword::lets_out, "lets out"},
     {Keyword::runs_out, "runs out"},
+    {Keyword::guards, "guards"},
     {Keyword::one_use, "one use"},
     {Keyword::used_again_if, "used again if"},
     {Keyword::used_again, "used again"},

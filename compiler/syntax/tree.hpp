@@ -91,6 +91,7 @@ enum class Keyword : std::uint8_t {
     clamped,
     lets_out,
     runs_out,
+    guards,
     one_use,
     used_again_if,
     used_again,

@@ -2,18 +2,13 @@
 #include "check/discharge.hpp"
 #include "check/troubles.hpp"
 
-#include <cmath>
 #include <fmt/core.h>
 
 namespace matchmark::check::rules {
 
 namespace {
 
-// Rounded up to two figures: a time that is told must be enough.
-std::string enough(double seconds) {
-    const double scale = std::pow(10.0, 1 - std::floor(std::log10(seconds)));
-    return model::number_text(std::ceil(seconds * scale) / scale) + " s";
-}
+std::string enough(double seconds) { return model::number_text(model::told_time(seconds)) + " s"; }
 
 void find_short_discharge(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (const Discharge& discharge : discharges(walk)) {

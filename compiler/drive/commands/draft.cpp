@@ -51,8 +51,9 @@ bool can_be_done(const model::Model& model, const plan::DraftGoal& goal, Termina
         }
         if (goal.verb == "replace" && item.role != model::Role::part) {
             fail(terminal, draft_command,
-                 fmt::format("`{}` is no part; a part is replaced, the rest is renewed on the way",
-                             item.name));
+                 fmt::format("`{}` is no part; a part is replaced, the rest is renewed on the way. "
+                             "For a guide to it alone: draft --goal \"{} {}\"",
+                             item.name, model.kind_of(id).verbs.front().name, item.name));
             return false;
         }
         if (goal.verb != "replace" && model::find_verb(model.kind_of(id), goal.verb) == nullptr) {

@@ -37,14 +37,6 @@ const Verb& verb_of(const Model& model, const Target& target) {
     return model.kind_of(target.ref.item).verbs[target.verb];
 }
 
-// Rounded so that no waiting time is shown too short.
-double rounded_up(double value) {
-    if (value <= 0)
-        return 0;
-    const double scale = std::pow(10.0, 1 - std::floor(std::log10(value)));
-    return std::ceil(value * scale - 1e-9) / scale;
-}
-
 double two_figures(double value) {
     if (value <= 0)
         return 0;
@@ -60,7 +52,7 @@ void tell_decay(const ReaderWords& in, const Action& action, std::vector<Words>&
     const auto seconds = model::discharge_time(facts);
     if (!seconds)
         return;
-    const auto time = model::make_quantity(rounded_up(*seconds), "s");
+    const auto time = model::make_quantity(model::told_time(*seconds), "s");
     details.push_back(fill(text(in.language, "Wait at least {time}: from {first} to {last}."),
                            {{"time", value(said(in.language, *time))},
                             {"first", words_of(said(in.language, *facts.voltage))},

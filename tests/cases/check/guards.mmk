@@ -1,0 +1,68 @@
+# Situations of guards: what they cover is driven by whatever feeds its function, and they go back.
+
+--- dough-mixer
+device dough-mixer "Dough mixer"
+
+energy supply "three-phase supply" kind motor-supply 400 V
+  feeds      motor
+part frame "frame"
+part motor "motor" in frame
+part bowl-guard "bowl guard" kind guard
+  covers     hook
+fastener guard-bolts "guard bolt" 2 x bolt M8 x 30, hexagon-head 13
+  holds      bowl-guard to frame
+  torque     20 N.m
+part hook "dough hook" in frame
+function mixing "It mixes without a knock"
+  through    motor, hook
+
+--- guard-off-with-the-supply-on
+use "dough-mixer.mmk"
+guide guard-off-with-the-supply-on "Renew the hook"
+  goal       replace hook with hook-new
+  for        competent
+  spare      hook-new "dough hook", 1, 80.00 EUR for hook
+  tool       spanner-13 "spanner 13"
+  tool       torque-wrench "torque wrench, hexagon socket 13"
+
+take-apart
+
+step open "Take the guard off"
+  undo       guard-bolts with spanner-13
+  # error 3-8 [hazard-not-cleared] lays open what it feeds
+  remove     bowl-guard
+  remove     hook
+
+work
+
+step renew "Take the new one"
+  replace    hook with hook-new
+
+put-back
+  derived
+
+test mixing "It mixes without a knock"
+  proves     mixing
+
+--- guard-left-off
+use "dough-mixer.mmk"
+guide guard-left-off "Look at the hook"
+  for        competent
+  before     shut-down supply
+  before     lock-off supply with padlock
+  before     prove supply
+  tool       padlock "padlock"
+  tool       spanner-13 "spanner 13"
+
+take-apart
+
+step open "Take the guard off"
+  undo       guard-bolts with spanner-13
+  remove     bowl-guard
+
+put-back
+  derived
+step leave "Leave the guard off"
+  scrap      guard-bolts
+  # error 14-23 [guard-left-off] keeps hands off no more
+  leave-off  bowl-guard

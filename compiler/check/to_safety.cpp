@@ -67,6 +67,18 @@ void join_again(const Walk& walk, const State& state, std::size_t event,
 
 } // namespace
 
+bool meets_danger(const Walk& walk, State state, const std::vector<Act>& acts) {
+    State next = state;
+    return std::any_of(acts.begin(), acts.end(), [&](const Act& act) {
+        if (bench::refusal(walk.bench, state, act))
+            return true;
+        bench::perform(walk.bench, next, act);
+        const bool met = bench::exposure(walk.bench, state, next, act, walk.dangers).has_value();
+        state = next;
+        return met;
+    });
+}
+
 std::vector<Act> acts_to_safety(const Walk& walk, const State& state, std::size_t event,
                                 const bench::Exposure& met) {
     const auto wish = wish_from(walk, event);

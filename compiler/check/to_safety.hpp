@@ -12,4 +12,7 @@ namespace matchmark::check {
 std::vector<bench::Act> acts_to_safety(const Walk& walk, const bench::State& state,
                                        std::size_t event, const bench::Exposure& met);
 
+// Is one of the acts, done in turn, refused or near a danger that is not made safe?
+bool meets_danger(const Walk& walk, State state, const std::vector<bench::Act>& acts);
+
 } // namespace matchmark::check

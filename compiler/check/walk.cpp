@@ -238,6 +238,8 @@ private:
                 continue;
             if (reopens && moved_up(event, act, *objection))
                 return;
+            if (cut_earlier(event, *objection, missing))
+                continue;
             if (!overcome(event, std::move(*objection), std::move(missing)))
                 break;
         }
@@ -292,6 +294,26 @@ private:
                 return false;
             patch(walk_, at, {act}, event);
             walk_.troubles.push_back({event, objection, {act}, {action.line}, at});
+            go_on_from(walk_.state_at(event));
+            return true;
+        }
+        return false;
+    }
+
+    // What feeds it is not cut beside what it charges: that belongs before the line that laid it
+    // open.
+    bool cut_earlier(std::size_t event, const Objection& objection,
+                     const std::vector<Act>& missing) {
+        const auto* refused = std::get_if<bench::Refusal>(&objection);
+        if (refused == nullptr || !std::holds_alternative<bench::StillLive>(*refused) ||
+            missing.empty() || !meets_danger(walk_, state_, missing))
+            return false;
+        for (std::size_t at = event; at-- > 0;) {
+            if (meets_danger(walk_, walk_.state_at(at), missing) ||
+                !replay(walk_, at, missing, event))
+                continue;
+            patch(walk_, at, missing, event);
+            walk_.troubles.push_back({event, objection, missing, {}, at});
             go_on_from(walk_.state_at(event));
             return true;
         }

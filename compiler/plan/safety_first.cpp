@@ -39,10 +39,12 @@ public:
             if (verb_of(one).waits)
                 passing.insert(item_of(one));
         }
-        // A supply is cut, what it made hot is waited for, and only then a pressure is let out:
-        // what is hot under pressure boils when it is opened (common practice, no source).
+        // A supply is cut, what it made hot or set going is waited for, and only then it is proved
+        // dead (29 CFR 1910.147(d)(5) and (6)) and a pressure let out: what is hot under pressure
+        // boils when it is opened (common practice, no source).
         take(left, [&](const Doing& one) {
-            return verb_of(one).from_outside && !passing.contains(item_of(one)) && feeds(one);
+            return verb_of(one).from_outside && !passing.contains(item_of(one)) && feeds(one) &&
+                   !proves_dead(one);
         });
         take(left, [&](const Doing& one) {
             return verb_of(one).from_outside && passing.contains(item_of(one));
@@ -62,6 +64,16 @@ private:
     }
     [[nodiscard]] const model::Verb& verb_of(const Doing& one) const {
         return graph_.bench->model->kind_of(item_of(one)).verbs[graph_.tasks[one.task].verb];
+    }
+
+    // Is the supply cut before it, and safe only by it?
+    [[nodiscard]] bool proves_dead(const Doing& one) const {
+        const model::Kind& kind = graph_.bench->model->kind_of(item_of(one));
+        const model::Verb& verb = verb_of(one);
+        return (verb.from & kind.live) == 0 &&
+               std::any_of(kind.hazards.begin(), kind.hazards.end(), [&](const auto& use) {
+                   return model::contains(use.safe, verb.to) && (verb.from & use.safe) == 0;
+               });
     }
 
     bool did(const Doing& one) {

@@ -5,12 +5,11 @@
 
 namespace matchmark::plan {
 
-// What is done from outside goes before all that is done by reaching in: first supplies (a plug
-// pulled, a lock hung, a tester held to it), then what passes by itself is waited for (heat, what
-// runs out), then the rest (a pressure let out).
-// `at_no_cost`: only if tools are then taken up no more often. Where the bench does not let it be,
-// the order stays. The tool of each act stays its own, and so do the turnings: work from outside
-// has no side.
+// What is done from outside goes before all that is done by reaching in: first supplies are cut (a
+// plug pulled, a lock hung), then what passes by itself is waited for (heat, what runs down or
+// out), then the rest (a supply proved dead, a pressure let out). `at_no_cost`: only if tools are
+// then taken up no more often. Where the bench does not let it be, the order stays. The tool of
+// each act stays its own, and so do the turnings: work from outside has no side.
 void put_safety_first(const TaskGraph& graph, WorkOrder& work, bool at_no_cost);
 
 } // namespace matchmark::plan

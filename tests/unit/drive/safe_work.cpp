@@ -176,3 +176,41 @@ fluid coolant "coolant" in radiator 6 l kind pressurised-coolant
     CHECK(guide.find("drain      coolant") < guide.find("undo       bolts"));
     CHECK(guide.find("cool coolant with") == std::string::npos);
 }
+
+TEST_CASE("mend: a pack that still feeds a charge is parted before the charge lies open") {
+    Desk desk;
+    desk.disk.files["bike.mmk"] = R"(device bike "Bicycle"
+
+part frame "frame"
+part pack "battery pack" kind battery-pack 500 Wh 36 V
+  feeds      controller through contacts
+part lid "lid" kind panel
+  covers     controller, cap
+part controller "controller" kind circuit-board
+  carries    cap
+part cap "capacitor" kind capacitor 1000 uF 63 V
+connector contacts "pack contacts" kind spring-contacts
+  safe when live
+  joins      pack to controller
+
+guide look "Look at the controller"
+  for        competent
+  tool       resistor "discharge resistor"
+  tool       meter "multimeter"
+
+take-apart
+
+step open "Take the lid off"
+  remove     lid
+  discharge  cap with resistor
+  prove      cap with meter below 60 V
+
+put-back
+  derived
+)";
+    CHECK(desk.run({"mend", "--all", "bike.mmk"}) == 0);
+    CHECK(desk.disk.files["bike.mmk"].find("  separate contacts\n"
+                                           "  remove     lid\n"
+                                           "  discharge  cap with resistor\n") !=
+          std::string::npos);
+}

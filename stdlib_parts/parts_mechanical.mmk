@@ -34,26 +34,31 @@ kind shaft "shaft" is part
   states     in, out
   remove     in -> out by hand takes 6 s
   fit        out -> in by hand takes 10 s
+  moves
 
 kind gear "gear" is part
   states     in, out
   remove     in -> out by hand or gear-puller takes 10 s
   fit        out -> in by hand takes 10 s
+  moves
 
 kind worm-gear "worm" is part
   states     in, out
   remove     in -> out by hand takes 10 s
   fit        out -> in by hand takes 15 s
+  moves
 
 kind pulley "pulley" is part
   states     in, out
   remove     in -> out by hand or gear-puller takes 10 s
   fit        out -> in by hand takes 10 s
+  moves
 
 kind coupling "coupling" is part
   states     in, out
   remove     in -> out by hand takes 6 s
   fit        out -> in by hand takes 10 s
+  moves
 
 kind coupling-spider "coupling spider" is part
   states     in, out
@@ -64,6 +69,7 @@ kind drive-belt "drive belt" is part
   states     in, out
   remove     in -> out by hand takes 10 s
   fit        out -> in by hand takes 15 s
+  moves
   caution: Fingers are crushed between belt and pulley. Turn the pulley by its rim, never by
     the belt.
 
@@ -71,6 +77,7 @@ kind toothed-belt "toothed belt" is part
   states     in, out
   remove     in -> out by hand takes 15 s
   fit        out -> in by hand takes 30 s
+  moves
   notice: A belt one tooth out ruins an engine. Turn the crank twice by hand before it runs.
   note: It goes back with its arrow in the same direction.
 
@@ -95,6 +102,7 @@ kind impeller "impeller" is part
   states     in, out
   remove     in -> out by hand takes 6 s
   fit        out -> in by hand takes 8 s
+  moves
 
 kind pump "pump" is part
   states     in, out
@@ -202,6 +210,7 @@ kind blade "blade" is part
   states     in, out
   remove     in -> out by hand takes 6 s
   fit        out -> in by hand takes 8 s
+  moves
   warning: The edge can cut to the bone. Wear cut-resistant gloves.
 
 kind guarded-blade "blade with a sheath" is part
@@ -211,5 +220,6 @@ kind guarded-blade "blade with a sheath" is part
   unsheathe  sheathed -> bare by hand takes 6 s
   remove     in -> out by hand takes 6 s
   fit        out -> in by hand takes 8 s
+  moves
   may end in bare, sheathed
   hazard     sharp-edge until sheathed on touch

@@ -36,12 +36,14 @@ kind chain "chain" is part
   join       open -> joined by chain-tool or link-pliers takes 30 s
   lift-off   open -> off by hand takes 8 s
   lay-on     off -> open by hand takes 20 s
+  moves
   notice: A joining pin that is pushed out is never pushed back. Use a new pin or link.
 
 kind sprocket "sprocket" is part
   states     in, out
   remove     in -> out by hand or sprocket-puller takes 10 s
   fit        out -> in by hand takes 12 s
+  moves
 
 kind crank "crank" is part
   states     in, out

@@ -1,4 +1,4 @@
-// Reads from the functions and the guards of a device what its sources drive.
+// Reads from the functions of a device what its sources drive.
 #include "model/driven.hpp"
 
 #include "model/sources.hpp"
@@ -9,7 +9,9 @@ namespace matchmark::model {
 
 namespace {
 
-bool is_guarded(const Model& model, const Item& item) {
+bool is_driven(const Model& model, const Item& item) {
+    if (model.kind(item.kind).moves)
+        return true;
     const auto guards = [&](const ItemRef& ref) { return model.kind_of(ref.item).guards; };
     return std::any_of(item.reach.begin(), item.reach.end(), [&](const ReachClause& clause) {
         return std::any_of(clause.ways.begin(), clause.ways.end(), [&](const auto& way) {
@@ -29,23 +31,22 @@ bool feeds_some_of(const Item& source, const std::vector<ItemId>& path) {
 void settle_driven(Model& model) {
     bool found = false;
     for (const Function& function : model.functions) {
-        std::vector<ItemId> guarded;
+        std::vector<ItemId> driven;
         for (const ItemId id : function.through) {
             const Item& item = model.item(id);
-            if (!function.is_rating && item.role == Role::part && is_guarded(model, item))
-                guarded.push_back(id);
+            if (!function.is_rating && item.role == Role::part && is_driven(model, item))
+                driven.push_back(id);
         }
-        if (guarded.empty())
+        if (driven.empty())
             continue;
         const std::vector<ItemId> sources = model.sources.all();
         for (const ItemId source : sources) {
             if (!feeds_some_of(model.item(source), function.through))
                 continue;
             auto& feeds = model.items.edit(source.value).feeds;
-            for (const ItemId driven : guarded) {
-                if (driven != source &&
-                    std::find(feeds.begin(), feeds.end(), driven) == feeds.end())
-                    feeds.push_back(driven);
+            for (const ItemId moved : driven) {
+                if (moved != source && std::find(feeds.begin(), feeds.end(), moved) == feeds.end())
+                    feeds.push_back(moved);
             }
             found = true;
         }

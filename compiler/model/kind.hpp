@@ -71,6 +71,7 @@ struct Kind {
     bool lets_out = false;   // of a connector: parted, it lets out what runs out
     bool runs_out = false;   // of a fluid
     bool guards = false;     // of a part: keeps hands off what moves
+    bool moves = false;      // of a part: driven when its function runs
     bool one_use = false;
     std::string used_again_if; // what to look at before it goes back; empty: nothing
     int good_for = 0;          // times that it may be parted and made again; 0: not known

@@ -78,6 +78,7 @@ Json json_kind(const Model& model, const Kind& kind) {
             {"lets_out", kind.lets_out},
             {"runs_out", kind.runs_out},
             {"guards", kind.guards},
+            {"moves", kind.moves},
             {"one_use", kind.one_use},
             {"asks_for_torque", kind.asks_torque},
             {"asks_for_test", kind.asks_test},

@@ -182,6 +182,8 @@ bool Kind::*flag_of(Keyword keyword) {
         return &Kind::runs_out;
     case Keyword::guards:
         return &Kind::guards;
+    case Keyword::moves:
+        return &Kind::moves;
     case Keyword::one_use:
         return &Kind::one_use;
     case Keyword::asks_for_torque:

@@ -73,6 +73,7 @@ constexpr auto spellings = std::to_array<Spelled>({
     {Keyword::lets_out, "lets out"},
     {Keyword::runs_out, "runs out"},
     {Keyword::guards, "guards"},
+    {Keyword::moves, "moves"},
     {Keyword::one_use, "one use"},
     {Keyword::used_again_if, "used again if"},
     {Keyword::used_again, "used again"},

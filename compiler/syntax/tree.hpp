@@ -92,6 +92,7 @@ enum class Keyword : std::uint8_t {
     lets_out,
     runs_out,
     guards,
+    moves,
     one_use,
     used_again_if,
     used_again,

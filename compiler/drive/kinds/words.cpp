@@ -95,6 +95,7 @@ void append_rules(Page& page, const model::Kind& kind) {
     row(page, "lets out", kind.lets_out ? "parted, it lets out what runs out" : "");
     row(page, "runs out", kind.runs_out ? "emptied before a joint of its vessel is parted" : "");
     row(page, "guards", kind.guards ? "what it covers moves under the power of its function" : "");
+    row(page, "moves", kind.moves ? "under the power of its function" : "");
     for (const model::OwnNeed& need : kind.needs) {
         row(page, "needs",
             fmt::format("{} to {}", joined(state_names(kind, need.states), " or "), need.verb));

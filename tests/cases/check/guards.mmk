@@ -66,3 +66,41 @@ step leave "Leave the guard off"
   scrap      guard-bolts
   # error 14-23 [guard-left-off] keeps hands off no more
   leave-off  bowl-guard
+
+--- bench-saw
+device bench-saw "Bench saw"
+
+energy mains "mains lead" kind mains-cord 230 V
+  feeds      saw-motor
+part base "base frame"
+part belt-cover "belt cover" kind panel
+  covers     belt
+part belt "drive belt" kind drive-belt
+part saw-motor "motor" kind motor
+function cut "The blade turns"
+  through    saw-motor, belt
+
+--- belt-renewed-with-the-plug-in
+use "bench-saw.mmk"
+guide belt-renewed-with-the-plug-in "Renew the belt"
+  goal       replace belt with belt-new
+  for        competent
+  spare      belt-new "drive belt", 1, 9.00 EUR for belt
+
+take-apart
+
+step open "Take the belt off"
+  # error 3-8 [hazard-not-cleared] lays open what it feeds
+  remove     belt-cover
+  remove     belt
+
+work
+
+step renew "Take the new one"
+  replace    belt with belt-new
+
+put-back
+  derived
+
+test cut "The blade turns"
+  proves     cut

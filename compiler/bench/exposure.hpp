@@ -10,8 +10,7 @@ struct Exposure {
     ItemId item;         // the item that has the hazard
     std::size_t use = 0; // index into its kind's hazards
     ItemId laid_open;    // what the act reaches: the item itself or what it feeds
-    ItemId
-        loose_cover; // in a trial: what covers that and is held by nothing; unknown: nothing does
+    ItemId loose_cover;  // in a trial: covers that, and is held by nothing; unknown: none does
 };
 
 // Is the danger met by work on what it is in, or on what ties that? So is a part, and energy `in` a

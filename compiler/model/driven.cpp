@@ -26,30 +26,44 @@ bool feeds_some_of(const Item& source, const std::vector<ItemId>& path) {
     });
 }
 
+std::vector<ItemId> driven_on(const Model& model, const Function& function) {
+    std::vector<ItemId> driven;
+    for (const ItemId id : function.through) {
+        const Item& item = model.item(id);
+        if (!function.is_rating && item.role == Role::part && is_driven(model, item))
+            driven.push_back(id);
+    }
+    return driven;
+}
+
+// Of the parts, those that the source does not feed yet.
+bool feed_more(Model& model, ItemId source, const std::vector<ItemId>& driven) {
+    bool more = false;
+    for (const ItemId moved : driven) {
+        const auto& fed = model.item(source).feeds;
+        if (moved == source || std::find(fed.begin(), fed.end(), moved) != fed.end())
+            continue;
+        model.items.edit(source.value).feeds.push_back(moved);
+        more = true;
+    }
+    return more;
+}
+
 } // namespace
 
 void settle_driven(Model& model) {
     bool found = false;
-    for (const Function& function : model.functions) {
-        std::vector<ItemId> driven;
-        for (const ItemId id : function.through) {
-            const Item& item = model.item(id);
-            if (!function.is_rating && item.role == Role::part && is_driven(model, item))
-                driven.push_back(id);
-        }
-        if (driven.empty())
-            continue;
-        const std::vector<ItemId> sources = model.sources.all();
-        for (const ItemId source : sources) {
-            if (!feeds_some_of(model.item(source), function.through))
-                continue;
-            auto& feeds = model.items.edit(source.value).feeds;
-            for (const ItemId moved : driven) {
-                if (moved != source && std::find(feeds.begin(), feeds.end(), moved) == feeds.end())
-                    feeds.push_back(moved);
+    // The belt of one function turns the blade of the next, in whatever order they are declared.
+    for (bool more = true; more;) {
+        more = false;
+        for (const Function& function : model.functions) {
+            const std::vector<ItemId> driven = driven_on(model, function);
+            for (const ItemId source : model.sources) {
+                if (!driven.empty() && feeds_some_of(model.item(source), function.through))
+                    more = feed_more(model, source, driven) || more;
             }
-            found = true;
         }
+        found = found || more;
     }
     if (found)
         settle_sources(model);

@@ -76,8 +76,13 @@ part base "base frame"
 part belt-cover "belt cover" kind panel
   covers     belt
 part belt "drive belt" kind drive-belt
+part blade-cover "blade cover" kind panel
+  covers     saw-blade
+part saw-blade "saw blade" kind blade
 part saw-motor "motor" kind motor
 function cut "The blade turns"
+  through    belt, saw-blade
+function drive "The belt runs"
   through    saw-motor, belt
 
 --- belt-renewed-with-the-plug-in
@@ -103,4 +108,18 @@ put-back
   derived
 
 test cut "The blade turns"
-  proves     cut
+  proves     cut, drive
+
+--- blade-laid-open-with-the-plug-in
+use "bench-saw.mmk"
+guide blade-laid-open-with-the-plug-in "Look at the blade"
+  for        competent
+
+take-apart
+
+step open "Take the cover off"
+  # error 3-8 [hazard-not-cleared] lays open what it feeds
+  remove     blade-cover
+
+put-back
+  derived

@@ -3,6 +3,7 @@
 
 #include "compare/findings.hpp"
 #include "model/describe.hpp"
+#include "model/driven.hpp"
 
 #include <fmt/format.h>
 
@@ -144,7 +145,7 @@ private:
         add_items("what carries it", one(item_.carrier));
         add_items("what it ties", item_.touches);
         add_items("what blocks it", item_.blocked_by);
-        add_items("what it feeds", item_.feeds, true);
+        add_items("what it feeds", model::fed_directly(item_), true);
         add_items("through what it feeds", item_.through, true);
         add_items("with what it is renewed", one(item_.renewed_as));
         add_items("what lies below it", one(item_.above), true);

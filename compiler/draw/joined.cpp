@@ -3,6 +3,7 @@
 
 #include "language/punctuation.hpp"
 #include "language/words.hpp"
+#include "model/driven.hpp"
 
 #include <fmt/format.h>
 
@@ -250,7 +251,7 @@ void add_feeds(const Language& in, const Model& model, const Folding& folding,
                const TieBoxes& tie_boxes, Graph& graph) {
     for (std::uint32_t i = 0; i < model.items.size(); ++i) {
         const Item& source = model.items[i];
-        for (const ItemId fed : source.feeds) {
+        for (const ItemId fed : model::fed_directly(source)) {
             const std::size_t from = folding.box_of[i];
             const std::size_t to = folding.box_of[fed.value];
             if (!feeds_through(graph, source, from, to, tie_boxes)) {

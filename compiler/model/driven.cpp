@@ -43,7 +43,9 @@ bool feed_more(Model& model, ItemId source, const std::vector<ItemId>& driven) {
         const auto& fed = model.item(source).feeds;
         if (moved == source || std::find(fed.begin(), fed.end(), moved) != fed.end())
             continue;
-        model.items.edit(source.value).feeds.push_back(moved);
+        Item& edited = model.items.edit(source.value);
+        edited.feeds.push_back(moved);
+        edited.drives.push_back(moved);
         more = true;
     }
     return more;
@@ -67,6 +69,10 @@ void settle_driven(Model& model) {
     }
     if (found)
         settle_sources(model);
+}
+
+std::vector<ItemId> fed_directly(const Item& source) {
+    return {source.feeds.begin(), source.feeds.end() - std::ssize(source.drives)};
 }
 
 } // namespace matchmark::model

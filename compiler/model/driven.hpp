@@ -5,10 +5,13 @@
 
 namespace matchmark::model {
 
-// To each source that feeds a part of a function adds the parts of that function whose kind
-// `moves`, or which a part whose kind `guards` covers: a motor's supply drives the belt and the
-// knife that the motor turns, and nobody is near them while it is on. Called once, when functions
-// are read.
+// To what each source that feeds a part of a function `feeds` and `drives`, adds the parts of that
+// function whose kind `moves`, or which a part whose kind `guards` covers: a motor's supply drives
+// the belt and the knife that the motor turns, and nobody is near them while it is on. Called once,
+// when functions are read.
 void settle_driven(Model& model);
+
+// Of what the source feeds, what a line of the device names: current or a fluid comes to it.
+std::vector<ItemId> fed_directly(const Item& source);
 
 } // namespace matchmark::model

@@ -100,7 +100,8 @@ struct Item {
     std::vector<ItemId> blocked_by;
     std::vector<ItemId> touches; // a tie's parts, those that it is tied `to` last
     std::vector<ItemId> ties;    // the ties that touch this part
-    std::vector<ItemId> feeds;
+    std::vector<ItemId> feeds;   // a source's: what a line names, then what it drives
+    std::vector<ItemId> drives;  // of these, what moves with what is fed (model/driven.hpp)
     std::vector<ItemId> through; // connectors
     // The other way round, for what asks after one item; in order of declaration. Where a device is
     // tried out in another shape these may name more than `feeds` and `through` do, never less.

@@ -192,7 +192,41 @@ bool work_follows(const Model& model, const std::vector<Step>& steps,
     return false;
 }
 
-// A source that was isolated half way in is restored when all else is back, not half way out.
+// Does the action ask that the source stands as the restoring one leaves it: a tap shut, and no
+// longer drained, while water is filled in?
+bool asks_for(const Model& model, const Action& action, const Action& restoring) {
+    const model::Target& to = restoring.targets.front();
+    const model::StateId state = model.kind_of(to.ref.item).verbs[to.verb].to;
+    if (action.sort != ActionSort::verb)
+        return false;
+    return std::any_of(action.targets.begin(), action.targets.end(), [&](const auto& target) {
+        const model::Kind& kind = model.kind_of(target.ref.item);
+        const model::Verb& verb = kind.verbs[target.verb];
+        const auto& needs = model.item(target.ref.item).needs;
+        return std::any_of(needs.begin(), needs.end(), [&](const model::Need& need) {
+            const model::Verb* named = model::find_verb(kind, need.verb);
+            return need.condition.item.item == to.ref.item && need.condition.state == state &&
+                   (need.verb == verb.name || (named != nullptr && model::inverts(*named, verb)));
+        });
+    });
+}
+
+// The next action that waits for what the one at this place restores.
+std::optional<ActPlace> next_to_ask(const Model& model, const std::vector<Step>& steps,
+                                    ActPlace place) {
+    const Action& restoring = steps[place.step].actions[place.action];
+    for (std::size_t s = place.step; s < steps.size(); ++s) {
+        const auto& actions = steps[s].actions;
+        for (std::size_t a = s == place.step ? place.action + 1 : 0; a < actions.size(); ++a) {
+            if (asks_for(model, actions[a], restoring))
+                return ActPlace{s, a};
+        }
+    }
+    return std::nullopt;
+}
+
+// A source that was isolated half way in is restored when all else is back, not half way out; what
+// waits for it has it right before.
 void restore_last(const Model& model, std::vector<Step>& steps) {
     const std::set<ItemId> sources = restored_sources(model, steps);
     std::vector<Step> restored;
@@ -201,6 +235,15 @@ void restore_last(const Model& model, std::vector<Step>& steps) {
             if (!sources.contains(source_of(model, steps[s].actions[a])) ||
                 !work_follows(model, steps, sources, {s, a})) {
                 ++a;
+                continue;
+            }
+            if (const auto asked = next_to_ask(model, steps, {s, a})) {
+                const bool is_next = asked->step == s && asked->action == a + 1;
+                if (is_next)
+                    ++a;
+                else
+                    move_action(steps, {s, a},
+                                {asked->step, asked->action - (asked->step == s ? 1U : 0U)});
                 continue;
             }
             Step step;

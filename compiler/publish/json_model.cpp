@@ -1,6 +1,7 @@
 // Kinds and items as JSON values.
 #include "publish/json_model.hpp"
 
+#include "model/driven.hpp"
 #include "model/role_words.hpp"
 
 namespace matchmark::publish {
@@ -133,7 +134,8 @@ Json json_item(const Model& model, const Item& item, unsigned variant) {
             {"touches", json_names(model, item.touches)},
             {"reach", json_reach(model, item)},
             {"blocked_by", json_names(model, item.blocked_by)},
-            {"feeds", json_names(model, item.feeds)},
+            {"feeds", json_names(model, model::fed_directly(item))},
+            {"drives", json_names(model, item.drives)},
             {"through", json_names(model, item.through)},
             {"needs", json_item_needs(model, item)},
             {"one_use", item.one_use},

@@ -17,6 +17,19 @@ std::string state_words(const Model& model, ItemId item, model::StateId state) {
     return model::spaced(model.kind_of(item).states[state]);
 }
 
+// "the mains feeds the motor", "through the plug the mains drives the blade"
+std::string live_words(const Model& model, ItemId acted, ItemId source, ItemId met,
+                       const std::string& met_words) {
+    const auto& driven = model.item(source).drives;
+    const bool drives = std::find(driven.begin(), driven.end(), met) != driven.end();
+    const bool several = model.item(source).count > 1;
+    const std::string verb =
+        drives ? (several ? " drive " : " drives ") : (several ? " feed " : " feeds ");
+    const std::string source_words = model::for_reader(model, source);
+    return (acted == source ? std::string() : "through " + model::for_reader(model, acted) + " ") +
+           source_words + verb + met_words;
+}
+
 // "the 4 lid screws hold the display lid"
 std::string clause(const Model& model, ItemId acted, const ActReason& reason) {
     const std::string subject = model::for_reader(model, acted);
@@ -46,9 +59,7 @@ std::string clause(const Model& model, ItemId acted, const ActReason& reason) {
                    : does("has to be", "have to be") + state_words(model, acted, reason.state) +
                          " before " + met + " can be worked on";
     case ReasonSort::live:
-        return acted == reason.item ? does("feeds", "feed") + met
-                                    : "through " + subject + " " +
-                                          model::for_reader(model, reason.item) + " feeds " + met;
+        return live_words(model, acted, reason.item, reason.met, met);
     case ReasonSort::hazard:
         return does("is", "are") + "a danger to whoever comes to " + met;
     case ReasonSort::by_way_of:

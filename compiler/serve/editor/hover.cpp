@@ -4,6 +4,7 @@
 #include "drive/kinds/words.hpp"
 #include "language/texts.hpp"
 #include "model/describe.hpp"
+#include "model/driven.hpp"
 #include "serve/editor/follow.hpp"
 #include "serve/editor/moment.hpp"
 #include "source/embedded.hpp"
@@ -97,7 +98,8 @@ std::string item_page(const Model& model, const Moment* moment, ItemId id) {
         add_row(text, "behind",
                 named(model, bench::in_the_way(moment->bench(), moment->state, id, at)));
     }
-    add_row(text, "feeds", named(model, item.feeds));
+    add_row(text, "feeds", named(model, model::fed_directly(item)));
+    add_row(text, "drives", named(model, item.drives));
     add_row(text, "one use", item.one_use ? "once parted it is renewed" : "");
     add_row(text, "told by", *item.told_by);
     for (const model::Prose& message : item.messages)

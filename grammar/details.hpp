@@ -94,6 +94,7 @@ struct strength : line<sum, p::opt<after<"above", sum>>> {};
 struct tool_class : p::sor<spaced_word<"none">, spaced_word<"basic">, spaced_word<"supplied">,
                            spaced_word<"available">, spaced_word<"special">> {};
 struct class_of_tool : line<tool_class> {};
+struct torques : line<range_of> {};
 struct sign_of : line<sign_name> {};
 struct sign_number : p::seq<describing_word, space> {};
 struct number_of_sign : line<sign_number> {};

@@ -92,10 +92,13 @@ tool-kind adjustable-spanner "adjustable spanner"
   class      available
 tool-kind socket-wrench "socket wrench"
   class      available
-tool-kind torque-wrench "torque wrench"
-  class      available
+# Common practice, no source: small screws by a driver, all others by a wrench.
 tool-kind torque-driver "torque driver"
   class      available
+  sets torque 0.05..6 N.m
+tool-kind torque-wrench "torque wrench"
+  class      available
+  sets torque 2..1500 N.m
 tool-kind cone-spanner "cone spanner"
   class      available
 tool-kind hook-spanner "hook spanner"

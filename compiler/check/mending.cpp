@@ -383,6 +383,18 @@ Edit add_to_head(const Walk& walk, const std::string& line) {
     return insertion_on_new_line(walk.sources, at.file, at.begin, "  " + line + "\n");
 }
 
+Edit add_tool(const Walk& walk, const std::string& name, const std::string& description) {
+    const std::string line = fmt::format("tool       {} {}", name, model::in_quotes(description));
+    const auto& list = walk.guide().resources;
+    const auto last = std::find_if(list.rbegin(), list.rend(), [](const auto& resource) {
+        return resource.sort == model::ResourceSort::tool;
+    });
+    if (last == list.rend())
+        return add_to_head(walk, line);
+    return insertion_on_new_line(walk.sources, last->line.file, line_end(walk.sources, last->line),
+                                 "  " + line + "\n");
+}
+
 Span place_of(const Walk& walk, std::size_t at) {
     if (at >= walk.events.size()) {
         const Step* last = walk.procedure.steps.empty() ? nullptr : &walk.procedure.steps.back();

@@ -58,6 +58,9 @@ Edit remove_declaration(const SourceMap& sources, Span body);
 // Adds a detail line to the guide's head.
 Edit add_to_head(const Walk& walk, const std::string& line);
 
+// Adds a tool below the guide's others.
+Edit add_tool(const Walk& walk, const std::string& name, const std::string& description);
+
 // Where the finding about event `at` is marked: the verb, the test's name, or the `derived` line.
 Span place_of(const Walk& walk, std::size_t at);
 

@@ -135,6 +135,7 @@ std::string as_json(const model::Model& /*model*/, const model::ToolKind& tool) 
     Json object = started("tool_kind", tool);
     object["class"] =
         tool.tool_class ? Json(std::string(model::describe(*tool.tool_class))) : Json(nullptr);
+    object["sets_torque"] = tool.torques ? Json(model::to_text(*tool.torques)) : Json(nullptr);
     return dumped(object);
 }
 

@@ -261,6 +261,7 @@ Page describe(const model::Model& /*model*/, const model::Timing& timing) {
 Page describe(const model::Model& model, const model::ToolKind& tool) {
     Page page = headed("tool-kind", tool.name, tool.title);
     row(page, "class", tool.tool_class ? std::string(model::describe(*tool.tool_class)) : "");
+    row(page, "sets torque", tool.torques ? model::for_reader(*tool.torques) : "");
     std::vector<std::string> drives;
     for (const model::Drive& drive : model.drives) {
         if (std::find(drive.driven_by.begin(), drive.driven_by.end(), tool.name) !=

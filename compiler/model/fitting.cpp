@@ -78,6 +78,26 @@ std::optional<ToolClass> class_of(const Model& model, const Resource& tool) {
     return best == nullptr ? std::nullopt : best->tool_class;
 }
 
+bool reaches(const ToolKind& kind, const Quantity& torque) {
+    const auto& range = kind.torques;
+    return range && range->least && range->most && torque.base >= range->least->base &&
+           torque.base <= range->most->base;
+}
+
+bool sets_torque(const Model& model, const Resource& tool, const Quantity& torque) {
+    const std::string description = description_of(tool);
+    return tool.sort == ResourceSort::tool &&
+           std::any_of(model.tool_kinds.begin(), model.tool_kinds.end(), [&](const ToolKind& kind) {
+               return reaches(kind, torque) && has_words(description, kind.name);
+           });
+}
+
+const ToolKind* torque_tool_for(const Model& model, const Quantity& torque) {
+    const auto kind = std::find_if(model.tool_kinds.begin(), model.tool_kinds.end(),
+                                   [&](const ToolKind& known) { return reaches(known, torque); });
+    return kind == model.tool_kinds.end() ? nullptr : &*kind;
+}
+
 bool asks_tool(const Verb& verb) {
     return !verb.by_hand && (verb.by_driver || !verb.tools.empty());
 }

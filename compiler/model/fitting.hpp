@@ -18,6 +18,12 @@ const StandIn* stand_in(const Model& model, const Resource& tool, const Item& it
 // What the guide says of the tool, or else its tool-kind: the one that its description names with
 // the most words.
 std::optional<ToolClass> class_of(const Model& model, const Resource& tool);
+// Can tools of the kind be set to the torque?
+bool reaches(const ToolKind& kind, const Quantity& torque);
+// Can the tool be set to the torque, as far as the tool-kinds say that its description names?
+bool sets_torque(const Model& model, const Resource& tool, const Quantity& torque);
+// The first tool-kind that can be set to it; null when the library knows of none.
+const ToolKind* torque_tool_for(const Model& model, const Quantity& torque);
 // Does the verb ask for a tool to be named?
 bool asks_tool(const Verb& verb);
 // Is the spare or supply meant for this item: by `for`, else by the words of its description?

@@ -44,6 +44,7 @@ struct ToolKind {
     std::string name; // hyphenated words, as after `by` and `driven by`
     std::string title;
     std::optional<ToolClass> tool_class;
+    std::optional<Limit> torques; // that such tools can be set to, or show; none: neither
     Span span;
 };
 

@@ -145,7 +145,8 @@ void add_trade_details(Bodies& bodies) {
         {row<g::amount>(K::tool_change), row<g::amount>(K::identify), row<g::amount>(K::handle),
          row<g::amount>(K::position), row<g::amount>(K::set_aside), row<g::amount>(K::turn),
          row<g::timed_verb>(K::act), row<g::nothing_more>(K::usual)});
-    add(bodies, {Body::tool_kind}, {row<g::class_of_tool>(K::tool_class)});
+    add(bodies, {Body::tool_kind},
+        {row<g::class_of_tool>(K::tool_class), row<g::torques>(K::sets_torque)});
     add(bodies, {Body::gear}, {row<g::sign_of>(K::sign_of)});
     add(bodies, {Body::sign},
         {row<g::number_of_sign>(K::number), row<g::nothing_more>(K::warns),

@@ -186,6 +186,8 @@ void resolve_tool_kind(Context& context, const Declaration& declaration) {
     each_detail(context, declaration, [&](const Line& line, Reader& reader) {
         if (line.keyword == Keyword::tool_class)
             tool->tool_class = model::tool_class_named(reader.next_text());
+        if (line.keyword == Keyword::sets_torque)
+            tool->torques = read_limit(context, reader);
     });
 }
 

@@ -128,6 +128,7 @@ constexpr auto spellings = std::to_array<Spelled>({
     {Keyword::turn, "turn"},
     {Keyword::act, "act"},
     {Keyword::tool_class, "class"},
+    {Keyword::sets_torque, "sets torque"},
     {Keyword::sign_of, "sign"},
     {Keyword::number, "number"},
     {Keyword::warns, "warns"},

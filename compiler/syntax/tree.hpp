@@ -148,6 +148,7 @@ enum class Keyword : std::uint8_t {
     turn,
     act,
     tool_class,
+    sets_torque,
     sign_of,
     number,
     warns,

@@ -33,7 +33,7 @@ const std::string guide_text = R"(use "box.mmk"
 guide open-box "Open the box"
   goal       remove board
   for        competent
-  tool       driver-10 "hexalobular driver 10"
+  tool       driver-10 "hexalobular torque driver 10"
 
 take-apart
 

@@ -1,4 +1,5 @@
 // A threaded fastener tightened with no torque where its kind asks for one.
+#include "check/tightenings.hpp"
 #include "check/troubles.hpp"
 
 #include <fmt/core.h>
@@ -10,13 +11,10 @@ namespace {
 void find_no_torque(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
         const Event& event = walk.events[at];
-        if (!event.act)
+        if (!makes_fast(walk, event) || walk.action(event)->tightening->torque)
             continue;
         const model::Item& item = walk.model.item(event.act->item);
-        const model::Kind& kind = walk.model.kind(item.kind);
-        const model::Verb& verb = kind.verbs[event.act->verb];
-        const bool tightens = kind.set_of[verb.to] == 0 && verb.to == kind.set_first.front();
-        if (!kind.asks_torque || !tightens || walk.action(event)->tightening->torque)
+        if (!walk.model.kind(item.kind).asks_torque)
             continue;
         Diagnostic finding = finding_at(
             walk, at,

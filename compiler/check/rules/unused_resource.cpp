@@ -12,6 +12,15 @@ namespace {
 
 using model::ResourceSort;
 
+// Whatever is tightened to a torque takes a tool that can be set to it, named or not.
+void add_torque_tools(const Walk& walk, const model::Quantity& torque,
+                      std::set<std::uint32_t>& used) {
+    for (std::uint32_t i = 0; i < walk.procedure.resources.size(); ++i) {
+        if (model::sets_torque(walk.model, walk.procedure.resources[i], torque))
+            used.insert(i);
+    }
+}
+
 // What a missing line would use is missed by the finding about that line.
 void add_missing(const Walk& walk, std::set<std::uint32_t>& used) {
     for (const Trouble& trouble : walk.troubles) {
@@ -23,6 +32,8 @@ void add_missing(const Walk& walk, std::set<std::uint32_t>& used) {
                 used.insert(id.value);
             for (const auto id : model::serving(walk.model, list, act.item))
                 used.insert(id.value);
+            if (item.tightening->torque)
+                add_torque_tools(walk, *item.tightening->torque, used);
         }
     }
 }
@@ -30,6 +41,13 @@ void add_missing(const Walk& walk, std::set<std::uint32_t>& used) {
 void find_unused_resource(const Walk& walk, std::vector<Diagnostic>& findings) {
     auto ids = used_resources(walk);
     add_missing(walk, ids);
+    std::set<double> torques;
+    for (const model::Step& step : walk.procedure.steps) { // of all variants, not of this alone
+        for (const model::Action& action : step.actions) {
+            if (action.tightening->torque && torques.insert(action.tightening->torque->base).second)
+                add_torque_tools(walk, *action.tightening->torque, ids);
+        }
+    }
     const std::size_t own = walk.guide().resources.size();
     for (std::uint32_t i = 0; i < own; ++i) {
         const model::Resource& resource = walk.procedure.resources[i];

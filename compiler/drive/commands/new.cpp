@@ -3,6 +3,7 @@
 #include "drive/device_goal.hpp"
 #include "drive/first_draft.hpp"
 #include "drive/inputs.hpp"
+#include "drive/mended_draft.hpp"
 #include "drive/new_text.hpp"
 #include "drive/overlay.hpp"
 #include "drive/report.hpp"
@@ -76,9 +77,9 @@ std::optional<std::string> new_guide_text(const NewOptions& options, const std::
     const std::string use = seen_from(path, files->front().path);
     std::vector<std::string> drafts = guide_drafts(*device, options.name, use);
     for (std::size_t i = 0; i + 1 < drafts.size() && i < most_tries; ++i) {
-        std::string text = tidied_text(drafts[i]);
-        if (checks_clean(terminal.disk, path, text)) {
-            return text;
+        MendedDraft mended = mended_draft(terminal.disk, path, tidied_text(drafts[i]));
+        if (mended.done.findings.empty()) {
+            return std::move(mended.text);
         }
     }
     return tidied_text(drafts.back());

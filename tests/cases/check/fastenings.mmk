@@ -30,6 +30,7 @@ guide several-sorts "Take the tray out"
   tool       key-25 "hexagon key 2.5"
   tool       cross-0 "cross-recess driver 0"
   tool       blade-3 "slotted driver 3"
+  tool       torque-driver "torque driver, 0.2 to 0.6 N·m"
 
 take-apart
 
@@ -52,6 +53,7 @@ use "tray.mmk"
 guide several-sorts-one-driver "Take the lid off"
   for        competent
   tool       key-25 "hexagon key 2.5"
+  tool       torque-driver "torque driver, 0.2 N·m"
 
 take-apart
 
@@ -74,6 +76,7 @@ guide screw-into-screw-buried "Take the post out first"
   tool       driver-6 "hexalobular driver 6"
   tool       cross-0 "cross-recess driver 0"
   tool       blade-3 "slotted driver 3"
+  tool       torque-driver "torque driver, 0.2 N·m"
 
 take-apart
 
@@ -94,6 +97,7 @@ guide captive-stays "Loosen the tray"
   for        competent
   tool       driver-6 "hexalobular driver 6"
   tool       key-25 "hexagon key 2.5"
+  tool       torque-driver "torque driver, 0.2 to 0.6 N·m"
 
 take-apart
 
@@ -115,6 +119,7 @@ guide captive-not-tightened "Loosen the tray"
   for        competent
   tool       driver-6 "hexalobular driver 6"
   tool       key-25 "hexagon key 2.5"
+  tool       torque-driver "torque driver, 0.2 N·m"
 
 take-apart
 
@@ -141,6 +146,7 @@ fastener flange-bolts "flange bolt" 4 x bolt M8 x 25, hexagon-head 13
 guide pattern-and-passes "Open the flange"
   for        competent
   tool       spanner-13 "spanner 13"
+  tool       torque-wrench "torque wrench, 24 N·m"
 
 take-apart
 
@@ -186,6 +192,7 @@ use "pattern-pump.mmk"
 guide slackened-then-tightened "Settle the flange"
   for        competent
   tool       spanner-13 "spanner 13"
+  tool       torque-wrench "torque wrench, 24 N·m"
 
 work
 
@@ -210,6 +217,7 @@ use "tray.mmk"
 guide some-members-forgotten "Take the lid off"
   for        competent
   tool       driver-6 "hexalobular driver 6"
+  tool       torque-driver "torque driver, 0.2 N·m"
 
 take-apart
 
@@ -226,6 +234,7 @@ use "tray.mmk"
 guide members-in-two-steps "Take the lid off"
   for        competent
   tool       driver-6 "hexalobular driver 6"
+  tool       torque-driver "torque driver, 0.2 N·m"
 
 take-apart
 
@@ -291,6 +300,7 @@ use "tray.mmk"
 guide shears-the-screw "Take the lid off"
   for        competent
   tool       driver-6 "hexalobular driver 6"
+  tool       torque-driver "torque driver, 2 N·m"
 
 take-apart
 
@@ -310,6 +320,7 @@ use "tray.mmk"
 guide undone-twice "Take the lid off"
   for        competent
   tool       driver-6 "hexalobular driver 6"
+  tool       torque-driver "torque driver, 0.2 N·m"
 
 take-apart
 
@@ -327,6 +338,7 @@ use "tray.mmk"
 guide no-tool-named "Take the lid off"
   for        competent
   tool       driver-6 "hexalobular driver 6"
+  tool       torque-driver "torque driver, 0.2 N·m"
 
 take-apart
 
@@ -341,6 +353,7 @@ put-back
 use "tray.mmk"
 guide no-tool-listed "Take the lid off"
   for        competent
+  tool       torque-driver "torque driver, 0.2 N·m"
 
 take-apart
 
@@ -348,6 +361,76 @@ step open "Take the lid off"
   # error 3-6 [wrong-driver] with what?
   undo       lid-screws
   remove     lid
+
+put-back
+  derived
+
+--- clamp-frame
+device clamp-frame "Clamp frame"
+
+part frame "frame"
+part jaw "jaw"
+part cap "cap"
+  covers     jaw
+fastener cap-screws "cap screw" 2 x screw M3 x 8, hexalobular 10, pan
+  holds      cap to frame
+  torque     0.8 N.m
+fastener jaw-bolts "jaw bolt" 2 x bolt M8 x 30, hexagon-head 13
+  holds      jaw to frame
+  torque     22 N.m
+
+--- torques-and-no-tool-that-can-be-set-to-them
+use "clamp-frame.mmk"
+guide torques-and-no-tool-that-can-be-set-to-them "Take the jaw out"
+  for        competent
+  tool       driver-10 "hexalobular driver 10"
+  tool       spanner-13 "spanner 13"
+
+take-apart
+
+step out "Take the jaw out"
+  undo       cap-screws with driver-10
+  remove     cap
+  undo       jaw-bolts with spanner-13
+  remove     jaw
+
+put-back
+  # advice 3-9 [no-torque-tool] by what?
+  # advice 3-9 [no-torque-tool] by what?
+  derived
+
+--- a-driver-for-the-small-torque-alone
+use "clamp-frame.mmk"
+guide a-driver-for-the-small-torque-alone "Take the jaw out"
+  for        competent
+  tool       driver-10 "hexalobular torque driver 10"
+  tool       spanner-13 "spanner 13"
+
+take-apart
+
+step out "Take the jaw out"
+  undo       cap-screws with driver-10
+  remove     cap
+  undo       jaw-bolts with spanner-13
+  remove     jaw
+
+put-back
+  # advice 3-9 [no-torque-tool] by what?
+  derived
+
+--- a-torque-tool-that-nothing-is-tightened-with
+use "clamp-frame.mmk"
+guide a-torque-tool-that-nothing-is-tightened-with "Take the cap off"
+  for        competent
+  tool       driver-10 "hexalobular torque driver 10"
+  # warning 14-19 [unused-resource] laid out for nothing
+  tool       wrench "torque wrench, 10 N·m"
+
+take-apart
+
+step open "Take the cap off"
+  undo       cap-screws with driver-10
+  remove     cap
 
 put-back
   derived

@@ -53,6 +53,7 @@ guide guard-left-off "Look at the hook"
   before     prove supply
   tool       padlock "padlock"
   tool       spanner-13 "spanner 13"
+  tool       torque-wrench "torque wrench, 20 N·m"
 
 take-apart
 

@@ -28,6 +28,7 @@ guide source-isolated-disturbs-no-function "Open the pendant"
   before     prove control with tester
   tool       tester "voltage tester 400 V"
   tool       cross-2 "cross-recess driver 2"
+  tool       torque-driver "torque driver, 1.2 N·m"
 
 take-apart
 
@@ -49,6 +50,7 @@ guide rating-tried-before-the-screws "Open the pendant"
   before     prove control with tester
   tool       tester "voltage tester 400 V"
   tool       cross-2 "cross-recess driver 2"
+  tool       torque-driver "torque driver, 1.2 N·m"
 
 take-apart
 
@@ -96,6 +98,7 @@ use "lower-unit.mmk"
 guide nut-and-pin-go-along "Take the lower unit off"
   for        competent
   tool       spanner-13 "spanner 13"
+  tool       torque-wrench "torque wrench, 21 N·m"
 
 take-apart
 
@@ -210,6 +213,7 @@ guide open-pendant "Open the pendant"
   before     prove control with tester
   tool       tester "voltage tester 400 V"
   tool       cross-2 "cross-recess driver 2"
+  tool       torque-driver "torque driver, 1.2 N·m"
 
 take-apart
 
@@ -229,6 +233,7 @@ guide isolated-twice "Look at the cord"
   before     prove control with tester
   tool       tester "voltage tester 400 V"
   tool       cross-2 "cross-recess driver 2"
+  tool       torque-driver "torque driver, 1.2 N·m"
 
 take-apart
 

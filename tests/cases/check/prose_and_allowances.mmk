@@ -14,6 +14,7 @@ use "crate.mmk"
 guide warning-below "Take the lid off"
   for        competent
   tool       driver-20 "hexalobular driver 20"
+  tool       torque-driver "torque driver, 1.8 N·m"
 
 take-apart
 
@@ -31,6 +32,7 @@ use "crate.mmk"
 guide warning-above "Take the lid off"
   for        competent
   tool       driver-20 "hexalobular driver 20"
+  tool       torque-driver "torque driver, 1.8 N·m"
 
 take-apart
 
@@ -48,6 +50,7 @@ use "crate.mmk"
 guide twenty-words "Take the lid off"
   for        competent
   tool       driver-20 "hexalobular driver 20"
+  tool       torque-driver "torque driver, 1.8 N·m"
 
 take-apart
 
@@ -64,6 +67,7 @@ use "crate.mmk"
 guide twenty-one-words "Take the lid off"
   for        competent
   tool       driver-20 "hexalobular driver 20"
+  tool       torque-driver "torque driver, 1.8 N·m"
 
 take-apart
 
@@ -81,6 +85,7 @@ use "crate.mmk"
 guide two-in-one-sentence "Take the lid off"
   for        competent
   tool       driver-20 "hexalobular driver 20"
+  tool       torque-driver "torque driver, 1.8 N·m"
 
 take-apart
 
@@ -98,6 +103,7 @@ use "crate.mmk"
 guide allowed "Take the lid off"
   for        competent
   tool       driver-20 "hexalobular driver 20"
+  tool       torque-driver "torque driver, 1.8 N·m"
 
 take-apart
 
@@ -120,6 +126,7 @@ use "crate.mmk"
 guide allowed-with-a-reason "Take the lid off"
   for        competent
   tool       driver-20 "hexalobular driver 20"
+  tool       torque-wrench "torque wrench, 9 N·m"
 
 take-apart
 
@@ -139,6 +146,7 @@ use "crate.mmk"
 guide allowed-without-a-reason "Take the lid off"
   for        competent
   tool       driver-20 "hexalobular driver 20"
+  tool       torque-wrench "torque wrench, 9 N·m"
 
 take-apart
 
@@ -160,6 +168,7 @@ use "crate.mmk"
 guide allowed-under-a-wrong-name "Take the lid off"
   for        competent
   tool       driver-20 "hexalobular driver 20"
+  tool       torque-wrench "torque wrench, 9 N·m"
 
 take-apart
 
@@ -181,6 +190,7 @@ use "crate.mmk"
 guide comment-that-only-starts-so "Take the lid off"
   for        competent
   tool       driver-20 "hexalobular driver 20"
+  tool       torque-driver "torque driver, 1.8 N·m"
 
 take-apart
 
@@ -197,6 +207,7 @@ use "crate.mmk"
 guide step-of-nothing "Take the lid off"
   for        competent
   tool       driver-20 "hexalobular driver 20"
+  tool       torque-driver "torque driver, 1.8 N·m"
 
 take-apart
 

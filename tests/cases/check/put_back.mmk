@@ -18,6 +18,7 @@ use "chest.mmk"
 guide all-derived "Take the tray out"
   for        competent
   tool       driver-20 "hexalobular driver 20"
+  tool       torque-driver "torque driver, 1.8 N·m"
 
 take-apart
 
@@ -37,6 +38,7 @@ use "chest.mmk"
 guide words-for-a-derived-step "Take the tray out"
   for        competent
   tool       driver-20 "hexalobular driver 20"
+  tool       torque-driver "torque driver, 1.8 N·m"
 
 take-apart
 
@@ -58,6 +60,7 @@ use "chest.mmk"
 guide actions-replaced "Take the tray out"
   for        competent
   tool       driver-20 "hexalobular driver 20"
+  tool       torque-driver "torque driver, 1.8 N·m"
 
 take-apart
 
@@ -80,6 +83,7 @@ use "chest.mmk"
 guide actions-replaced-one-forgotten "Take the tray out"
   for        competent
   tool       driver-20 "hexalobular driver 20"
+  tool       torque-driver "torque driver, 1.8 N·m"
 
 take-apart
 
@@ -102,6 +106,7 @@ use "chest.mmk"
 guide actions-replaced-in-the-wrong-order "Take the tray out"
   for        competent
   tool       driver-20 "hexalobular driver 20"
+  tool       torque-driver "torque driver, 1.8 N·m"
 
 take-apart
 
@@ -125,6 +130,7 @@ use "chest.mmk"
 guide step-added "Take the tray out"
   for        competent
   tool       driver-20 "hexalobular driver 20"
+  tool       torque-driver "torque driver, 1.8 N·m"
 
 take-apart
 
@@ -147,6 +153,7 @@ use "chest.mmk"
 guide step-added-too-late "Reseat the plug"
   for        competent
   tool       driver-20 "hexalobular driver 20"
+  tool       torque-driver "torque driver, 1.8 N·m"
 
 take-apart
 
@@ -199,6 +206,7 @@ use "chest.mmk"
 guide wrong-order-on-the-way-back "Take the lid off"
   for        competent
   tool       driver-20 "hexalobular driver 20"
+  tool       torque-driver "torque driver, 1.8 N·m"
 
 take-apart
 
@@ -218,6 +226,7 @@ use "chest.mmk"
 guide closed-over-the-plug "Reseat the plug"
   for        competent
   tool       driver-20 "hexalobular driver 20"
+  tool       torque-driver "torque driver, 1.8 N·m"
 
 take-apart
 
@@ -238,6 +247,7 @@ use "chest.mmk"
 guide shut-for-a-while "Take the lid off twice"
   for        competent
   tool       driver-20 "hexalobular driver 20"
+  tool       torque-driver "torque driver, 1.8 N·m"
 
 take-apart
 

@@ -16,6 +16,7 @@ part module "module"
 guide open-door "Take the door off"
   for        competent
   tool       driver-20 "hexalobular driver 20"
+  tool       torque-driver "torque driver, 1.8 N·m"
 
 take-apart
 
@@ -30,6 +31,7 @@ put-back
 use "cabinet.mmk"
 guide steps-of-another-guide "Take the module out"
   for        competent
+  tool       torque-driver "torque driver, 1.8 N·m"
 
 take-apart
 
@@ -47,6 +49,7 @@ put-back
 use "cabinet.mmk"
 guide steps-of-another-guide-not-enough "Take the module out"
   for        competent
+  tool       torque-driver "torque driver, 1.8 N·m"
 
 take-apart
 

@@ -30,6 +30,7 @@ guide driver-to-and-fro "Take the cover off"
   for        competent
   tool       driver-10 "hexalobular driver 10"
   tool       nut-driver-7 "nut driver 7"
+  tool       torque-driver "torque driver, 0.8 to 0.9 N·m"
 
 take-apart
 
@@ -50,6 +51,7 @@ guide driver-in-one-go "Take the cover off"
   for        competent
   tool       driver-10 "hexalobular driver 10"
   tool       nut-driver-7 "nut driver 7"
+  tool       torque-driver "torque driver, 0.8 to 0.9 N·m"
 
 take-apart
 
@@ -69,6 +71,7 @@ guide driver-again-in-the-next-step "Take the cover off"
   for        competent
   tool       driver-10 "hexalobular driver 10"
   tool       nut-driver-7 "nut driver 7"
+  tool       torque-driver "torque driver, 0.8 to 0.9 N·m"
 
 take-apart
 
@@ -89,6 +92,7 @@ guide driver-again-behind-the-cover "Take the core out"
   for        competent
   tool       driver-10 "hexalobular driver 10"
   tool       nut-driver-7 "nut driver 7"
+  tool       torque-driver "torque driver, 0.8 to 0.9 N·m"
 
 take-apart
 
@@ -109,6 +113,7 @@ guide words-before-the-second-turn "Take the cover off"
   for        competent
   tool       driver-10 "hexalobular driver 10"
   tool       nut-driver-7 "nut driver 7"
+  tool       torque-driver "torque driver, 0.8 to 0.9 N·m"
 
 take-apart
 
@@ -131,6 +136,7 @@ guide order-allowed "Take the cover off"
   for        competent
   tool       driver-10 "hexalobular driver 10"
   tool       nut-driver-7 "nut driver 7"
+  tool       torque-driver "torque driver, 0.8 to 0.9 N·m"
 
 take-apart
 
@@ -151,6 +157,7 @@ guide driver-to-and-fro-on-the-way-back "Take the cover off"
   for        competent
   tool       driver-10 "hexalobular driver 10"
   tool       nut-driver-7 "nut driver 7"
+  tool       torque-driver "torque driver, 0.8 to 0.9 N·m"
 
 take-apart
 
@@ -175,6 +182,7 @@ guide driver-again-after-a-mark "Take the cover off"
   for        competent
   tool       driver-10 "hexalobular driver 10"
   tool       nut-driver-7 "nut driver 7"
+  tool       torque-driver "torque driver, 0.8 to 0.9 N·m"
 
 take-apart
 
@@ -196,6 +204,7 @@ guide driver-to-and-fro-unnamed "Take the cover off"
   for        competent
   tool       driver-10 "hexalobular driver 10"
   tool       nut-driver-7 "nut driver 7"
+  tool       torque-driver "torque driver, 0.8 to 0.9 N·m"
 
 take-apart
 

@@ -25,6 +25,7 @@ use "convector.mmk"
 guide both-variants "Take the cord set out"
   for        competent
   tool       cross-2 "cross-recess driver 2"
+  tool       torque-driver "torque driver, 1.2 N·m"
 
 take-apart
 
@@ -47,6 +48,7 @@ use "convector.mmk"
 guide one-variant-forgotten "Take the cover off"
   for        competent
   tool       cross-2 "cross-recess driver 2"
+  tool       torque-driver "torque driver, 1.2 N·m"
 
 take-apart
 
@@ -64,6 +66,7 @@ guide for-one-variant-alone "Take the cover off"
   for        competent
   only       uk
   tool       cross-2 "cross-recess driver 2"
+  tool       torque-driver "torque driver, 1.2 N·m"
 
 take-apart
 
@@ -79,6 +82,7 @@ use "convector.mmk"
 guide wrong-in-both-variants "Take the cord set out"
   for        competent
   tool       cross-2 "cross-recess driver 2"
+  tool       torque-driver "torque driver, 1.2 N·m"
 
 take-apart
 

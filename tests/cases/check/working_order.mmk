@@ -24,6 +24,7 @@ guide gasket-laid-before-its-cover "Look at the heater"
   before     unplug mains
   supply     gasket-new "cover gasket", 1 for gasket
   tool       spanner-10 "spanner 10"
+  tool       torque-wrench "torque wrench, 8 N·m"
 
 take-apart
 
@@ -49,6 +50,7 @@ guide gasket-under-its-bolts "Look at the heater"
   before     unplug mains
   supply     gasket-new "cover gasket", 1 for gasket
   tool       spanner-10 "spanner 10"
+  tool       torque-wrench "torque wrench, 8 N·m"
 
 take-apart
 
@@ -69,6 +71,7 @@ guide fuse-in-a-live-heater "Renew the fuse"
   spare      fuse-new "fuse", 1
   supply     gasket-new "cover gasket", 1 for gasket
   tool       spanner-10 "spanner 10"
+  tool       torque-wrench "torque wrench, 8 N·m"
 
 take-apart
 

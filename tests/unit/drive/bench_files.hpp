@@ -28,7 +28,7 @@ inline constexpr const char* good_guide = R"(use "lamp.mmk"
 
 guide open-lamp "Open the lamp"
   for        competent
-  tool       driver-10 "hexalobular driver 10"
+  tool       driver-10 "hexalobular torque driver 10"
 
 take-apart
 
@@ -45,7 +45,7 @@ inline constexpr const char* bad_guide = R"(use "lamp.mmk"
 
 guide shut-lamp "Shut the lamp"
   for        competent
-  tool       driver-10 "hexalobular driver 10"
+  tool       driver-10 "hexalobular torque driver 10"
 
 take-apart
 

@@ -13,7 +13,7 @@ constexpr const char* three_places = R"(use "lamp.mmk"
 
 guide open-lamp "Open the lamp"
   for        competent
-  tool       driver-10 "hexalobular driver 10"
+  tool       driver-10 "hexalobular torque driver 10"
 
 take-apart
 

@@ -12,6 +12,7 @@ kind stored-pressure "stored pressure" is energy
   states     pressurised, relieved
   relieve    pressurised -> relieved by hand from outside takes 30 s
   build-up   relieved -> pressurised by hand or pump from outside takes 60 s
+  moves
   hazard     pressure until relieved on reach
 
 kind hydraulic-accumulator "hydraulic accumulator" is energy
@@ -20,12 +21,15 @@ kind hydraulic-accumulator "hydraulic accumulator" is energy
   prove      relieved -> proved below 1 bar by pressure-gauge from outside takes 15 s
   close-down proved -> relieved by hand from outside takes 15 s
   pressurise relieved -> pressurised by hand or pump from outside takes 60 s
+  live in    pressurised, relieved
+  moves
   hazard     oil-jet until proved on reach
 
 kind lifted-ram "raised hydraulic ram" is energy
   states     raised, lowered
   lower      raised -> lowered by hand from outside takes 30 s
   raise      lowered -> raised by hand from outside takes 30 s
+  moves
   hazard     crushing until lowered on reach
 
 kind boiler-pressure "boiler under pressure" is energy
@@ -36,6 +40,7 @@ kind boiler-pressure "boiler under pressure" is energy
   heat-up    cooled -> hot from outside waits 900 s
   may end in hot, cooled
   live in    hot, cooled
+  moves
   hazard     steam until relieved on reach
 
 kind tyre-pressure "tyre under pressure" is energy
@@ -56,6 +61,7 @@ kind suspended-load "load on a hoist" is energy
   states     lifted, set-down
   set-down   lifted -> set-down by hoist from outside takes 60 s
   lift       set-down -> lifted by hoist from outside takes 60 s
+  moves
   hazard     falling-weight until set-down on reach
 
 kind jacked-vehicle "jacked vehicle" is energy
@@ -74,6 +80,7 @@ kind moving-mechanism "moving mechanism" is energy
   release    still -> stopped by hand from outside takes 5 s
   start      stopped -> running by hand from outside takes 5 s
   may end in running, stopped
+  moves
   hazard     moving-parts until still on reach
 
 kind flywheel "flywheel" is energy
@@ -83,6 +90,7 @@ kind flywheel "flywheel" is energy
   unblock    blocked -> still by locking-pin takes 15 s
   spin-up    still -> turning by hand from outside takes 30 s
   may end in turning, still
+  moves
   hazard     turning-parts until blocked on reach
 
 kind fan-after-run "fan that runs on" is energy

@@ -162,6 +162,7 @@ kind vacuum "vacuum" is energy
   states     evacuated, aired
   break      evacuated -> aired by hand from outside takes 15 s
   build-up   aired -> evacuated by hand or vacuum-pump from outside takes 120 s
+  moves
   hazard     implosion until aired on reach
 
 # Gas is shut off by anyone, but its pipework is for licensed persons only (local law).

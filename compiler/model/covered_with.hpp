@@ -1,4 +1,4 @@
-// What lies under a cover because what it is in does.
+// What lies under a cover because what it is in, or between, does.
 #pragma once
 
 #include "model/model.hpp"
@@ -7,7 +7,9 @@ namespace matchmark::model {
 
 // Gives a part or an energy that has a hazard, and that no line says how it is reached, the lines
 // of the nearest of its carriers that has some: the charge in a board is laid open with the board.
-// Called once, when all lines are read.
+// To what is laid between parts, and that no line says how it is reached, gives the lines of the
+// parts that it ties (not of the one that it ties them `to`): the seal round a rod behind a gland
+// is reached when the gland is off. Called once, when all lines are read.
 void settle_covered_with(Model& model);
 
 } // namespace matchmark::model

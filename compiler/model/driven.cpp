@@ -9,8 +9,18 @@ namespace matchmark::model {
 
 namespace {
 
+// Does the energy that the part holds, or that drives it, come back while its function runs: a
+// pressure that a pump builds up?
+bool is_kept_moving(const Model& model, const Item& item) {
+    const auto moves = [&](ItemId id) {
+        return model.item(id).role == Role::energy && model.kind_of(id).moves;
+    };
+    return std::any_of(item.fed_by.begin(), item.fed_by.end(), moves) ||
+           std::any_of(item.carried.begin(), item.carried.end(), moves);
+}
+
 bool is_driven(const Model& model, const Item& item) {
-    if (model.kind(item.kind).moves)
+    if (model.kind(item.kind).moves || is_kept_moving(model, item))
         return true;
     const auto guards = [&](const ItemRef& ref) { return model.kind_of(ref.item).guards; };
     return std::any_of(item.reach.begin(), item.reach.end(), [&](const ReachClause& clause) {

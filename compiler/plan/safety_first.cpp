@@ -41,10 +41,11 @@ public:
         }
         // A supply is cut, what it made hot or set going is waited for, and only then it is proved
         // dead (29 CFR 1910.147(d)(5) and (6)) and a pressure let out: what is hot under pressure
-        // boils when it is opened (common practice, no source).
+        // boils when it is opened (common practice, no source), and what a pump presses is back
+        // while the pump may run.
         take(left, [&](const Doing& one) {
             return verb_of(one).from_outside && !passing.contains(item_of(one)) && feeds(one) &&
-                   !proves_dead(one);
+                   !proves_dead(one) && !comes_of_running(one);
         });
         take(left, [&](const Doing& one) {
             return verb_of(one).from_outside && passing.contains(item_of(one));
@@ -61,6 +62,9 @@ private:
     }
     [[nodiscard]] bool feeds(const Doing& one) const {
         return !graph_.bench->model->item(item_of(one)).feeds.empty();
+    }
+    [[nodiscard]] bool comes_of_running(const Doing& one) const {
+        return graph_.bench->model->kind_of(item_of(one)).moves;
     }
     [[nodiscard]] const model::Verb& verb_of(const Doing& one) const {
         return graph_.bench->model->kind_of(item_of(one)).verbs[graph_.tasks[one.task].verb];

@@ -124,3 +124,74 @@ step open "Take the cover off"
 
 put-back
   derived
+
+--- log-splitter
+device log-splitter "Log splitter"
+
+energy mains "mains lead" kind mains-cord 230 V
+  feeds      motor
+part frame "frame"
+part motor "motor" in frame
+part pump "gear pump" in frame
+part cylinder "cylinder" in frame
+part gland "gland" in cylinder
+fastener gland-screws "gland screw" 4 x screw M8 x 25, hexagon 6
+  holds      gland to cylinder
+  torque     20 N.m
+part rod "rod" in cylinder
+  behind     gland
+bond rod-seal "rod seal" kind o-ring
+  joins      rod to cylinder
+energy pressure "oil under pressure" kind hydraulic-accumulator
+  feeds      cylinder
+function splits "It splits a log, and no oil comes out at the rod"
+  through    motor, pump, cylinder, rod-seal, rod
+
+--- pressure-let-out-and-its-pump-plugged-in
+use "log-splitter.mmk"
+guide pressure-let-out-and-its-pump-plugged-in "Renew the rod seal"
+  for        competent
+  before     relieve pressure
+  before     prove pressure with gauge
+  supply     rod-seal-new "rod seal", 1 for rod-seal
+  tool       gauge "pressure gauge"
+  tool       key-6 "hexagon key 6"
+  tool       torque-wrench "torque wrench, 20 N·m"
+
+take-apart
+
+step open "Take the gland off"
+  undo       gland-screws with key-6
+  # error 3-8 [still-live] under power here
+  remove     gland
+  lift       rod-seal
+
+put-back
+  derived
+
+test try-splits "It splits a log, and no oil comes out at the rod"
+  when       rod-seal seated
+  proves     splits
+
+--- seal-lifted-from-behind-the-gland
+use "log-splitter.mmk"
+guide seal-lifted-from-behind-the-gland "Renew the rod seal"
+  for        competent
+  before     unplug mains
+  before     relieve pressure
+  before     prove pressure with gauge
+  supply     rod-seal-new "rod seal", 1 for rod-seal
+  tool       gauge "pressure gauge"
+
+take-apart
+
+step open "Lift the seal"
+  # error 3-6 [out-of-reach] cannot be got at here
+  lift       rod-seal
+
+put-back
+  derived
+
+test try-splits "It splits a log, and no oil comes out at the rod"
+  when       rod-seal seated
+  proves     splits

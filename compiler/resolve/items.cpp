@@ -1,5 +1,6 @@
 // The names, kinds and counts of parts, fasteners, connectors, bonds, fluids and energies.
 #include "model/role_words.hpp"
+#include "model/spelling.hpp"
 #include "resolve/stages.hpp"
 #include "resolve/values.hpp"
 
@@ -46,12 +47,24 @@ model::SpecPhrase read_phrase(Context& context, Reader& reader) {
     return phrase;
 }
 
+// By its name, or by its title: `hexagon-socket` is drive `hexagon`.
+const model::Drive* drive_named(const Context& context, const std::string& word) {
+    const auto& drives = context.model.drives;
+    if (const auto named = context.drives.find(word))
+        return &drives[named->index];
+    const auto titled = std::find_if(drives.begin(), drives.end(), [&](const auto& drive) {
+        return word.find('-') != std::string::npos && model::spaced(word) == drive.title;
+    });
+    return titled == drives.end() ? nullptr : &*titled;
+}
+
 void read_drive(const Context& context, Item& item, const model::SpecPhrase& phrase) {
     for (std::size_t i = 0; i < phrase.words.size(); ++i) {
-        if (!context.drives.find(phrase.words[i]))
+        const model::Drive* drive = drive_named(context, phrase.words[i]);
+        if (drive == nullptr)
             continue;
         model::Bolt& bolt = item.bolt.edit();
-        bolt.drive = phrase.words[i];
+        bolt.drive = drive->name;
         if (i + 1 < phrase.words.size())
             bolt.drive_size = phrase.words[i + 1];
         if (bolt.drive_size.empty() && !phrase.quantities.empty()) {

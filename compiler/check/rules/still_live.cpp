@@ -10,25 +10,27 @@ namespace matchmark::check::rules {
 namespace {
 
 void find_still_live(const Walk& walk, std::vector<Diagnostic>& findings) {
-    each_refusal<bench::StillLive>(
-        walk, [&](const Trouble& trouble, const bench::StillLive& reason) {
-            const bench::Act& act = act_of(walk, trouble);
-            const model::Kind& kind = walk.model.kind_of(act.item);
-            const std::string done =
-                bench::is_taken_back(kind, kind.verbs[act.verb])
-                    ? model::with_kind(walk.model, act.item) + " cannot be made safe"
-                    : item_is(walk, act.item) + " worked on";
-            Diagnostic finding =
-                refused(walk, trouble,
-                        fmt::format("{}{} while `{}` is live", danger_of(walk.model, reason.source),
-                                    done, walk.model.item(reason.fed).name));
-            finding.label = "under power here";
-            finding.why =
-                fmt::format("{} still feeds `{}`", model::with_kind(walk.model, reason.source),
-                            walk.model.item(reason.fed).name);
-            finding.related.push_back({walk.model.item(reason.source).span, "the source"});
-            findings.push_back(std::move(finding));
-        });
+    each_refusal<bench::StillLive>(walk, [&](const Trouble& trouble,
+                                             const bench::StillLive& reason) {
+        const bench::Act& act = act_of(walk, trouble);
+        const model::Kind& kind = walk.model.kind_of(act.item);
+        const std::string done =
+            bench::is_taken_back(kind, kind.verbs[act.verb])
+                ? model::with_kind(walk.model, act.item) + " cannot be made safe"
+                : item_is(walk, act.item) + " worked on";
+        const auto& drives = walk.model.item(reason.source).drives;
+        const bool driven = std::find(drives.begin(), drives.end(), reason.fed) != drives.end();
+        Diagnostic finding = refused(
+            walk, trouble,
+            fmt::format("{}{} while `{}` {}", danger_of(walk.model, reason.source), done,
+                        walk.model.item(reason.fed).name, driven ? "may be set going" : "is live"));
+        finding.label = "under power here";
+        finding.why =
+            fmt::format("{} still feeds {}`{}`", model::with_kind(walk.model, reason.source),
+                        driven ? "what drives " : "", walk.model.item(reason.fed).name);
+        finding.related.push_back({walk.model.item(reason.source).span, "the source"});
+        findings.push_back(std::move(finding));
+    });
 }
 
 } // namespace

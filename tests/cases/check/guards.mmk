@@ -135,7 +135,7 @@ part motor "motor" in frame
 part pump "gear pump" in frame
 part cylinder "cylinder" in frame
 part gland "gland" in cylinder
-fastener gland-screws "gland screw" 4 x screw M8 x 25, hexagon 6
+fastener gland-screws "gland screw" 4 x screw M8 x 25, hexagon-socket 6
   holds      gland to cylinder
   torque     20 N.m
 part rod "rod" in cylinder

@@ -249,7 +249,7 @@ void add_guide(Disk& disk, Captured& all, const capture::Job& job, const std::st
     const plan::WayIn way = way_of(on, all.description, job);
     if (way.acts.empty() || !job.goal)
         return;
-    plan::DraftGoal goal{job.verb, {}, ""};
+    plan::DraftGoal goal{job.verb, {}};
     for (std::uint32_t i = 0; i < on.model->items.size(); ++i) {
         if (on.model->items[i].name == all.description.pieces[*job.goal].name)
             goal.items.push_back(model::ItemId{i});

@@ -373,7 +373,9 @@ std::string Writer::text(const std::string& use) {
         "# Drafted from the device. Change the words in `text:`, and add what only a "
         "person knows.\nuse \"{}\"\n\nguide {} {}\n",
         use, draft_name(model_, goal_),
-        model::in_quotes(model::capitalised(model::spaced(goal_.verb)) + " " + model::list(names)));
+        model::in_quotes(goal_.name.empty() ? model::capitalised(model::spaced(goal_.verb)) + " " +
+                                                  model::list(names)
+                                            : model::capitalised(model::spaced(goal_.name))));
     text += goals + "  for " + reader() + "\n";
     if (!goal_.only.empty())
         text += "  only " + goal_.only + "\n";
@@ -388,6 +390,8 @@ std::string Writer::text(const std::string& use) {
 } // namespace
 
 std::string draft_name(const Model& model, const DraftGoal& goal) {
+    if (!goal.name.empty())
+        return goal.name;
     std::string name = goal.verb;
     for (const ItemId id : goal.items)
         name += "-" + model.item(id).name;

@@ -12,10 +12,11 @@ namespace matchmark::plan {
 struct DraftGoal {
     std::string verb; // replace, or a verb of the items' kinds
     std::vector<model::ItemId> items;
-    std::string only; // the variant that the guide is for; empty: all
+    std::string only = {}; // the variant that the guide is for; empty: all
+    std::string name = {}; // of the guide; empty: made of what is done to what
 };
 
-// "replace-cell"
+// The one that the goal gives, or "replace-cell".
 std::string draft_name(const model::Model& model, const DraftGoal& goal);
 
 // The text of a guide in the language, not in canonical layout. `use`: the device's file as seen

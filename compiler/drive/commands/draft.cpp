@@ -147,7 +147,7 @@ int draft_guide(const DraftOptions& options, Terminal& terminal) {
     }
     auto device = std::get<DeviceGoal>(read);
     const model::Model& model = device.done.model;
-    plan::DraftGoal goal{words.verb, device.goal.items, ""};
+    plan::DraftGoal goal{words.verb, device.goal.items};
     if (!can_be_done(model, goal, terminal)) {
         return exit_failed;
     }

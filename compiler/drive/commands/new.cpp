@@ -20,7 +20,7 @@ namespace {
 
 constexpr const char* new_command = "new";
 constexpr std::size_t most_tries =
-    12; // drafts of a guide that are checked before the empty one is taken
+    12; // drafts of a guide that are checked before one without steps is taken
 
 // A name is a letter of any script, then letters, digits and hyphens; what is not ASCII is left to
 // the parser.
@@ -75,14 +75,20 @@ std::optional<std::string> new_guide_text(const NewOptions& options, const std::
         return std::nullopt;
     }
     const std::string use = seen_from(path, files->front().path);
-    std::vector<std::string> drafts = guide_drafts(*device, options.name, use);
-    for (std::size_t i = 0; i + 1 < drafts.size() && i < most_tries; ++i) {
-        MendedDraft mended = mended_draft(terminal.disk, path, tidied_text(drafts[i]));
+    const bench::Bench on{&device->model, 0};
+    std::vector<model::ItemId> parts = parts_by_depth(on);
+    parts.resize(std::min(parts.size(), most_tries));
+    for (const model::ItemId part : parts) {
+        const auto draft = guide_to(on, part, options.name, use);
+        if (!draft) {
+            continue;
+        }
+        MendedDraft mended = mended_draft(terminal.disk, path, tidied_text(*draft));
         if (mended.done.findings.empty()) {
             return std::move(mended.text);
         }
     }
-    return tidied_text(drafts.back());
+    return tidied_text(guide_without_steps(options.name, use));
 }
 
 } // namespace

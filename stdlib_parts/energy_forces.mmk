@@ -13,6 +13,7 @@ kind stored-pressure "stored pressure" is energy
   relieve    pressurised -> relieved by hand from outside takes 30 s
   build-up   relieved -> pressurised by hand or pump from outside takes 60 s
   moves
+  runs out
   hazard     pressure until relieved on reach
 
 kind hydraulic-accumulator "hydraulic accumulator" is energy
@@ -23,6 +24,7 @@ kind hydraulic-accumulator "hydraulic accumulator" is energy
   pressurise relieved -> pressurised by hand or pump from outside takes 60 s
   live in    pressurised, relieved
   moves
+  runs out
   hazard     oil-jet until proved on reach
 
 kind lifted-ram "raised hydraulic ram" is energy
@@ -30,6 +32,7 @@ kind lifted-ram "raised hydraulic ram" is energy
   lower      raised -> lowered by hand from outside takes 30 s
   raise      lowered -> raised by hand from outside takes 30 s
   moves
+  runs out
   hazard     crushing until lowered on reach
 
 kind boiler-pressure "boiler under pressure" is energy
@@ -41,6 +44,7 @@ kind boiler-pressure "boiler under pressure" is energy
   may end in hot, cooled
   live in    hot, cooled
   moves
+  runs out
   hazard     steam until relieved on reach
 
 kind tyre-pressure "tyre under pressure" is energy
@@ -80,6 +84,7 @@ kind moving-mechanism "moving mechanism" is energy
   release    still -> stopped by hand from outside takes 5 s
   start      stopped -> running by hand from outside takes 5 s
   may end in running, stopped
+  live in    running, stopped
   moves
   hazard     moving-parts until still on reach
 
@@ -91,7 +96,7 @@ kind flywheel "flywheel" is energy
   spin-up    still -> turning by hand from outside takes 30 s
   may end in turning, still
   moves
-  hazard     turning-parts until blocked on reach
+  hazard     turning-parts until still, blocked on reach
 
 kind fan-after-run "fan that runs on" is energy
   states     turning, still

@@ -110,12 +110,14 @@ kind key-cap "key cap" is part
 
 # A heavy part: two persons or a hoist above 25 kg.
 kind heavy-part "heavy part" is part
-  states     in, slung, out
-  sling      in -> slung by hoist takes 120 s
-  unsling    slung -> in by hoist takes 60 s
-  lift-out   slung -> out by hoist takes 120 s
-  set-in     out -> slung by hoist takes 180 s
-  present in in, slung
+  states     in, out
+  also       unslung, slung
+  sling      unslung -> slung by hoist takes 120 s
+  unsling    slung -> unslung by hoist takes 60 s
+  lift-out   in -> out by hoist takes 120 s
+  set-in     out -> in by hoist takes 180 s
+  needs      slung to lift-out
+  needs      slung to set-in
   hazard     heavy-load until slung on touch
 
 # Glass

@@ -22,7 +22,9 @@ kind torsion-spring "torsion spring" is part
   wind-up    free -> held by winding-bar takes 30 s
   remove     in -> out by hand takes 6 s
   fit        out -> in by hand takes 10 s
-  hazard     spring-force until held, free on touch
+  needs      free to remove
+  needs      free to fit
+  hazard     spring-force until free on touch
 
 kind extension-spring "extension spring" is part
   states     in, out

@@ -6,12 +6,16 @@
 
 #include <map>
 #include <string>
+#include <utility>
 
 namespace matchmark::drive {
 
 class OverlayDisk final : public Disk {
 public:
     explicit OverlayDisk(Disk& below) : below_(below) {}
+
+    // Back to what `changed` said earlier.
+    void restore(std::map<std::string, std::string> changed) { changed_ = std::move(changed); }
 
     // By folded path; the text that stands in place of the file's.
     [[nodiscard]] const std::map<std::string, std::string>& changed() const { return changed_; }

@@ -83,15 +83,19 @@ std::vector<ItemId> parts_behind(const Model& model, const Item& joint) {
     return parts;
 }
 
-// What stands in these very parts: a machine carries its tank, and no joint of it lets that out.
+// What stands in these very parts, or presses in them: a machine carries its tank, and no joint of
+// it lets that out.
 Emptied run_out_of(const Model& model, const Item& joint) {
     Emptied found;
+    const auto add = [&](ItemId id) {
+        const Kind& kind = model.kind_of(id);
+        if (const auto emptied = kind.runs_out ? emptied_state(kind) : std::nullopt)
+            found.emplace_back(id, *emptied);
+    };
     for (const ItemId part : parts_behind(model, joint)) {
-        for (const ItemId fluid : model.item(part).carried) {
-            const Kind& kind = model.kind_of(fluid);
-            if (const auto emptied = kind.runs_out ? emptied_state(kind) : std::nullopt)
-                found.emplace_back(fluid, *emptied);
-        }
+        const Item& item = model.item(part);
+        std::for_each(item.carried.begin(), item.carried.end(), add);
+        std::for_each(item.fed_by.begin(), item.fed_by.end(), add);
     }
     return found;
 }

@@ -41,7 +41,9 @@ bool lays(const Model& model, const Action& action) {
         return false;
     const model::Target& target = action.targets.front();
     const model::Kind& kind = model.kind_of(target.ref.item);
-    return kind.laid_first && model::contains(kind.binds, kind.verbs[target.verb].to);
+    const model::Verb& verb = kind.verbs[target.verb];
+    // Glue that is laid is set once the part is there.
+    return kind.laid_first && model::contains(kind.binds, verb.to) && (verb.from & kind.binds) == 0;
 }
 
 struct ActPlace {
@@ -265,11 +267,27 @@ void restore_last(const Model& model, std::vector<Step>& steps) {
         steps.push_back(std::move(step));
 }
 
+// What a machine builds up by itself comes after the supply that runs it: "Plug in the mains and
+// build up the air".
+void build_up_last(const Model& model, std::vector<Step>& steps) {
+    for (Step& step : steps) {
+        const auto restores = [&](const Action& action) {
+            return source_of(model, action).known();
+        };
+        const auto tail =
+            std::find_if_not(step.actions.rbegin(), step.actions.rend(), restores).base();
+        std::stable_partition(tail, step.actions.end(), [&](const Action& action) {
+            return !model.kind_of(source_of(model, action)).moves;
+        });
+    }
+}
+
 } // namespace
 
 void put_in_working_order(const Model& model, const WayBackStart& start, std::vector<Step>& steps) {
     lay_first(model, start, steps);
     restore_last(model, steps);
+    build_up_last(model, steps);
     std::erase_if(steps, [](const Step& step) {
         return step.actions.empty() && step.title.empty() && step.prose.empty() &&
                step.photos.empty();

@@ -44,6 +44,9 @@ struct Candidate {
 // and is changed.
 void mend_one(Mending& mending, const Input& input, bool all, std::string* standard_input) {
     std::vector<Candidate> candidates;
+    const auto changed_before = mending.disk.changed();
+    const std::string text_before = standard_input == nullptr ? std::string() : *standard_input;
+    const std::size_t mended_before = mending.mended.size();
     for (int round = 0;; ++round) {
         Compilation done = compile(mending.disk, input.path, standard_input);
         const Mended mended = round < most_rounds && !done.unreadable
@@ -59,6 +62,14 @@ void mend_one(Mending& mending, const Input& input, bool all, std::string* stand
                     mending.mended_keys.insert(candidate.identity).second) {
                     mending.mended.push_back(candidate.line);
                 }
+            }
+            // Edits that only chase each other leave the author's text alone.
+            if (round > 0 && mending.mended.size() == mended_before) {
+                mending.disk.restore(changed_before);
+                if (standard_input != nullptr) {
+                    *standard_input = text_before;
+                }
+                done = compile(mending.disk, input.path, standard_input);
             }
             mending.unreadable = mending.unreadable || done.unreadable;
             mending.left.add(reported(done.sources, done.findings, true));

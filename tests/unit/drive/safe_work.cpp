@@ -150,7 +150,7 @@ test tight "It is tight"
     desk.disk.files["receiver.mmk"] = receiver;
     CHECK(desk.run({"check", "receiver.mmk"}) == 1);
     INFO(desk.out);
-    CHECK(desk.told("`air` (stored pressure) is not made safe"));
+    CHECK(desk.told("`union` (pipe union) needs `air` `relieved` first"));
     CHECK(desk.told("nothing says where `stray` (stored pressure) is"));
     CHECK(desk.run({"mend", "receiver.mmk"}) == 0);
     const std::string& mended = desk.disk.files["receiver.mmk"];

@@ -46,15 +46,16 @@ test leak "It holds 5 kPa for 30 s"
 
 } // namespace
 
-TEST_CASE(
-    "new glue comes with the stage that lays it, and a rating is tried on the closed device") {
+TEST_CASE("new glue comes with the stage that lays it and is set on the part, and a rating is "
+          "tried on the closed device") {
     Desk desk;
     desk.disk.files["reader.mmk"] = reader;
     CHECK(desk.run({"check", "reader.mmk"}) == 0);
     REQUIRE(desk.run({"expand", "reader.mmk"}) == 0);
     const std::string text = desk.out;
-    CHECK(text.find("stick      frame-glue with glue-new\n  cure       frame-glue\n") !=
-          std::string::npos);
+    INFO(text);
+    CHECK(text.find("stick      frame-glue with glue-new\n  shut       display\n  cure       "
+                    "frame-glue\n") != std::string::npos);
     const auto fastened = text.find("fasten     frame-screws");
     REQUIRE(fastened != std::string::npos);
     CHECK(text.find("test leak") > fastened);

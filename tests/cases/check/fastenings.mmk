@@ -312,6 +312,7 @@ put-back
 
 step close "Put the lid on"
   fit        lid
+  # error 3-8 [other-torque] which of the two?
   # error 3-8 [torque-too-high] shears here
   fasten     lid-screws with driver-6 to 2.0 N.m
 
@@ -434,3 +435,40 @@ step open "Take the cap off"
 
 put-back
   derived
+
+--- a-torque-that-the-device-does-not-say
+use "clamp-frame.mmk"
+guide a-torque-that-the-device-does-not-say "Take the cap off"
+  for        competent
+  tool       driver-10 "hexalobular torque driver 10"
+
+take-apart
+
+step open "Take the cap off"
+  undo       cap-screws with driver-10
+  remove     cap
+
+put-back
+
+step close "Put the cap on"
+  fit        cap
+  # error 3-8 [other-torque] which of the two?
+  fasten     cap-screws with driver-10 to 0.08 N.m
+
+--- a-torque-that-is-rounded
+use "clamp-frame.mmk"
+guide a-torque-that-is-rounded "Take the cap off"
+  for        competent
+  tool       driver-10 "hexalobular torque driver 10"
+
+take-apart
+
+step open "Take the cap off"
+  undo       cap-screws with driver-10
+  remove     cap
+
+put-back
+
+step close "Put the cap on"
+  fit        cap
+  fasten     cap-screws with driver-10 to 0.82 N.m

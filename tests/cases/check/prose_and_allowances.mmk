@@ -139,6 +139,7 @@ put-back
 step close "Put the lid on"
   fit        lid
   # allow torque-too-high: class 12.9 screws, by the maker's sheet
+  # error 3-8 [other-torque] which of the two?
   fasten     lid-screws with driver-20 to 9 N.m
 
 --- allowed-without-a-reason
@@ -160,6 +161,7 @@ step close "Put the lid on"
   fit        lid
   # error 3-25 [unused-allowance] `torque-too-high` is allowed for no reason; write `# allow torque-too-high: ` and the reason
   # allow torque-too-high
+  # error 3-8 [other-torque] which of the two?
   # error 3-8 [torque-too-high] shears here
   fasten     lid-screws with driver-20 to 9 N.m
 
@@ -182,6 +184,7 @@ step close "Put the lid on"
   fit        lid
   # warning 3-43 [unused-allowance] there is no rule `torque-to-high` to allow; write `torque-too-high`
   # allow torque-to-high: class 12.9 screws
+  # error 3-8 [other-torque] which of the two?
   # error 3-8 [torque-too-high] shears here
   fasten     lid-screws with driver-20 to 9 N.m
 

@@ -340,3 +340,35 @@ step open "Take the lid off"
 put-back
   # error 3-9 [hazard-not-cleared] works near it
   derived
+
+--- valve-amplifier
+device valve-amplifier "Valve amplifier"
+
+energy mains "mains" kind mains-cord 230 V
+  feeds      transformer
+part chassis "chassis"
+part transformer "mains transformer" kind transformer in chassis
+  feeds      valve-board
+part valve-board "valve board" kind circuit-board in chassis
+
+--- fed-and-feeding-as-a-store-does
+# advice elsewhere [feeds-on] live with its supply cut, as this says
+use "valve-amplifier.mmk"
+guide fed-and-feeding-as-a-store-does "Take the board out"
+  goal       remove valve-board
+  for        competent
+  before     unplug mains
+
+take-apart
+
+step out "Take the transformer out"
+  remove     transformer
+
+step board-out "Take the board out"
+  remove     valve-board
+
+put-back
+  derived
+
+test plays "It plays"
+  proves     valve-board

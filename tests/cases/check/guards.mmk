@@ -195,3 +195,33 @@ put-back
 test try-splits "It splits a log, and no oil comes out at the rod"
   when       rod-seal seated
   proves     splits
+
+--- chain-saw
+device chain-saw "Chain saw"
+
+part body "body"
+part chain "saw chain" kind chain
+part cover "sprocket cover" kind guard
+  covers     chain
+fastener cover-nuts "cover nut" 2 x nut M8, hexagon-head 13
+  holds      cover to body
+  torque     20 N.m
+function cutting "The chain cuts"
+  through    body, chain
+
+--- guarded-and-driven-by-nothing
+# warning elsewhere [driven-by-nothing] by what?
+use "chain-saw.mmk"
+guide guarded-and-driven-by-nothing "Look at the chain"
+  for        competent
+  tool       spanner-13 "spanner 13"
+  tool       torque-wrench "torque wrench, 20 N·m"
+
+take-apart
+
+step open "Take the cover off"
+  undo       cover-nuts with spanner-13
+  remove     cover
+
+put-back
+  derived

@@ -25,7 +25,7 @@ GUIDE = """use "lamp.mmk"
 
 guide open-lamp "Open the lamp"
   for        competent
-  tool       driver-10 "hexalobular driver 10"
+  tool       driver-10 "hexalobular torque driver 10"
 
 take-apart
 

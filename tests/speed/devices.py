@@ -67,9 +67,9 @@ use "cabinet.mmk"
 
 guide overhaul "Take all boards out"
   goal       remove board-0
-  tool       driver-8 "hexalobular driver 8"
-  tool       driver-10 "hexalobular driver 10"
-  tool       driver-20 "hexalobular driver 20"
+  tool       driver-8 "hexalobular torque driver 8"
+  tool       driver-10 "hexalobular torque driver 10"
+  tool       driver-20 "hexalobular torque driver 20"
 """
     text += "".join(f"  before     discharge cell-{n} below 25 %\n" for n in range(bays))
     text += "\ntake-apart\n"

@@ -34,7 +34,7 @@ def guide(drawers, words):
 
 guide clear "Take out all drawers"
   goal       remove drawer-0
-  tool       driver "hexalobular driver 10"
+  tool       driver "hexalobular torque driver 10"
 
 take-apart
 """

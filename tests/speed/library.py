@@ -83,7 +83,7 @@ guide renew-{name} "Renew the {words}"
   for        competent
   before     discharge cell below 25 %
   spare      {name}-new "{words}", 1, {5 + number % 40}.{n}0 EUR for {name}
-  tool       driver-6 "hexalobular driver 6"
+  tool       driver-6 "hexalobular torque driver 6"
   tool       driver-0 "cross-recess driver 0"
   text: The {words} has stopped, or stops after {2 + number % 9} minutes.
 

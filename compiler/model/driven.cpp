@@ -70,8 +70,10 @@ void settle_driven(Model& model) {
         more = false;
         for (const Function& function : model.functions) {
             const std::vector<ItemId> driven = driven_on(model, function);
+            if (driven.empty())
+                continue; // of most functions, which would be asked of each source
             for (const ItemId source : model.sources) {
-                if (!driven.empty() && feeds_some_of(model.item(source), function.through))
+                if (feeds_some_of(model.item(source), function.through))
                     more = feed_more(model, source, driven) || more;
             }
         }

@@ -22,12 +22,7 @@ bool is_kept_moving(const Model& model, const Item& item) {
 bool is_driven(const Model& model, const Item& item) {
     if (model.kind(item.kind).moves || is_kept_moving(model, item))
         return true;
-    const auto guards = [&](const ItemRef& ref) { return model.kind_of(ref.item).guards; };
-    return std::any_of(item.reach.begin(), item.reach.end(), [&](const ReachClause& clause) {
-        return std::any_of(clause.ways.begin(), clause.ways.end(), [&](const auto& way) {
-            return std::any_of(way.begin(), way.end(), guards);
-        });
-    });
+    return guard_of(model, item).known();
 }
 
 bool feeds_some_of(const Item& source, const std::vector<ItemId>& path) {
@@ -62,6 +57,18 @@ bool feed_more(Model& model, ItemId source, const std::vector<ItemId>& driven) {
 }
 
 } // namespace
+
+ItemId guard_of(const Model& model, const Item& part) {
+    for (const ReachClause& clause : part.reach) {
+        for (const auto& way : clause.ways) {
+            for (const ItemRef& ref : way) {
+                if (model.kind_of(ref.item).guards)
+                    return ref.item;
+            }
+        }
+    }
+    return {};
+}
 
 void settle_driven(Model& model) {
     bool found = false;

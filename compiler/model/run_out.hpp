@@ -5,8 +5,8 @@
 
 namespace matchmark::model {
 
-// The state of the fluid in which none of it is there any more; nothing when it always is, or is
-// not there in an assembled device.
+// The state of the fluid, or of the pressure, in which none of it is there any more; nothing when
+// it always is, or is not there in an assembled device.
 std::optional<StateId> emptied_state(const Kind& fluid);
 
 // The fasteners that hold two of the parts that the tie touches, in whatever variant: they press a

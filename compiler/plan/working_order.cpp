@@ -227,6 +227,17 @@ std::optional<ActPlace> next_to_ask(const Model& model, const std::vector<Step>&
     return std::nullopt;
 }
 
+// Two sources that the same action waits for stand before it in either order.
+bool only_restored_between(const Model& model, const std::vector<Step>& steps, ActPlace from,
+                           ActPlace to) {
+    if (from.step != to.step)
+        return false;
+    const auto begin = steps[from.step].actions.begin();
+    return std::all_of(begin + static_cast<std::ptrdiff_t>(from.action) + 1,
+                       begin + static_cast<std::ptrdiff_t>(to.action),
+                       [&](const Action& action) { return source_of(model, action).known(); });
+}
+
 // A source that was isolated half way in is restored when all else is back, not half way out; what
 // waits for it has it right before.
 void restore_last(const Model& model, std::vector<Step>& steps) {
@@ -240,8 +251,7 @@ void restore_last(const Model& model, std::vector<Step>& steps) {
                 continue;
             }
             if (const auto asked = next_to_ask(model, steps, {s, a})) {
-                const bool is_next = asked->step == s && asked->action == a + 1;
-                if (is_next)
+                if (only_restored_between(model, steps, {s, a}, *asked))
                     ++a;
                 else
                     move_action(steps, {s, a},

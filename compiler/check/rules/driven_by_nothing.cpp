@@ -1,5 +1,6 @@
 // A function that moves what a guard covers, and that nothing is said to drive.
 #include "check/troubles.hpp"
+#include "model/driven.hpp"
 
 #include <algorithm>
 #include <fmt/core.h>
@@ -8,21 +9,7 @@ namespace matchmark::check::rules {
 
 namespace {
 
-using model::Item;
 using model::ItemId;
-
-// The guard, if the part lies behind one.
-ItemId guard_of(const model::Model& model, ItemId part) {
-    for (const model::ReachClause& clause : model.item(part).reach) {
-        for (const auto& way : clause.ways) {
-            for (const model::ItemRef& ref : way) {
-                if (model.kind_of(ref.item).guards)
-                    return ref.item;
-            }
-        }
-    }
-    return {};
-}
 
 bool is_fed(const model::Model& model, ItemId id) {
     for (ItemId at = id; at.known(); at = model.item(at).carrier) {
@@ -35,8 +22,9 @@ bool is_fed(const model::Model& model, ItemId id) {
 void find_driven_by_nothing(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (const model::Function& function : walk.model.functions) {
         const auto& path = function.through;
-        const auto guarded = std::find_if(
-            path.begin(), path.end(), [&](ItemId id) { return guard_of(walk.model, id).known(); });
+        const auto guarded = std::find_if(path.begin(), path.end(), [&](ItemId id) {
+            return model::guard_of(walk.model, walk.model.item(id)).known();
+        });
         if (function.is_rating || guarded == path.end() ||
             std::any_of(path.begin(), path.end(),
                         [&](ItemId id) { return is_fed(walk.model, id); }))
@@ -47,7 +35,8 @@ void find_driven_by_nothing(const Walk& walk, std::vector<Diagnostic>& findings)
         finding.primary = function.span;
         finding.label = "by what?";
         finding.related.push_back(
-            {walk.model.item(guard_of(walk.model, *guarded)).span, "a guard covers what moves"});
+            {walk.model.item(model::guard_of(walk.model, walk.model.item(*guarded))).span,
+             "a guard covers what moves"});
         finding.why = "a test of it counts as done at rest, with the guard on or off";
         finding.help = "declare what drives it: an `energy` that `feeds` a part of its path, such "
                        "as a supply, or an engine as `kind moving-mechanism`";

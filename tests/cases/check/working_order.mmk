@@ -155,3 +155,67 @@ put-back
 
 test try-pump "It pumps"
   proves     pump
+
+--- twin-pump
+device twin-pump "Pump with two inlets"
+
+energy power "mains" kind mains-cord 230 V
+  feeds      motor
+energy tap "inlet tap" kind water-supply
+  feeds      housing, rotor
+energy tap-2 "second inlet tap" kind water-supply
+  feeds      housing, rotor
+part base "base"
+part motor "motor" in base
+part housing "pump housing" in base
+part lid "housing lid"
+  covers     rotor
+fastener lid-screws "lid screw" 4 x screw M5 x 16, hexalobular 25, pan
+  holds      lid to housing
+part rotor "rotor" kind impeller
+  needs      sump drained to remove
+fastener rotor-nut "rotor nut" 1 x nut M8, hexagon-head 13
+  holds      rotor to base
+fluid sump "water in the housing" in housing 2 l kind water
+  needs      tap shut-off to drain
+  needs      tap-2 shut-off to drain
+function pump "It pumps"
+  through    motor, rotor
+
+--- two-taps-shut-and-not-drained-while-it-is-filled
+use "twin-pump.mmk"
+
+guide two-taps-shut-and-not-drained-while-it-is-filled "Replace the rotor"
+  goal       replace rotor with rotor-new
+  for        competent
+  before     unplug power
+  before     turn-off tap
+  before     turn-off tap-2
+  spare      rotor-new "rotor", 1 for rotor
+  tool       hexalobular-driver-25 "hexalobular driver 25"
+  tool       spanner-13 "spanner 13"
+  text: The pump turns and no water comes.
+
+take-apart
+
+step remove-lid "Remove the housing lid"
+  drain      sump
+  undo       lid-screws with hexalobular-driver-25
+  remove     lid
+
+step remove-rotor "Remove the rotor"
+  undo       rotor-nut with spanner-13
+  drain      tap
+  drain      tap-2
+  remove     rotor
+
+work
+
+step renew "Take the new one"
+  replace    rotor with rotor-new
+
+put-back
+  derived
+
+test try-pump "It pumps"
+  proves     pump

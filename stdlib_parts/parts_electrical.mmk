@@ -8,6 +8,7 @@ kind circuit-board "circuit board" is part
   states     in, out
   remove     in -> out by hand takes 4 s
   fit        out -> in by hand takes 4 s
+  passes on
   waste      electronic-waste
   notice: Static charge destroys circuits without a sign. Wear an earthed wrist strap. Hold
     the board by its edges.
@@ -20,6 +21,7 @@ kind static-sensitive-board "board sensitive to static charge" is part
   unearth    earthed -> open-to-charge by hand from outside takes 5 s
   remove     in -> out by hand takes 4 s
   fit        out -> in by hand takes 4 s
+  passes on
   may end in earthed
   hazard     static until earthed on touch
   waste      electronic-waste
@@ -28,6 +30,7 @@ kind plug-in-card "plug-in card" is part
   states     in, out
   remove     in -> out by hand takes 6 s
   fit        out -> in by hand takes 6 s
+  passes on
   waste      electronic-waste
 
 kind memory-module "memory module" is part
@@ -96,42 +99,49 @@ kind switch "switch" is part
   states     in, out
   remove     in -> out by hand takes 4 s
   fit        out -> in by hand takes 4 s
+  passes on
   waste      electronic-waste
 
 kind sensor "sensor" is part
   states     in, out
   remove     in -> out by hand takes 5 s
   fit        out -> in by hand takes 6 s
+  passes on
   waste      electronic-waste
 
 kind relay "relay" is part
   states     in, out
   pull-out   in -> out by hand takes 5 s
   plug-in    out -> in by hand takes 5 s
+  passes on
   waste      electronic-waste
 
 kind lead "lead" is part
   states     in, out
   remove     in -> out by hand takes 4 s
   fit        out -> in by hand takes 8 s
+  passes on
   notice: A sharp bend breaks the conductor inside. Lay the lead back along its old way.
 
 kind cable "cable" is part
   states     in, out
   remove     in -> out by hand takes 6 s
   fit        out -> in by hand takes 10 s
+  passes on
   notice: A sharp bend breaks the conductor inside. Lay the cable back along its old way.
 
 kind wiring-loom "wiring loom" is part
   states     in, out
   remove     in -> out by hand takes 30 s
   fit        out -> in by hand takes 60 s
+  passes on
   notice: A wire across an edge chafes. Lay the loom back into every clip.
 
 kind fuse-link "fuse link" is part
   states     in, out
   remove     in -> out by hand or fuse-puller takes 4 s
   fit        out -> in by hand or fuse-puller takes 4 s
+  passes on
   warning: A larger fuse lets a fault start a fire. Use only the rating that is printed beside
     the holder.
 
@@ -139,6 +149,7 @@ kind thermal-cutout "thermal cut-out" is part
   states     in, out
   remove     in -> out by hand takes 6 s
   fit        out -> in by hand takes 8 s
+  passes on
   one use
   warning: A bridged cut-out lets a fault start a fire. Fit one of the same temperature.
 
@@ -146,6 +157,7 @@ kind thermostat "thermostat" is part
   states     in, out
   remove     in -> out by hand takes 6 s
   fit        out -> in by hand takes 8 s
+  passes on
   waste      electronic-waste
 
 kind heating-element "heating element" is part
@@ -207,6 +219,7 @@ kind motor "electric motor" is part
   states     in, out
   remove     in -> out by hand takes 15 s
   fit        out -> in by hand takes 20 s
+  passes on
   waste      electronic-waste
 
 kind carbon-brush "carbon brush" is part
@@ -219,6 +232,7 @@ kind transformer "transformer" is part
   states     in, out
   remove     in -> out by hand takes 20 s
   fit        out -> in by hand takes 20 s
+  passes on
   waste      electronic-waste
 
 kind magnetron "microwave generator" is part

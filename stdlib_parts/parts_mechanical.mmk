@@ -35,30 +35,35 @@ kind shaft "shaft" is part
   remove     in -> out by hand takes 6 s
   fit        out -> in by hand takes 10 s
   moves
+  passes on
 
 kind gear "gear" is part
   states     in, out
   remove     in -> out by hand or gear-puller takes 10 s
   fit        out -> in by hand takes 10 s
   moves
+  passes on
 
 kind worm-gear "worm" is part
   states     in, out
   remove     in -> out by hand takes 10 s
   fit        out -> in by hand takes 15 s
   moves
+  passes on
 
 kind pulley "pulley" is part
   states     in, out
   remove     in -> out by hand or gear-puller takes 10 s
   fit        out -> in by hand takes 10 s
   moves
+  passes on
 
 kind coupling "coupling" is part
   states     in, out
   remove     in -> out by hand takes 6 s
   fit        out -> in by hand takes 10 s
   moves
+  passes on
 
 kind coupling-spider "coupling spider" is part
   states     in, out
@@ -70,6 +75,7 @@ kind drive-belt "drive belt" is part
   remove     in -> out by hand takes 10 s
   fit        out -> in by hand takes 15 s
   moves
+  passes on
   caution: Fingers are crushed between belt and pulley. Turn the pulley by its rim, never by
     the belt.
 
@@ -78,6 +84,7 @@ kind toothed-belt "toothed belt" is part
   remove     in -> out by hand takes 15 s
   fit        out -> in by hand takes 30 s
   moves
+  passes on
   notice: A belt one tooth out ruins an engine. Turn the crank twice by hand before it runs.
   note: It goes back with its arrow in the same direction.
 
@@ -94,6 +101,7 @@ kind clutch-plate "clutch or brake plate" is part
   states     in, out
   remove     in -> out by hand takes 6 s
   fit        out -> in by hand takes 8 s
+  passes on
   notice: Oil on the lining slips. Hold the plate by its edge.
 
 # Pumps, engines
@@ -108,16 +116,19 @@ kind pump "pump" is part
   states     in, out
   remove     in -> out by hand takes 10 s
   fit        out -> in by hand takes 12 s
+  passes on
 
 kind valve "valve" is part
   states     in, out
   remove     in -> out by hand takes 8 s
   fit        out -> in by hand takes 10 s
+  passes on
 
 kind non-return-valve "non-return valve" is part
   states     in, out
   remove     in -> out by hand takes 8 s
   fit        out -> in by hand takes 10 s
+  passes on
   note: Its arrow points with the flow.
 
 kind diaphragm "diaphragm" is part
@@ -169,6 +180,7 @@ kind hose "hose" is part
   states     in, out
   remove     in -> out by hand takes 8 s
   fit        out -> in by hand takes 10 s
+  passes on
 
 # Filters and dust
 
@@ -178,6 +190,7 @@ kind filter "filter" is part
   remove     in -> out by hand takes 4 s
   fit        out -> in by hand takes 4 s
   clean      ready -> cleaned by hand or brush takes 60 s
+  passes on
   may end in ready, cleaned
 
 kind spin-on-filter "spin-on filter" is part

@@ -37,6 +37,7 @@ kind chain "chain" is part
   lift-off   open -> off by hand takes 8 s
   lay-on     off -> open by hand takes 20 s
   moves
+  passes on
   notice: A joining pin that is pushed out is never pushed back. Use a new pin or link.
 
 kind sprocket "sprocket" is part
@@ -44,6 +45,7 @@ kind sprocket "sprocket" is part
   remove     in -> out by hand or sprocket-puller takes 10 s
   fit        out -> in by hand takes 12 s
   moves
+  passes on
 
 kind crank "crank" is part
   states     in, out

@@ -3,7 +3,7 @@
 
 #include "compare/findings.hpp"
 #include "model/describe.hpp"
-#include "model/driven.hpp"
+#include "model/passing_on.hpp"
 
 #include <fmt/format.h>
 

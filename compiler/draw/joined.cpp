@@ -3,7 +3,7 @@
 
 #include "language/punctuation.hpp"
 #include "language/words.hpp"
-#include "model/driven.hpp"
+#include "model/passing_on.hpp"
 
 #include <fmt/format.h>
 

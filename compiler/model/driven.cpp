@@ -90,8 +90,4 @@ void settle_driven(Model& model) {
         settle_sources(model);
 }
 
-std::vector<ItemId> fed_directly(const Item& source) {
-    return {source.feeds.begin(), source.feeds.end() - std::ssize(source.drives)};
-}
-
 } // namespace matchmark::model

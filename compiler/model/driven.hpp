@@ -15,7 +15,4 @@ void settle_driven(Model& model);
 // The guard that the part lies behind; unknown if there is none.
 ItemId guard_of(const Model& model, const Item& part);
 
-// Of what the source feeds, what a line of the device names: current or a fluid comes to it.
-std::vector<ItemId> fed_directly(const Item& source);
-
 } // namespace matchmark::model

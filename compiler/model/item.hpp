@@ -100,9 +100,12 @@ struct Item {
     std::vector<ItemId> blocked_by;
     std::vector<ItemId> touches; // a tie's parts, those that it is tied `to` last
     std::vector<ItemId> ties;    // the ties that touch this part
-    std::vector<ItemId> feeds;   // a source's: what a line names, then what it drives
-    std::vector<ItemId> drives;  // of these, what moves with what is fed (model/driven.hpp)
-    std::vector<ItemId> through; // connectors
+    // A source's: what a line names, then what it feeds beyond, then what it drives.
+    std::vector<ItemId> feeds;
+    std::vector<ItemId> feeds_beyond; // of these, what parts pass on to (model/passing_on.hpp)
+    std::vector<ItemId> drives;       // of these, what moves with what is fed (model/driven.hpp)
+    std::vector<ItemId> passes_to;    // a part's that is no source: what its line `feeds` names
+    std::vector<ItemId> through;      // connectors
     // The other way round, for what asks after one item; in order of declaration. Where a device is
     // tried out in another shape these may name more than `feeds` and `through` do, never less.
     std::vector<ItemId> fed_by;       // what feeds this part

@@ -72,6 +72,7 @@ struct Kind {
     bool runs_out = false;   // of a fluid, or of a pressure
     bool guards = false;     // of a part: keeps hands off what moves
     bool moves = false;      // of a part: driven when its function runs
+    bool passes_on = false;  // of a part: stores nothing of what feeds it
     bool one_use = false;
     std::string used_again_if; // what to look at before it goes back; empty: nothing
     int good_for = 0;          // times that it may be parted and made again; 0: not known

@@ -43,6 +43,8 @@ void settle_sources(Model& model) {
         }
         for (const ItemId fed : item.feeds)
             add_once(items[fed.value].fed_by, ItemId{i});
+        if (item.feeds.empty())
+            continue; // what only passes on is cut with what feeds it
         for (const ItemId connector : item.through)
             add_once(items[connector.value].carries_from, ItemId{i});
     }

@@ -113,6 +113,7 @@ void add_kind_details(Bodies& bodies) {
          row<g::nothing_more>(K::runs_out),
          row<g::nothing_more>(K::guards),
          row<g::nothing_more>(K::moves),
+         row<g::nothing_more>(K::passes_on),
          row<g::nothing_more>(K::one_use),
          row<g::used_again_if>(K::used_again_if),
          row<g::nothing_more>(K::used_again),

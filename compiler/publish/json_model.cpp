@@ -1,7 +1,7 @@
 // Kinds and items as JSON values.
 #include "publish/json_model.hpp"
 
-#include "model/driven.hpp"
+#include "model/passing_on.hpp"
 #include "model/role_words.hpp"
 
 namespace matchmark::publish {
@@ -80,6 +80,7 @@ Json json_kind(const Model& model, const Kind& kind) {
             {"runs_out", kind.runs_out},
             {"guards", kind.guards},
             {"moves", kind.moves},
+            {"passes_on", kind.passes_on},
             {"one_use", kind.one_use},
             {"asks_for_torque", kind.asks_torque},
             {"asks_for_test", kind.asks_test},

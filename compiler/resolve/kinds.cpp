@@ -184,6 +184,8 @@ bool Kind::*flag_of(Keyword keyword) {
         return &Kind::guards;
     case Keyword::moves:
         return &Kind::moves;
+    case Keyword::passes_on:
+        return &Kind::passes_on;
     case Keyword::one_use:
         return &Kind::one_use;
     case Keyword::asks_for_torque:

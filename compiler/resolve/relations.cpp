@@ -1,6 +1,7 @@
 // What ties, covers, carries, blocks and feeds what.
 #include "model/bolting.hpp"
 #include "model/covered_with.hpp"
+#include "model/passing_on.hpp"
 #include "model/role_words.hpp"
 #include "model/run_out.hpp"
 #include "model/sources.hpp"
@@ -375,6 +376,7 @@ void resolve_relations(Context& context, const std::vector<Declaration>& all) {
             read_relations(context, *id, declaration);
     }
     model::settle_sources(context.model); // a source may stand below what it feeds
+    model::settle_passing_on(context.model);
     model::settle_run_out(context.model);
     model::settle_covered_with(context.model);
 }

@@ -74,6 +74,7 @@ constexpr auto spellings = std::to_array<Spelled>({
     {Keyword::runs_out, "runs out"},
     {Keyword::guards, "guards"},
     {Keyword::moves, "moves"},
+    {Keyword::passes_on, "passes on"},
     {Keyword::one_use, "one use"},
     {Keyword::used_again_if, "used again if"},
     {Keyword::used_again, "used again"},

@@ -93,6 +93,7 @@ enum class Keyword : std::uint8_t {
     runs_out,
     guards,
     moves,
+    passes_on,
     one_use,
     used_again_if,
     used_again,

@@ -84,6 +84,9 @@ void add_kind(std::string& facts, const json& kind) {
     if (kind["laid_first"].get<bool>()) {
         add(facts, "laid_first({})", name);
     }
+    if (kind["passes_on"].get<bool>()) {
+        add(facts, "passes_on({})", name);
+    }
     if (kind["clamped"].get<bool>()) {
         add(facts, "clamped({})", name);
     }
@@ -182,8 +185,9 @@ void add_links(std::string& facts, const Items& items, const json& item, const s
             add(facts, "touches({},{},{})", name, position, term(part));
         }
     }
-    for (const auto& [key, fact] : {std::pair{"blocked_by", "blocker"}, std::pair{"feeds", "feeds"},
-                                    std::pair{"through", "through"}}) {
+    for (const auto& [key, fact] :
+         {std::pair{"blocked_by", "blocker"}, std::pair{"feeds", "feeds_line"},
+          std::pair{"drives", "drives_line"}, std::pair{"through", "through_line"}}) {
         for (const json& other : item[key]) {
             if (items.find(other) != nullptr) {
                 add(facts, "{}({},{})", fact, name, term(other));

@@ -45,9 +45,7 @@ void find_feeds_on(const Walk& walk, std::vector<Diagnostic>& findings) {
         finding.label = "live with its supply cut, as this says";
         finding.related.push_back({source.span, "what feeds it"});
         finding.why = "what feeds others counts as a store, as a cell does, whatever feeds it";
-        finding.help = fmt::format("if it only passes power on, list under `{}` what it feeds, and "
-                                   "take its own `feeds` away",
-                                   source.name);
+        finding.help = "if it only passes power on, give it a kind that `passes on`";
         findings.push_back(std::move(finding));
     }
 }

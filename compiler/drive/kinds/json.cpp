@@ -79,6 +79,7 @@ std::string kind_as_json(const model::Model& model, const model::Kind& kind) {
     object["runs_out"] = kind.runs_out;
     object["guards"] = kind.guards;
     object["moves"] = kind.moves;
+    object["passes_on"] = kind.passes_on;
     object["one_use"] = kind.one_use;
     object["used_again_if"] = kind.used_again_if;
     object["good_for"] = kind.good_for > 0 ? Json(kind.good_for) : Json(nullptr);

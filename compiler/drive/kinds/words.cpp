@@ -96,6 +96,7 @@ void append_rules(Page& page, const model::Kind& kind) {
     row(page, "runs out", kind.runs_out ? "emptied before a joint of its vessel is parted" : "");
     row(page, "guards", kind.guards ? "what it covers moves under the power of its function" : "");
     row(page, "moves", kind.moves ? "under the power of its function" : "");
+    row(page, "passes on", kind.passes_on ? "what feeds it feeds what it feeds" : "");
     for (const model::OwnNeed& need : kind.needs) {
         row(page, "needs",
             fmt::format("{} to {}", joined(state_names(kind, need.states), " or "), need.verb));

@@ -4,7 +4,7 @@
 #include "drive/kinds/words.hpp"
 #include "language/texts.hpp"
 #include "model/describe.hpp"
-#include "model/driven.hpp"
+#include "model/passing_on.hpp"
 #include "serve/editor/follow.hpp"
 #include "serve/editor/moment.hpp"
 #include "source/embedded.hpp"

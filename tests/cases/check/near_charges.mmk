@@ -351,18 +351,14 @@ part transformer "mains transformer" kind transformer in chassis
   feeds      valve-board
 part valve-board "valve board" kind circuit-board in chassis
 
---- fed-and-feeding-as-a-store-does
-# advice elsewhere [feeds-on] live with its supply cut, as this says
+--- passed-on-through-a-transformer
 use "valve-amplifier.mmk"
-guide fed-and-feeding-as-a-store-does "Take the board out"
+guide passed-on-through-a-transformer "Take the board out"
   goal       remove valve-board
   for        competent
   before     unplug mains
 
 take-apart
-
-step out "Take the transformer out"
-  remove     transformer
 
 step board-out "Take the board out"
   remove     valve-board
@@ -372,3 +368,93 @@ put-back
 
 test plays "It plays"
   proves     valve-board
+
+--- passed-on-while-plugged
+use "valve-amplifier.mmk"
+guide passed-on-while-plugged "Take the board out"
+  goal       remove valve-board
+  for        competent
+
+take-apart
+
+step board-out "Take the board out"
+  # error 3-8 [still-live] under power here
+  remove     valve-board
+
+put-back
+  derived
+
+test plays "It plays"
+  proves     valve-board
+
+--- organ
+device organ "House organ"
+
+# What feeds the blower feeds what lies in the bench, through the relay that the bench carries.
+energy mains "mains" kind mains-cord 230 V
+  feeds      bench
+part chassis "chassis"
+part bench "bench"
+part relay "relay" kind relay in bench
+  feeds      blower-switch
+part blower-switch "switch" kind switch in chassis
+  feeds      blower, relay
+part blower "blower" kind motor in chassis
+# Nothing is said to feed this one: it counts as a store.
+part adapter "lamp adapter" kind transformer in chassis
+  feeds      lamp
+part lamp "lamp" kind lamp in chassis
+
+--- passed-on-twice
+use "organ.mmk"
+guide passed-on-twice "Take the blower out"
+  goal       remove blower
+  for        competent
+
+take-apart
+
+step blower-out "Take the blower out"
+  # error 3-8 [still-live] under power here
+  remove     blower
+
+step lamp-out "Take the lamp out"
+  # error 3-8 [still-live] under power here
+  remove     lamp
+
+put-back
+  derived
+
+test blows "It blows and shines"
+  proves     blower, lamp
+
+--- synthesiser
+device synthesiser "Synthesiser"
+
+energy mains "mains" kind mains-cord 230 V
+  feeds      supply-unit
+part chassis "chassis"
+part supply-unit "supply unit" in chassis
+  feeds      voice-board
+part voice-board "voice board" kind circuit-board in chassis
+
+--- fed-and-feeding-as-a-store-does
+# advice elsewhere [feeds-on] live with its supply cut, as this says
+use "synthesiser.mmk"
+guide fed-and-feeding-as-a-store-does "Take the board out"
+  goal       remove voice-board
+  for        competent
+  before     unplug mains
+
+take-apart
+
+step out "Take the supply unit out"
+  remove     supply-unit
+
+step board-out "Take the board out"
+  remove     voice-board
+
+put-back
+  derived
+
+test plays "It plays"
+  proves     voice-board

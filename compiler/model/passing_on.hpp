@@ -1,0 +1,17 @@
+// What a part passes on of what feeds it, as a transformer or a switch does.
+#pragma once
+
+#include "model/model.hpp"
+
+namespace matchmark::model {
+
+// Takes each part whose kind `passes on`, and that another feeds, out of the sources: what it
+// `feeds` becomes what it `passes_to`, and each source that feeds it, or what it is in, feeds that
+// too. A part that nothing feeds stays a source of its own, as a power supply on the desk is; so
+// does one that is not there in each variant of what it feeds. Called once, when all is read.
+void settle_passing_on(Model& model);
+
+// Of what the source feeds, or the part passes on to, what a line of the device names.
+std::vector<ItemId> fed_directly(const Item& source);
+
+} // namespace matchmark::model

@@ -5,6 +5,7 @@
 #include "drive/first_draft.hpp"
 #include "drive/importing/words.hpp"
 #include "drive/kinds/words.hpp"
+#include "model/plural_title.hpp"
 #include "model/quantity.hpp"
 #include "model/role_words.hpp"
 #include "model/spelling.hpp"
@@ -31,7 +32,8 @@ std::string point_text(const model::Point& point) {
 class DeviceWriter {
 public:
     DeviceWriter(const PartsTable& table, const KindWords& known)
-        : table_(table), known_(known), names_(table) {}
+        : table_(table), known_(known), names_(table),
+          called_(model::kinds_called(known.library())) {}
 
     std::string faces() {
         std::map<std::string, model::Point> far;
@@ -117,11 +119,13 @@ private:
 
     std::string head(const PartRow& part) {
         std::string text = fmt::format("{} {}", model::role_word(role_), names_.of(part));
-        if (!part.title.empty()) {
-            text += " " + model::in_quotes(part.title);
-        }
         const bool flows = role_ == model::Role::fluid || role_ == model::Role::energy;
         const bool several = part.count > 1 && !flows;
+        if (!part.title.empty()) {
+            const auto one =
+                several ? model::said_of_one(called_, role_, part.title) : std::nullopt;
+            text += " " + model::in_quotes(one.value_or(part.title));
+        }
         if (guess_.kind != nullptr) {
             const std::string what = spec(part);
             text += several ? fmt::format(" {} x {}", part.count, what) : " kind " + what;
@@ -241,6 +245,7 @@ private:
     const PartsTable& table_;
     const KindWords& known_;
     TableNames names_;
+    model::KindsCalled called_;
     KindGuess guess_;
     model::Role role_ = model::Role::part;
     std::string above_; // the questions about the item that is being written

@@ -180,6 +180,7 @@ kind fan "fan" is part
   states     in, out
   remove     in -> out by hand takes 6 s
   fit        out -> in by hand takes 6 s
+  moves
   waste      electronic-waste
   note: The arrow on its frame shows which way the air goes.
 
@@ -219,6 +220,7 @@ kind motor "electric motor" is part
   states     in, out
   remove     in -> out by hand takes 15 s
   fit        out -> in by hand takes 20 s
+  moves
   passes on
   waste      electronic-waste
 

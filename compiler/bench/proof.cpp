@@ -1,6 +1,8 @@
 // Trials seen from the bench: when they can be done, and what they prove.
 #include "bench/proof.hpp"
 
+#include "model/driven.hpp"
+
 #include <algorithm>
 #include <iterator>
 #include <set>
@@ -18,11 +20,11 @@ std::ptrdiff_t shared(const std::vector<ItemId>& some, const std::vector<ItemId>
                          [&](ItemId item) { return among(others, item); });
 }
 
-// In its sets but the first: a spring that its compressor still holds, and terminals that are still
-// joined, are not as they are in use.
+// A spring that its compressor still holds, and terminals that are still joined, are not as they
+// are in use. In the first set that is asked only of what moves: a chain that is not joined.
 bool stands_as_it_may_stay(const Bench& bench, const State& state, ItemId id) {
     const model::Kind& kind = bench.model->kind_of(id);
-    for (unsigned set = 1; set < kind.set_count(); ++set) {
+    for (unsigned set = kind.moves ? 0 : 1; set < kind.set_count(); ++set) {
         for (std::uint16_t member = 0; member < bench.model->item(id).count; ++member) {
             const model::StateId stands = state_of(bench, state, id, member, set);
             if (stands != kind.set_first[set] && !model::contains(kind.may_end, stands))
@@ -30,6 +32,21 @@ bool stands_as_it_may_stay(const Bench& bench, const State& state, ItemId id) {
         }
     }
     return true;
+}
+
+// What moves under power is run only while it is fastened, to whatever: a blade by its bolt. Not
+// what is fastened to it.
+std::vector<ItemId> holding_what_moves(const Model& model, ItemId id) {
+    std::vector<ItemId> fasteners;
+    const model::Item& part = model.item(id);
+    if (part.role != model::Role::part || !model::is_driven(model, part))
+        return fasteners;
+    for (const ItemId tie : part.ties) {
+        const model::Item& fastener = model.item(tie);
+        if (fastener.role == model::Role::fastener && fastener.touches.back() != id)
+            fasteners.push_back(tie);
+    }
+    return fasteners;
 }
 
 // A fluid without which its part is not run: one that is there in use, and may not be left out.
@@ -75,6 +92,10 @@ std::vector<ItemId> upholding(const Bench& bench, model::FunctionId function) {
         return items;
     }
     add_fasteners_of(path);
+    for (const ItemId part : path) {
+        for (const ItemId fastener : holding_what_moves(model, part))
+            add(fastener);
+    }
     std::vector<ItemId> vessels = path;
     for (const ItemId tie : path) {
         const model::Kind& kind = model.kind_of(tie);

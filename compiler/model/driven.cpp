@@ -19,12 +19,6 @@ bool is_kept_moving(const Model& model, const Item& item) {
            std::any_of(item.carried.begin(), item.carried.end(), moves);
 }
 
-bool is_driven(const Model& model, const Item& item) {
-    if (model.kind(item.kind).moves || is_kept_moving(model, item))
-        return true;
-    return guard_of(model, item).known();
-}
-
 bool feeds_some_of(const Item& source, const std::vector<ItemId>& path) {
     return std::any_of(source.feeds.begin(), source.feeds.end(), [&](ItemId fed) {
         return std::find(path.begin(), path.end(), fed) != path.end();
@@ -57,6 +51,11 @@ bool feed_more(Model& model, ItemId source, const std::vector<ItemId>& driven) {
 }
 
 } // namespace
+
+bool is_driven(const Model& model, const Item& part) {
+    return model.kind(part.kind).moves || is_kept_moving(model, part) ||
+           guard_of(model, part).known();
+}
 
 ItemId guard_of(const Model& model, const Item& part) {
     for (const ReachClause& clause : part.reach) {

@@ -12,6 +12,10 @@ namespace matchmark::model {
 // once, when functions are read.
 void settle_driven(Model& model);
 
+// Does the part move under the power of a function on whose path it lies: by its kind, behind a
+// guard, or by an energy whose kind `moves`?
+bool is_driven(const Model& model, const Item& part);
+
 // The guard that the part lies behind; unknown if there is none.
 ItemId guard_of(const Model& model, const Item& part);
 

@@ -543,3 +543,151 @@ step close "Close the winch"
   # error 3-5 [hazard-not-cleared] what it feeds lies open here
   # error 3-5 [hazard-not-cleared] works near it
   fit        cover
+
+--- garden-saw
+device garden-saw "Garden saw"
+energy mains "mains" kind mains-cord 230 V
+  feeds      motor
+part body "body"
+part motor "motor" in body kind motor
+part sprocket "sprocket" kind sprocket
+part saw-chain "saw chain" kind chain
+  behind     guard-plate
+part guard-plate "guard" kind guard
+fastener guard-screw "guard screw" 1 x screw M5, hexagon 4
+  holds      guard-plate to body
+fastener sprocket-nut "sprocket nut" 1 x nut M8, hexagon-head 13
+  holds      sprocket to body
+function cuts "It cuts"
+  through    motor, sprocket, saw-chain
+
+
+--- run-while-not-joined
+use "garden-saw.mmk"
+guide run-while-not-joined "Renew the chain"
+  goal       replace saw-chain with chain-new
+  for        competent
+  spare      chain-new "saw chain", 1 for saw-chain
+  tool       key "hexagon key 4"
+  tool       spanner "spanner 13"
+  tool       chain-tool "chain tool"
+  before     unplug mains
+
+take-apart
+step open "Take the guard off"
+  undo       guard-screw with key
+  remove     guard-plate
+step out "Take the chain off"
+  open       saw-chain with chain-tool
+  lift-off   saw-chain
+  undo       sprocket-nut with spanner
+  remove     sprocket
+
+work
+step renew "Take the new one"
+  replace    saw-chain with chain-new
+
+put-back
+step lay "Lay it on"
+  fit        sprocket
+  lay-on     saw-chain
+  fit        guard-plate
+  fasten     guard-screw with key
+  plug-in    mains
+# error 6-9 [untested] proves nothing here
+test runs "It runs"
+  proves     cuts
+step rest "The rest"
+  unplug     mains
+  undo       guard-screw with key
+  remove     guard-plate
+  join       saw-chain with chain-tool
+  start      sprocket-nut
+  tighten    sprocket-nut with spanner
+  fit        guard-plate
+  fasten     guard-screw with key
+  plug-in    mains
+
+--- run-while-not-fastened
+use "garden-saw.mmk"
+guide run-while-not-fastened "Renew the chain"
+  goal       replace saw-chain with chain-new
+  for        competent
+  spare      chain-new "saw chain", 1 for saw-chain
+  tool       key "hexagon key 4"
+  tool       spanner "spanner 13"
+  tool       chain-tool "chain tool"
+  before     unplug mains
+
+take-apart
+step open "Take the guard off"
+  undo       guard-screw with key
+  remove     guard-plate
+step out "Take the chain off"
+  open       saw-chain with chain-tool
+  lift-off   saw-chain
+  undo       sprocket-nut with spanner
+  remove     sprocket
+
+work
+step renew "Take the new one"
+  replace    saw-chain with chain-new
+
+put-back
+step lay "Lay it on"
+  fit        sprocket
+  lay-on     saw-chain
+  join       saw-chain with chain-tool
+  fit        guard-plate
+  fasten     guard-screw with key
+  plug-in    mains
+# error 6-9 [untested] proves nothing here
+test runs "It runs"
+  proves     cuts
+step rest "The rest"
+  unplug     mains
+  undo       guard-screw with key
+  remove     guard-plate
+  start      sprocket-nut
+  tighten    sprocket-nut with spanner
+  fit        guard-plate
+  fasten     guard-screw with key
+  plug-in    mains
+
+--- run-once-whole
+use "garden-saw.mmk"
+guide run-once-whole "Renew the chain"
+  goal       replace saw-chain with chain-new
+  for        competent
+  spare      chain-new "saw chain", 1 for saw-chain
+  tool       key "hexagon key 4"
+  tool       spanner "spanner 13"
+  tool       chain-tool "chain tool"
+  before     unplug mains
+
+take-apart
+step open "Take the guard off"
+  undo       guard-screw with key
+  remove     guard-plate
+step out "Take the chain off"
+  open       saw-chain with chain-tool
+  lift-off   saw-chain
+  undo       sprocket-nut with spanner
+  remove     sprocket
+
+work
+step renew "Take the new one"
+  replace    saw-chain with chain-new
+
+put-back
+step lay "Lay it on"
+  fit        sprocket
+  start      sprocket-nut
+  tighten    sprocket-nut with spanner
+  lay-on     saw-chain
+  join       saw-chain with chain-tool
+  fit        guard-plate
+  fasten     guard-screw with key
+  plug-in    mains
+test runs "It runs"
+  proves     cuts

@@ -5,6 +5,7 @@
 #include "bench/isolation.hpp"
 #include "bench/power.hpp"
 #include "bench/recharge.hpp"
+#include "model/driven.hpp"
 
 #include <algorithm>
 
@@ -184,6 +185,23 @@ std::vector<ItemId> sources_of_parts(const Model& model, const std::vector<ItemI
     return sources;
 }
 
+// What a supply drives is not loosened or tightened at its place while the supply is on: the bolt
+// of a blade. Where nobody can cut a source from outside, it may be needed to get at it.
+std::optional<Refusal> still_driven(const Attempt& at) {
+    if (!at.first_set)
+        return std::nullopt;
+    const Model& model = *at.bench.model;
+    for (const ItemId part : model::driven_held_by(model, at.item)) {
+        if (!at.bench.exists(part) || place(at.bench, at.state, part).known())
+            continue;
+        for (const ItemId source : model.item(part).fed_by) {
+            if (cut_from_outside(model.kind_of(source)) && is_live(at.bench, at.state, source))
+                return StillLive{source, part};
+        }
+    }
+    return std::nullopt;
+}
+
 // 4. No live source feeds what it touches.
 std::optional<Refusal> still_live(const Attempt& at, const std::vector<ItemId>& moved) {
     if (at.verb.safe_when_live || at.item.safe_when_live)
@@ -192,6 +210,8 @@ std::optional<Refusal> still_live(const Attempt& at, const std::vector<ItemId>& 
         if (auto reason = live_through(at.bench, at.state, at.act.item))
             return reason;
     }
+    if (auto reason = still_driven(at))
+        return reason;
     const std::vector<ItemId> touched = touched_live(at, moved);
     for (const ItemId id : sources_of_parts(*at.bench.model, touched)) {
         const Item& source = at.bench.model->item(id);

@@ -38,12 +38,10 @@ bool stands_as_it_may_stay(const Bench& bench, const State& state, ItemId id) {
 // what is fastened to it.
 std::vector<ItemId> holding_what_moves(const Model& model, ItemId id) {
     std::vector<ItemId> fasteners;
-    const model::Item& part = model.item(id);
-    if (part.role != model::Role::part || !model::is_driven(model, part))
-        return fasteners;
-    for (const ItemId tie : part.ties) {
+    for (const ItemId tie : model.item(id).ties) {
         const model::Item& fastener = model.item(tie);
-        if (fastener.role == model::Role::fastener && fastener.touches.back() != id)
+        if (fastener.role == model::Role::fastener &&
+            among(model::driven_held_by(model, fastener), id))
             fasteners.push_back(tie);
     }
     return fasteners;

@@ -69,6 +69,18 @@ ItemId guard_of(const Model& model, const Item& part) {
     return {};
 }
 
+std::vector<ItemId> driven_held_by(const Model& model, const Item& tie) {
+    std::vector<ItemId> driven;
+    if (tie.role != Role::fastener && tie.role != Role::bond)
+        return driven;
+    for (const ItemId part : tie.touches) {
+        const bool is_base = tie.touches.size() > 1 && part == tie.touches.back();
+        if (!is_base && model.item(part).role == Role::part && is_driven(model, model.item(part)))
+            driven.push_back(part);
+    }
+    return driven;
+}
+
 void settle_driven(Model& model) {
     bool found = false;
     // The belt of one function turns the blade of the next, in whatever order they are declared.

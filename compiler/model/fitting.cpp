@@ -84,8 +84,60 @@ bool reaches(const ToolKind& kind, const Quantity& torque) {
            torque.base <= range->most->base;
 }
 
+namespace {
+
+// The number that ends there, after spaces; the place where it begins in `end`.
+std::optional<double> number_before(std::string_view text, std::size_t& end) {
+    const auto digit_at = [&](std::size_t at) { return text[at] >= '0' && text[at] <= '9'; };
+    while (end > 0 && text[end - 1] == ' ')
+        --end;
+    std::size_t begin = end;
+    while (begin > 0 && (digit_at(begin - 1) || (begin < end && begin > 1 &&
+                                                 text[begin - 1] == '.' && digit_at(begin - 2))))
+        --begin;
+    if (begin == end)
+        return std::nullopt;
+    const double number = std::stod(std::string(text.substr(begin, end - begin)));
+    end = begin;
+    return number;
+}
+
+struct TorqueRange {
+    double least = 0; // N.m
+    double most = 0;
+};
+
+// "torque wrench 8 to 180 N·m": what the description itself says; nothing when it says none.
+std::optional<TorqueRange> said_range(std::string_view description) {
+    std::size_t at = std::string_view::npos;
+    for (const std::string_view unit : {"N·m", "N.m", "Nm"})
+        at = std::min(at, description.find(unit));
+    if (at == std::string_view::npos)
+        return std::nullopt;
+    const auto most = number_before(description, at);
+    if (!most)
+        return std::nullopt;
+    std::string_view rest = description.substr(0, at);
+    for (const std::string_view joined : {" to ", "..", "-", "–"}) {
+        if (!rest.ends_with(joined))
+            continue;
+        std::size_t end = rest.size() - joined.size();
+        if (const auto least = number_before(rest, end))
+            return TorqueRange{*least, *most};
+    }
+    return TorqueRange{*most, *most};
+}
+
+} // namespace
+
 bool sets_torque(const Model& model, const Resource& tool, const Quantity& torque) {
+    // As far as two torques count as the same (`other-torque`).
+    constexpr double tolerance = 0.05;
     const std::string description = description_of(tool);
+    const auto range = said_range(description);
+    if (range && (torque.base < range->least * (1 - tolerance) ||
+                  torque.base > range->most * (1 + tolerance)))
+        return false;
     return tool.sort == ResourceSort::tool &&
            std::any_of(model.tool_kinds.begin(), model.tool_kinds.end(), [&](const ToolKind& kind) {
                return reaches(kind, torque) && has_words(description, kind.name);

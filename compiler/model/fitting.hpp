@@ -20,7 +20,8 @@ const StandIn* stand_in(const Model& model, const Resource& tool, const Item& it
 std::optional<ToolClass> class_of(const Model& model, const Resource& tool);
 // Can tools of the kind be set to the torque?
 bool reaches(const ToolKind& kind, const Quantity& torque);
-// Can the tool be set to the torque, as far as the tool-kinds say that its description names?
+// Can the tool be set to the torque, as far as its description says ("8 to 180 N·m"), and the
+// tool-kinds that it names?
 bool sets_torque(const Model& model, const Resource& tool, const Quantity& torque);
 // The first tool-kind that can be set to it; null when the library knows of none.
 const ToolKind* torque_tool_for(const Model& model, const Quantity& torque);

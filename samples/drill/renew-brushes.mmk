@@ -11,7 +11,7 @@ guide renew-brushes "Renew the carbon brushes"
   tool       spring-hook "spring hook"
   tool       calliper "calliper"
   tool       meter "resistance meter"
-  tool       torque-driver "torque driver, 1.4 N·m"
+  tool       torque-driver "torque driver 1.4 N·m"
   text: Renew the brushes when one is shorter than 5 mm, or when the drill sparks strongly.
 
 take-apart

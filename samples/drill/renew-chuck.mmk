@@ -7,7 +7,7 @@ guide renew-chuck "Renew the chuck"
   spare      chuck-new "keyless chuck 13 mm", 1, 21.50 EUR for chuck
   tool       driver-30 "hexalobular driver 30"
   tool       key-10 "hexagon key 10"
-  tool       torque-driver "torque driver, 6 N·m"
+  tool       torque-driver "torque driver 6 N·m"
 
 take-apart
 

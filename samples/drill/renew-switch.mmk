@@ -8,7 +8,7 @@ guide renew-switch "Renew the trigger switch"
   tool       driver-15 "hexalobular driver 15"
   tool       pliers "flat pliers"
   tool       meter "resistance meter"
-  tool       torque-driver "torque driver, 1.4 N·m"
+  tool       torque-driver "torque driver 1.4 N·m"
   text: Renew the switch when the drill does not start, or does not stop, with the trigger.
 
 take-apart

@@ -28,7 +28,7 @@ guide renew-bearings "Renew the bearings of the input shaft"
   tool       hoist "hoist with sling, 100 kg"
   tool       circlip-pliers "circlip pliers, outside"
   tool       dial-gauge "dial gauge 0.01 mm"
-  tool       torque-wrench "torque wrench, 8 to 180 N·m"
+  tool       torque-wrench "torque wrench 8 to 180 N·m"
   text: Renew both bearings together. The work takes two persons about half a day.
 
 take-apart

@@ -16,7 +16,7 @@ guide renew-seal "Renew the input shaft seal"
   tool       key-pliers "flat pliers"
   tool       seal-puller "seal puller"
   tool       seal-press "seal press sleeve 60 mm"
-  tool       torque-wrench "torque wrench, 8 to 180 N·m"
+  tool       torque-wrench "torque wrench 8 to 180 N·m"
   text: Renew the seal when oil drips from the input shaft. Look at the breather first: a blocked breather makes a good seal leak.
 
 take-apart

@@ -11,7 +11,7 @@ guide uncouple "Lock off the motor and part the coupling"
   tool       spanner-18 "spanner 18"
   tool       calliper "calliper"
   tool       straightedge "straightedge 300 mm"
-  tool       torque-wrench "torque wrench, 8 to 70 N·m"
+  tool       torque-wrench "torque wrench 8 to 70 N·m"
 
 take-apart
 

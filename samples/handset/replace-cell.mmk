@@ -10,7 +10,7 @@ guide replace-cell-of-handset "Replace the cell"
   supply     strips-new "cell strips", 2 for cell-strips
   tool       pick "opening pick"
   tool       driver-5 "hexalobular driver 5"
-  tool       torque-driver "torque driver, 0.08 N·m"
+  tool       torque-driver "torque driver 0.08 N·m"
   text: The handset stops early, or its back stands up.
   text: The back seal and the strips come with the new cell.
   warning: A swollen cell can burst into flame. Give a swollen cell to a trained person.

@@ -10,7 +10,7 @@ guide renew-valve "Renew the gas valve"
   tool       spanner-13 "spanner 13"
   tool       spanner-24 "spanner 24"
   tool       gauge "water gauge 0 to 30 mbar"
-  tool       torque-driver "torque driver, 1.5 to 4 N·m"
+  tool       torque-driver "torque driver 1.5 to 4 N·m"
   text: Work to the maker's instructions and to the code of the place. They come before this guide.
 
 take-apart

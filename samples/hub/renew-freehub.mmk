@@ -16,7 +16,7 @@ guide renew-freehub "Renew the freehub body"
   tool       pick "blunt pick"
   tool       brush "small stiff brush"
   tool       micrometer "micrometer 0 to 25 mm"
-  tool       torque-wrench "torque wrench, 20 to 40 N·m"
+  tool       torque-wrench "torque wrench 20 to 40 N·m"
   text: The wheel is out of the bicycle. Renew the body when the pawls slip or the right cup is pitted.
 
 take-apart

@@ -13,7 +13,7 @@ guide service-bearings "Clean and grease the wheel bearings"
   tool       pick "blunt pick"
   tool       brush "small stiff brush"
   tool       micrometer "micrometer 0 to 25 mm"
-  tool       torque-wrench "torque wrench, 6 to 20 N·m"
+  tool       torque-wrench "torque wrench 6 to 20 N·m"
   text: The wheel is out of the bicycle. Service the bearings when the axle feels rough or has play.
 
 take-apart

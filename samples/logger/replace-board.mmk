@@ -16,7 +16,7 @@ guide replace-board "Replace the main board"
   tool       caliper "vernier caliper, 0.05 mm"
   tool       test-probe "reference probe"
   tool       leak-tester "vacuum leak tester"
-  tool       torque-driver "torque driver, 0.08 to 0.2 N·m"
+  tool       torque-driver "torque driver 0.08 to 0.2 N·m"
   text: The logger stays dead with a good cell, or loses its records.
 
 take-apart

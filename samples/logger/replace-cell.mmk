@@ -11,7 +11,7 @@ guide replace-cell "Replace the cell"
   tool       driver-6 "hexalobular driver 6"
   tool       pick "opening pick"
   tool       leak-tester "vacuum leak tester"
-  tool       torque-driver "torque driver, 0.15 to 0.2 N·m"
+  tool       torque-driver "torque driver 0.15 to 0.2 N·m"
   text: The logger stops early, or the lid stands up over the cell.
   warning: A swollen cell can burst into flame. Give a swollen cell to a trained person.
 

@@ -12,7 +12,7 @@ guide replace-display "Replace the display"
   tool       driver-0 "cross-recess driver 0"
   tool       pick "opening pick"
   tool       leak-tester "vacuum leak tester"
-  tool       torque-driver "torque driver, 0.08 to 0.2 N·m"
+  tool       torque-driver "torque driver 0.08 to 0.2 N·m"
   text: The display is dark, striped or cracked. The window comes with a new lid only.
 
 take-apart

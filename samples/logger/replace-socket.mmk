@@ -14,7 +14,7 @@ guide replace-socket "Replace the probe socket"
   tool       pin-spanner "pin spanner for the socket nut"
   tool       test-probe "reference probe"
   tool       leak-tester "vacuum leak tester"
-  tool       torque-driver "torque driver, 0.08 to 0.6 N·m"
+  tool       torque-driver "torque driver 0.08 to 0.6 N·m"
   text: The probe reads only when its plug is held to one side.
 
 take-apart

@@ -9,7 +9,7 @@ guide renew-cutout "Renew the magnetron thermal cut-out"
   tool       cross-1 "cross-recess driver 1"
   tool       resistor "discharge resistor 10 kohm 50 W"
   tool       meter "meter 1000 V"
-  tool       torque-driver "torque driver, 0.5 to 1.2 N·m"
+  tool       torque-driver "torque driver 0.5 to 1.2 N·m"
   text: The oven stops after some minutes, and the fan still runs. The cut-out opens too early.
     Follow the maker's instructions and the local rules for mains repair.
 

@@ -8,7 +8,7 @@ guide renew-switch "Renew the lower door switch"
   tool       driver-20 "hexalobular driver 20"
   tool       resistor "discharge resistor 10 kohm 50 W"
   tool       meter "meter 1000 V"
-  tool       torque-driver "torque driver, 1 to 1.2 N·m"
+  tool       torque-driver "torque driver 1 to 1.2 N·m"
   text: Renew the switch with the same type only. A wrong switch defeats the interlock.
 
 take-apart

@@ -9,7 +9,7 @@ guide renew-turntable-motor "Renew the turntable motor"
   tool       driver-20 "hexalobular driver 20"
   tool       cross-1 "cross-recess driver 1"
   tool       meter "meter"
-  tool       torque-driver "torque driver, 1.2 N·m"
+  tool       torque-driver "torque driver 1.2 N·m"
   text: The plate stands still, and the oven heats well. Never take the case off for this repair.
 
 take-apart

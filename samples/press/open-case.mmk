@@ -5,7 +5,7 @@ guide open-case "Open the case"
   goal       remove top-cover
   for        competent
   tool       driver-10 "hexalobular driver 10"
-  tool       torque-driver "torque driver, 0.5 N·m"
+  tool       torque-driver "torque driver 0.25 to 1.2 N·m"
   text: Other guides use these steps to get inside.
 
 take-apart

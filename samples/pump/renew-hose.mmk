@@ -9,7 +9,7 @@ guide renew-hose "Renew the delivery hose"
   tool       tester "voltage tester"
   tool       nut-driver-7 "nut driver 7"
   tool       pan "drain pan 5 l"
-  tool       torque-driver "torque driver, 3 N·m"
+  tool       torque-driver "torque driver 3 N·m"
   text: Renew a hose that is cracked, swollen or soft.
 
 take-apart

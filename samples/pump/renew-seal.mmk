@@ -18,7 +18,7 @@ guide renew-seal "Renew the shaft seal"
   tool       puller "seal puller"
   tool       press "seal press"
   tool       micrometer "micrometer 25 mm"
-  tool       torque-wrench "torque wrench, 4 to 30 N·m"
+  tool       torque-wrench "torque wrench 4 to 30 N·m"
   text: A drip below the back plate means a worn shaft seal. Follow the maker's instructions and the
     rules of your site for lock-out.
 

@@ -87,6 +87,9 @@ void add_kind(std::string& facts, const json& kind) {
     if (kind["moves"].get<bool>()) {
         add(facts, "moving({})", name);
     }
+    if (kind["guards"].get<bool>()) {
+        add(facts, "guarding({})", name);
+    }
     if (kind["passes_on"].get<bool>()) {
         add(facts, "passes_on({})", name);
     }

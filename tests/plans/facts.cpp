@@ -1,6 +1,8 @@
 // Writes a device down as the facts that plan.lp reads: everything by its number.
 #include "plans/solver.hpp"
 
+#include "model/driven.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <fmt/core.h>
@@ -192,6 +194,7 @@ void add_item_facts(std::string& facts, const bench::Bench& on, std::uint32_t i,
     listed("blocker", item.blocked_by);
     listed("feeds", item.feeds);
     listed("through", item.through);
+    listed("holds_driven", model::driven_held_by(*on.model, item));
     for (std::size_t n = 0; n < item.needs.size(); ++n) {
         const Kind& kind = on.model->kind(item.kind);
         for (std::size_t v = 0; v < kind.verbs.size(); ++v) {

@@ -2,6 +2,7 @@
 // acts and times of least cost.
 #include "plans/second_opinion.hpp"
 
+#include "model/driven.hpp"
 #include "plans/formula.hpp"
 #include "plans/solver.hpp"
 
@@ -51,6 +52,7 @@ private:
     [[nodiscard]] bool makes_safe(const Subject& it, StateSet safe) const;
     std::string in_reach(const Subject& it);
     std::string needs(const Subject& it);
+    std::string driven(const Subject& it);
     std::string dead(const Subject& it);
     std::string cut(const Subject& it);
     std::string off(const Subject& it);
@@ -112,6 +114,12 @@ std::string Asking::needs(const Subject& it) {
     return all_of(all);
 }
 
+bool cut_outside(const Kind& kind) {
+    return std::any_of(kind.verbs.begin(), kind.verbs.end(), [&](const model::Verb& verb) {
+        return verb.from_outside && (verb.from & kind.live) != 0 && !contains(kind.live, verb.to);
+    });
+}
+
 // What can be cut from outside is cut there, before a connector on its way is parted.
 std::string Asking::cut(const Subject& it) {
     if (it.item.role != Role::connector || it.deed.set != 0)
@@ -120,11 +128,7 @@ std::string Asking::cut(const Subject& it) {
     for (std::uint32_t s = 0; s < model_.items.size(); ++s) {
         const Item& source = model_.items[s];
         const Kind& kind = model_.kind(source.kind);
-        const bool outside =
-            std::any_of(kind.verbs.begin(), kind.verbs.end(), [&](const model::Verb& verb) {
-                return verb.from_outside && (verb.from & kind.live) != 0 &&
-                       !contains(kind.live, verb.to);
-            });
+        const bool outside = cut_outside(kind);
         const bool feeds = std::any_of(source.feeds.begin(), source.feeds.end(),
                                        [&](ItemId part) { return formula_.bench.exists(part); });
         if (!outside || !feeds || !among(source.through, it.id) ||
@@ -224,6 +228,26 @@ std::string Asking::off(const Subject& it) {
     return all_of(all);
 }
 
+// What is driven is not loosened at its place while what drives it, and can be cut, is on.
+std::string Asking::driven(const Subject& it) {
+    std::vector<std::string> all;
+    if (it.deed.set != 0)
+        return "true";
+    for (const ItemId part : model::driven_held_by(model_, it.item)) {
+        for (std::uint32_t s = 0; s < model_.items.size(); ++s) {
+            const Item& source = model_.items[s];
+            if (!among(source.feeds, part) || !cut_outside(model_.kind(source.kind)) ||
+                !formula_.bench.exists(ItemId{s}) || !formula_.bench.exists(part))
+                continue;
+            std::vector<std::string> at_home{formula_.live(ItemId{s}, it.now)};
+            for (ItemId at = part; at.known(); at = model_.item(at).carrier)
+                at_home.push_back(formula_.present(at, it.now));
+            all.push_back(no(all_of(at_home)));
+        }
+    }
+    return all_of(all);
+}
+
 // No live source feeds a part that is touched, or what that is in.
 std::string Asking::dead(const Subject& it) {
     if (it.verb.safe_when_live || it.item.safe_when_live)
@@ -237,7 +261,7 @@ std::string Asking::dead(const Subject& it) {
         touched = it.could_move;
     else if (it.item.role == Role::part && safety)
         touched = {it.id};
-    std::vector<std::string> all{cut(it), off(it)};
+    std::vector<std::string> all{cut(it), off(it), driven(it)};
     for (std::uint32_t s = 0; s < model_.items.size(); ++s) {
         const Item& source = model_.items[s];
         if (source.feeds.empty() || ItemId{s} == it.id || among(source.through, it.id) ||

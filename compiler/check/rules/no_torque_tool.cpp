@@ -67,7 +67,7 @@ Diagnostic tool_missing(const Walk& walk, const Missing& missing) {
                                   ? model::for_reader(greatest.torque)
                                   : model::for_reader({least.torque, greatest.torque, false});
     finding.edits = {add_tool(walk, free_resource_name(walk, missing.tool->name),
-                              missing.tool->title + ", " + range)};
+                              missing.tool->title + " " + range)};
     return finding;
 }
 

@@ -241,6 +241,20 @@ Words said_dispose(const ReaderWords& in, const Action& action) {
          {"waste", value(own(in.language, "waste " + *action.aspect, spaced(*action.aspect)))}});
 }
 
+// What of the list is set to the torque that a target is tightened to, if none of the tools is.
+const Resource* torque_tool(const ReaderWords& in, const std::vector<const Resource*>& tools,
+                            const std::optional<Tightening>& tightening) {
+    if (!tightening || !tightening->torque)
+        return nullptr;
+    const auto sets = [&](const Resource& tool) {
+        return model::sets_torque(in.model, tool, *tightening->torque);
+    };
+    if (std::any_of(tools.begin(), tools.end(), [&](const Resource* tool) { return sets(*tool); }))
+        return nullptr;
+    const auto found = std::find_if(in.resources.begin(), in.resources.end(), sets);
+    return found == in.resources.end() ? nullptr : &*found;
+}
+
 Words said_guide(const ReaderWords& in, const Action& action) {
     const model::Guide& guide = in.model.guide(action.guide);
     return fill(text(in.language, "Do the guide “{title}”"),
@@ -256,7 +270,15 @@ bool several(const Model& model, const Action& action) {
 }
 
 std::vector<std::string> tools_used(const ReaderWords& in, const Action& action) {
-    return words_for(in, tools_of(in, action), false);
+    auto tools = tools_of(in, action);
+    if (action.sort == ActionSort::verb) {
+        for (const Target& target : action.targets) {
+            const auto* more = torque_tool(in, tools, tightening_of(in.model, action, target));
+            if (more != nullptr)
+                tools.push_back(more);
+        }
+    }
+    return words_for(in, tools, false);
 }
 
 std::string resource_words(const ReaderWords& in, const Resource& resource, bool article) {

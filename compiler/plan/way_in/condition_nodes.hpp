@@ -40,10 +40,12 @@ private:
     NodeIndex reach(model::ItemId id, const Chain& at, const std::vector<model::ItemId>& with_it);
     Chain seat_chain(model::ItemId id) const;
 
+    std::vector<NodeIndex> dead(model::ItemId source, model::ItemId part, model::ItemId worked_on);
     void add_reach(const Task& task, std::vector<NodeIndex>& all);
     void add_needs(const Task& task, std::vector<NodeIndex>& all);
     void add_live(const Task& task, const std::vector<model::ItemId>& moved,
                   std::vector<NodeIndex>& all);
+    void add_driven(const Task& task, std::vector<NodeIndex>& all);
     void add_supplies_off(const Task& task, std::vector<NodeIndex>& all);
     void add_held(const Task& task, const std::vector<model::ItemId>& moved,
                   std::vector<NodeIndex>& all);

@@ -176,95 +176,6 @@ void Conditions::add_needs(const Task& task, std::vector<NodeIndex>& all) {
     }
 }
 
-namespace {
-
-ItemId first_fed(const bench::Bench& bench, const Item& source) {
-    const auto fed = std::find_if(source.feeds.begin(), source.feeds.end(),
-                                  [&](ItemId part) { return bench.exists(part); });
-    return fed == source.feeds.end() ? ItemId{} : *fed;
-}
-
-} // namespace
-
-void Conditions::add_live(const Task& task, const std::vector<ItemId>& moved,
-                          std::vector<NodeIndex>& all) {
-    const ItemId id = graph_.units[task.unit].item;
-    const Item& item = model_.item(id);
-    const bool plug = item.role == Role::connector && graph_.units[task.unit].set == 0;
-    if (model_.kind(item.kind).verbs[task.verb].safe_when_live || item.safe_when_live)
-        return;
-    const bool out = leaves(task);
-    std::vector<ItemId> touched = plug ? item.touches : std::vector<ItemId>{};
-    if (out)
-        touched = moved;
-    else if (item.role == Role::part && is_way_to_safety(task))
-        touched = {id};
-    for (const ItemId source : sources_) {
-        const Item& from = model_.item(source);
-        if (source == id)
-            continue;
-        const auto dead = [&](ItemId part) {
-            const ActReason live{ReasonSort::live, {}, source, part, 0, from.span};
-            std::vector<NodeIndex> ways{left({source, {}, {}}, model_.kind_of(source).live, live)};
-            for (const ItemId by : from.through) {
-                if (by != id && bench_.exists(by))
-                    ways.push_back(left({by, {}, {}}, model_.kind_of(by).binds, live));
-            }
-            return ways;
-        };
-        if (among(from.through, id)) {
-            const ItemId fed = first_fed(bench_, from);
-            if (plug && fed.known() && bench::cut_from_outside(model_.kind(from.kind)))
-                all.push_back(add(NodeSort::any, dead(fed)));
-            continue;
-        }
-        const auto beside = [&](ItemId part) {
-            return off(part, {ReasonSort::aside, {}, part, id, 0, from.span});
-        };
-        for (const ItemId part : touched) {
-            if (among(from.feeds, part)) {
-                std::vector<NodeIndex> ways = dead(part);
-                // What is off already is no longer touched.
-                for (ItemId at = part; !plug && at.known() && at != id;
-                     at = model_.item(at).carrier)
-                    ways.push_back(beside(at));
-                all.push_back(add(NodeSort::any, std::move(ways)));
-            }
-            // What a touched part is in is touched too, until it lies beside it.
-            std::vector<NodeIndex> apart;
-            for (ItemId at = part; model_.item(at).carrier.known(); at = model_.item(at).carrier) {
-                const ItemId carrier = model_.item(at).carrier;
-                if (!(out && at == id))
-                    apart.push_back(beside(at));
-                if (!among(from.feeds, carrier) || among(moved, carrier))
-                    continue;
-                std::vector<NodeIndex> ways = dead(carrier);
-                ways.insert(ways.end(), apart.begin(), apart.end());
-                all.push_back(add(NodeSort::any, std::move(ways)));
-            }
-        }
-    }
-}
-
-// What a supply would take back waits for it, along every way by which it may come.
-void Conditions::add_supplies_off(const Task& task, std::vector<NodeIndex>& all) {
-    const ItemId id = graph_.units[task.unit].item;
-    const Kind& kind = model_.kind_of(id);
-    const model::Verb& verb = kind.verbs[task.verb];
-    if (!bench::is_taken_back(kind, verb) || verb.safe_when_live || model_.item(id).safe_when_live)
-        return;
-    for (const ItemId source : bench::supplies_of(bench_, id)) {
-        const Item& from = model_.item(source);
-        const ActReason live{ReasonSort::live, {}, source, first_fed(bench_, from), 0, from.span};
-        std::vector<NodeIndex> ways{left({source, {}, {}}, model_.kind_of(source).live, live)};
-        for (const ItemId by : from.through) {
-            if (bench_.exists(by))
-                ways.push_back(left({by, {}, {}}, model_.kind_of(by).binds, live));
-        }
-        all.push_back(add(NodeSort::any, std::move(ways)));
-    }
-}
-
 void Conditions::add_held(const Task& task, const std::vector<ItemId>& moved,
                           std::vector<NodeIndex>& all) {
     const ItemId id = graph_.units[task.unit].item;
@@ -413,6 +324,7 @@ void Conditions::build(const std::vector<WayInGoal>& goals) {
         add_pressing(task, needs[t]);
         add_needs(task, needs[t]);
         add_live(task, moved, needs[t]);
+        add_driven(task, needs[t]);
         add_supplies_off(task, needs[t]);
         add_emptied(task, goals, needs[t]); // before what holds the part is undone
         if (moves)

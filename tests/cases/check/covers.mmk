@@ -110,7 +110,7 @@ use "reader.mmk"
 guide tied-by-its-cable "Look at the board"
   for        competent
   tool       driver-6 "hexalobular driver 6"
-  tool       torque-driver "torque driver, 0.2 N·m"
+  tool       torque-driver "torque driver 0.2 N·m"
 
 take-apart
 
@@ -126,7 +126,7 @@ use "reader.mmk"
 guide lifted-off-on-its-cable "Take the lid off"
   for        competent
   tool       driver-6 "hexalobular driver 6"
-  tool       torque-driver "torque driver, 0.2 N·m"
+  tool       torque-driver "torque driver 0.2 N·m"
 
 take-apart
 
@@ -144,7 +144,7 @@ use "reader.mmk"
 guide left-standing-open "Look at the board"
   for        competent
   tool       driver-6 "hexalobular driver 6"
-  tool       torque-driver "torque driver, 0.2 N·m"
+  tool       torque-driver "torque driver 0.2 N·m"
 
 take-apart
 

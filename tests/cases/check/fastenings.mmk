@@ -30,7 +30,7 @@ guide several-sorts "Take the tray out"
   tool       key-25 "hexagon key 2.5"
   tool       cross-0 "cross-recess driver 0"
   tool       blade-3 "slotted driver 3"
-  tool       torque-driver "torque driver, 0.2 to 0.6 N·m"
+  tool       torque-driver "torque driver 0.2 to 0.6 N·m"
 
 take-apart
 
@@ -53,7 +53,7 @@ use "tray.mmk"
 guide several-sorts-one-driver "Take the lid off"
   for        competent
   tool       key-25 "hexagon key 2.5"
-  tool       torque-driver "torque driver, 0.2 N·m"
+  tool       torque-driver "torque driver 0.2 N·m"
 
 take-apart
 
@@ -76,7 +76,7 @@ guide screw-into-screw-buried "Take the post out first"
   tool       driver-6 "hexalobular driver 6"
   tool       cross-0 "cross-recess driver 0"
   tool       blade-3 "slotted driver 3"
-  tool       torque-driver "torque driver, 0.2 N·m"
+  tool       torque-driver "torque driver 0.2 N·m"
 
 take-apart
 
@@ -97,7 +97,7 @@ guide captive-stays "Loosen the tray"
   for        competent
   tool       driver-6 "hexalobular driver 6"
   tool       key-25 "hexagon key 2.5"
-  tool       torque-driver "torque driver, 0.2 to 0.6 N·m"
+  tool       torque-driver "torque driver 0.2 to 0.6 N·m"
 
 take-apart
 
@@ -119,7 +119,7 @@ guide captive-not-tightened "Loosen the tray"
   for        competent
   tool       driver-6 "hexalobular driver 6"
   tool       key-25 "hexagon key 2.5"
-  tool       torque-driver "torque driver, 0.2 N·m"
+  tool       torque-driver "torque driver 0.2 N·m"
 
 take-apart
 
@@ -146,7 +146,7 @@ fastener flange-bolts "flange bolt" 4 x bolt M8 x 25, hexagon-head 13
 guide pattern-and-passes "Open the flange"
   for        competent
   tool       spanner-13 "spanner 13"
-  tool       torque-wrench "torque wrench, 24 N·m"
+  tool       torque-wrench "torque wrench 24 N·m"
 
 take-apart
 
@@ -192,7 +192,7 @@ use "pattern-pump.mmk"
 guide slackened-then-tightened "Settle the flange"
   for        competent
   tool       spanner-13 "spanner 13"
-  tool       torque-wrench "torque wrench, 24 N·m"
+  tool       torque-wrench "torque wrench 24 N·m"
 
 work
 
@@ -217,7 +217,7 @@ use "tray.mmk"
 guide some-members-forgotten "Take the lid off"
   for        competent
   tool       driver-6 "hexalobular driver 6"
-  tool       torque-driver "torque driver, 0.2 N·m"
+  tool       torque-driver "torque driver 0.2 N·m"
 
 take-apart
 
@@ -234,7 +234,7 @@ use "tray.mmk"
 guide members-in-two-steps "Take the lid off"
   for        competent
   tool       driver-6 "hexalobular driver 6"
-  tool       torque-driver "torque driver, 0.2 N·m"
+  tool       torque-driver "torque driver 0.2 N·m"
 
 take-apart
 
@@ -300,7 +300,7 @@ use "tray.mmk"
 guide shears-the-screw "Take the lid off"
   for        competent
   tool       driver-6 "hexalobular driver 6"
-  tool       torque-driver "torque driver, 2 N·m"
+  tool       torque-driver "torque driver 2 N·m"
 
 take-apart
 
@@ -321,7 +321,7 @@ use "tray.mmk"
 guide undone-twice "Take the lid off"
   for        competent
   tool       driver-6 "hexalobular driver 6"
-  tool       torque-driver "torque driver, 0.2 N·m"
+  tool       torque-driver "torque driver 0.2 N·m"
 
 take-apart
 
@@ -339,7 +339,7 @@ use "tray.mmk"
 guide no-tool-named "Take the lid off"
   for        competent
   tool       driver-6 "hexalobular driver 6"
-  tool       torque-driver "torque driver, 0.2 N·m"
+  tool       torque-driver "torque driver 0.2 N·m"
 
 take-apart
 
@@ -354,7 +354,7 @@ put-back
 use "tray.mmk"
 guide no-tool-listed "Take the lid off"
   for        competent
-  tool       torque-driver "torque driver, 0.2 N·m"
+  tool       torque-driver "torque driver 0.2 N·m"
 
 take-apart
 
@@ -425,7 +425,7 @@ guide a-torque-tool-that-nothing-is-tightened-with "Take the cap off"
   for        competent
   tool       driver-10 "hexalobular torque driver 10"
   # warning 14-19 [unused-resource] laid out for nothing
-  tool       wrench "torque wrench, 10 N·m"
+  tool       wrench "torque wrench 10 N·m"
 
 take-apart
 

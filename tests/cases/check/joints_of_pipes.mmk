@@ -146,7 +146,7 @@ guide run-dry-and-unbolted "Renew the cover"
   spare      cover-new "crankcase cover", 1 for crankcase
   supply     oil-new "engine oil", 0.5 l for oil
   tool       spanner-8 "spanner 8"
-  tool       torque-driver "torque driver, 5 N·m"
+  tool       torque-driver "torque driver 5 N·m"
 
 take-apart
 

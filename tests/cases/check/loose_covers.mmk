@@ -137,7 +137,7 @@ guide placed-after-the-screws "Renew the motor"
   before     unplug mains
   spare      motor-new "motor", 1, 80.00 EUR for motor
   tool       driver-25 "hexalobular driver 25"
-  tool       torque-driver "torque driver, 3 N·m"
+  tool       torque-driver "torque driver 3 N·m"
 
 take-apart
 

@@ -28,7 +28,7 @@ guide source-isolated-disturbs-no-function "Open the pendant"
   before     prove control with tester
   tool       tester "voltage tester 400 V"
   tool       cross-2 "cross-recess driver 2"
-  tool       torque-driver "torque driver, 1.2 N·m"
+  tool       torque-driver "torque driver 1.2 N·m"
 
 take-apart
 
@@ -50,7 +50,7 @@ guide rating-tried-before-the-screws "Open the pendant"
   before     prove control with tester
   tool       tester "voltage tester 400 V"
   tool       cross-2 "cross-recess driver 2"
-  tool       torque-driver "torque driver, 1.2 N·m"
+  tool       torque-driver "torque driver 1.2 N·m"
 
 take-apart
 
@@ -98,7 +98,7 @@ use "lower-unit.mmk"
 guide nut-and-pin-go-along "Take the lower unit off"
   for        competent
   tool       spanner-13 "spanner 13"
-  tool       torque-wrench "torque wrench, 21 N·m"
+  tool       torque-wrench "torque wrench 21 N·m"
 
 take-apart
 
@@ -213,7 +213,7 @@ guide open-pendant "Open the pendant"
   before     prove control with tester
   tool       tester "voltage tester 400 V"
   tool       cross-2 "cross-recess driver 2"
-  tool       torque-driver "torque driver, 1.2 N·m"
+  tool       torque-driver "torque driver 1.2 N·m"
 
 take-apart
 
@@ -233,7 +233,7 @@ guide isolated-twice "Look at the cord"
   before     prove control with tester
   tool       tester "voltage tester 400 V"
   tool       cross-2 "cross-recess driver 2"
-  tool       torque-driver "torque driver, 1.2 N·m"
+  tool       torque-driver "torque driver 1.2 N·m"
 
 take-apart
 

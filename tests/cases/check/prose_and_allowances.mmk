@@ -14,7 +14,7 @@ use "crate.mmk"
 guide warning-below "Take the lid off"
   for        competent
   tool       driver-20 "hexalobular driver 20"
-  tool       torque-driver "torque driver, 1.8 N·m"
+  tool       torque-driver "torque driver 1.8 N·m"
 
 take-apart
 
@@ -32,7 +32,7 @@ use "crate.mmk"
 guide warning-above "Take the lid off"
   for        competent
   tool       driver-20 "hexalobular driver 20"
-  tool       torque-driver "torque driver, 1.8 N·m"
+  tool       torque-driver "torque driver 1.8 N·m"
 
 take-apart
 
@@ -50,7 +50,7 @@ use "crate.mmk"
 guide twenty-words "Take the lid off"
   for        competent
   tool       driver-20 "hexalobular driver 20"
-  tool       torque-driver "torque driver, 1.8 N·m"
+  tool       torque-driver "torque driver 1.8 N·m"
 
 take-apart
 
@@ -67,7 +67,7 @@ use "crate.mmk"
 guide twenty-one-words "Take the lid off"
   for        competent
   tool       driver-20 "hexalobular driver 20"
-  tool       torque-driver "torque driver, 1.8 N·m"
+  tool       torque-driver "torque driver 1.8 N·m"
 
 take-apart
 
@@ -85,7 +85,7 @@ use "crate.mmk"
 guide two-in-one-sentence "Take the lid off"
   for        competent
   tool       driver-20 "hexalobular driver 20"
-  tool       torque-driver "torque driver, 1.8 N·m"
+  tool       torque-driver "torque driver 1.8 N·m"
 
 take-apart
 
@@ -103,7 +103,7 @@ use "crate.mmk"
 guide allowed "Take the lid off"
   for        competent
   tool       driver-20 "hexalobular driver 20"
-  tool       torque-driver "torque driver, 1.8 N·m"
+  tool       torque-driver "torque driver 1.8 N·m"
 
 take-apart
 
@@ -126,7 +126,7 @@ use "crate.mmk"
 guide allowed-with-a-reason "Take the lid off"
   for        competent
   tool       driver-20 "hexalobular driver 20"
-  tool       torque-wrench "torque wrench, 9 N·m"
+  tool       torque-wrench "torque wrench 9 N·m"
 
 take-apart
 
@@ -147,7 +147,7 @@ use "crate.mmk"
 guide allowed-without-a-reason "Take the lid off"
   for        competent
   tool       driver-20 "hexalobular driver 20"
-  tool       torque-wrench "torque wrench, 9 N·m"
+  tool       torque-wrench "torque wrench 9 N·m"
 
 take-apart
 
@@ -170,7 +170,7 @@ use "crate.mmk"
 guide allowed-under-a-wrong-name "Take the lid off"
   for        competent
   tool       driver-20 "hexalobular driver 20"
-  tool       torque-wrench "torque wrench, 9 N·m"
+  tool       torque-wrench "torque wrench 9 N·m"
 
 take-apart
 
@@ -193,7 +193,7 @@ use "crate.mmk"
 guide comment-that-only-starts-so "Take the lid off"
   for        competent
   tool       driver-20 "hexalobular driver 20"
-  tool       torque-driver "torque driver, 1.8 N·m"
+  tool       torque-driver "torque driver 1.8 N·m"
 
 take-apart
 
@@ -210,7 +210,7 @@ use "crate.mmk"
 guide step-of-nothing "Take the lid off"
   for        competent
   tool       driver-20 "hexalobular driver 20"
-  tool       torque-driver "torque driver, 1.8 N·m"
+  tool       torque-driver "torque driver 1.8 N·m"
 
 take-apart
 

@@ -18,7 +18,7 @@ use "chest.mmk"
 guide all-derived "Take the tray out"
   for        competent
   tool       driver-20 "hexalobular driver 20"
-  tool       torque-driver "torque driver, 1.8 N·m"
+  tool       torque-driver "torque driver 1.8 N·m"
 
 take-apart
 
@@ -38,7 +38,7 @@ use "chest.mmk"
 guide words-for-a-derived-step "Take the tray out"
   for        competent
   tool       driver-20 "hexalobular driver 20"
-  tool       torque-driver "torque driver, 1.8 N·m"
+  tool       torque-driver "torque driver 1.8 N·m"
 
 take-apart
 
@@ -60,7 +60,7 @@ use "chest.mmk"
 guide actions-replaced "Take the tray out"
   for        competent
   tool       driver-20 "hexalobular driver 20"
-  tool       torque-driver "torque driver, 1.8 N·m"
+  tool       torque-driver "torque driver 1.8 N·m"
 
 take-apart
 
@@ -83,7 +83,7 @@ use "chest.mmk"
 guide actions-replaced-one-forgotten "Take the tray out"
   for        competent
   tool       driver-20 "hexalobular driver 20"
-  tool       torque-driver "torque driver, 1.8 N·m"
+  tool       torque-driver "torque driver 1.8 N·m"
 
 take-apart
 
@@ -106,7 +106,7 @@ use "chest.mmk"
 guide actions-replaced-in-the-wrong-order "Take the tray out"
   for        competent
   tool       driver-20 "hexalobular driver 20"
-  tool       torque-driver "torque driver, 1.8 N·m"
+  tool       torque-driver "torque driver 1.8 N·m"
 
 take-apart
 
@@ -130,7 +130,7 @@ use "chest.mmk"
 guide step-added "Take the tray out"
   for        competent
   tool       driver-20 "hexalobular driver 20"
-  tool       torque-driver "torque driver, 1.8 N·m"
+  tool       torque-driver "torque driver 1.8 N·m"
 
 take-apart
 
@@ -153,7 +153,7 @@ use "chest.mmk"
 guide step-added-too-late "Reseat the plug"
   for        competent
   tool       driver-20 "hexalobular driver 20"
-  tool       torque-driver "torque driver, 1.8 N·m"
+  tool       torque-driver "torque driver 1.8 N·m"
 
 take-apart
 
@@ -206,7 +206,7 @@ use "chest.mmk"
 guide wrong-order-on-the-way-back "Take the lid off"
   for        competent
   tool       driver-20 "hexalobular driver 20"
-  tool       torque-driver "torque driver, 1.8 N·m"
+  tool       torque-driver "torque driver 1.8 N·m"
 
 take-apart
 
@@ -226,7 +226,7 @@ use "chest.mmk"
 guide closed-over-the-plug "Reseat the plug"
   for        competent
   tool       driver-20 "hexalobular driver 20"
-  tool       torque-driver "torque driver, 1.8 N·m"
+  tool       torque-driver "torque driver 1.8 N·m"
 
 take-apart
 
@@ -247,7 +247,7 @@ use "chest.mmk"
 guide shut-for-a-while "Take the lid off twice"
   for        competent
   tool       driver-20 "hexalobular driver 20"
-  tool       torque-driver "torque driver, 1.8 N·m"
+  tool       torque-driver "torque driver 1.8 N·m"
 
 take-apart
 

@@ -12,7 +12,7 @@ fastener cap-screws "cap screw" 2 x screw M4 x 12, hexalobular 20, pan
 guide pounds-and-newtons "Take the cap off"
   for        competent
   tool       driver-20 "hexalobular driver 20"
-  tool       torque-driver "torque driver, 0.206492414513808 N·m"
+  tool       torque-driver "torque driver 0.206492414513808 N·m"
 
 take-apart
 
@@ -55,7 +55,7 @@ fastener cap-screws "cap screw" 2 x screw M4 x 12, hexalobular 20, pan
 guide pounds-past-what-it-bears "Take the cap off"
   for        competent
   tool       driver-20 "hexalobular driver 20"
-  tool       torque-driver "torque driver, 40 lbf·in"
+  tool       torque-driver "torque driver 40 lbf·in"
 
 take-apart
 

@@ -20,7 +20,7 @@ guide renewed-as-assembly "Renew the lamp head"
   for        competent
   spare      head-new "lamp head", 1, 24.00 EUR for head
   tool       driver-20 "hexalobular driver 20"
-  tool       torque-driver "torque driver, 1.8 N·m"
+  tool       torque-driver "torque driver 1.8 N·m"
 
 take-apart
 
@@ -45,7 +45,7 @@ guide renewed-by-itself "Renew the window"
   for        competent
   spare      window-new "window", 1, 3.00 EUR for window
   tool       driver-20 "hexalobular driver 20"
-  tool       torque-driver "torque driver, 1.8 N·m"
+  tool       torque-driver "torque driver 1.8 N·m"
 
 take-apart
 
@@ -165,7 +165,7 @@ guide old-part-disposed-of "Renew the driver board"
   for        competent
   spare      driver-new "driver board", 1, 11.00 EUR for driver
   tool       driver-20 "hexalobular driver 20"
-  tool       torque-driver "torque driver, 1.8 N·m"
+  tool       torque-driver "torque driver 1.8 N·m"
 
 take-apart
 
@@ -192,7 +192,7 @@ guide old-part-not-disposed-of "Renew the driver board"
   for        competent
   spare      driver-new "driver board", 1, 11.00 EUR for driver
   tool       driver-20 "hexalobular driver 20"
-  tool       torque-driver "torque driver, 1.8 N·m"
+  tool       torque-driver "torque driver 1.8 N·m"
 
 take-apart
 
@@ -219,7 +219,7 @@ guide renewed-in-its-place "Renew the lamp head"
   for        competent
   spare      head-new "lamp head", 1, 24.00 EUR for head
   tool       driver-20 "hexalobular driver 20"
-  tool       torque-driver "torque driver, 1.8 N·m"
+  tool       torque-driver "torque driver 1.8 N·m"
 
 take-apart
 
@@ -241,7 +241,7 @@ guide goal-forgotten "Renew the lamp head"
   for        competent
   spare      head-new "lamp head", 1, 24.00 EUR for head
   tool       driver-20 "hexalobular driver 20"
-  tool       torque-driver "torque driver, 1.8 N·m"
+  tool       torque-driver "torque driver 1.8 N·m"
 
 take-apart
 
@@ -566,7 +566,7 @@ fastener plate-screws "plate screw" 4 x screw M3 x 8, hexalobular 10, pan
 guide wrong-number-of-positions "Take the plate off"
   for        competent
   tool       driver-10 "hexalobular driver 10"
-  tool       torque-driver "torque driver, 0.8 N·m"
+  tool       torque-driver "torque driver 0.8 N·m"
 
 take-apart
 
@@ -592,7 +592,7 @@ fastener plate-screws "plate screw" 4 x screw M3 x 8, hexalobular 10, pan
 guide no-positions-but-a-side "Take the plate off"
   for        competent
   tool       driver-10 "hexalobular driver 10"
-  tool       torque-driver "torque driver, 0.8 N·m"
+  tool       torque-driver "torque driver 0.8 N·m"
 
 take-apart
 

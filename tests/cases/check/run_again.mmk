@@ -137,7 +137,7 @@ guide hot-by-the-engine "Renew the ignition coil"
   before     cool exhaust
   spare      coil-new "ignition coil", 1, 40.00 EUR for coil
   tool       spanner-13 "spanner 13"
-  tool       torque-wrench "torque wrench, 20 N·m"
+  tool       torque-wrench "torque wrench 20 N·m"
 
 take-apart
 
@@ -176,7 +176,7 @@ guide cooled-after-the-engine "Renew the ignition coil"
   before     cool exhaust
   spare      coil-new "ignition coil", 1, 40.00 EUR for coil
   tool       spanner-13 "spanner 13"
-  tool       torque-wrench "torque wrench, 20 N·m"
+  tool       torque-wrench "torque wrench 20 N·m"
 
 take-apart
 
@@ -215,7 +215,7 @@ guide tried-last-by-itself "Renew the ignition coil"
   before     cool exhaust
   spare      coil-new "ignition coil", 1, 40.00 EUR for coil
   tool       spanner-13 "spanner 13"
-  tool       torque-wrench "torque wrench, 20 N·m"
+  tool       torque-wrench "torque wrench 20 N·m"
 
 take-apart
 
@@ -244,7 +244,7 @@ guide horn-alone "Renew the horn"
   before     cool disc
   spare      horn-new "horn", 1, 40.00 EUR for horn
   tool       spanner-13 "spanner 13"
-  tool       torque-wrench "torque wrench, 20 N·m"
+  tool       torque-wrench "torque wrench 20 N·m"
 
 take-apart
 
@@ -324,7 +324,7 @@ guide hot-on-the-derived-way-back "Renew the ignition coil"
   before     cool disc
   spare      coil-new "ignition coil", 1, 40.00 EUR for coil
   tool       spanner-13 "spanner 13"
-  tool       torque-wrench "torque wrench, 20 N·m"
+  tool       torque-wrench "torque wrench 20 N·m"
 
 take-apart
 

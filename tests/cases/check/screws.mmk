@@ -52,7 +52,7 @@ use "dev-torque-as-usual.mmk"
 guide torque-as-usual "Take it off"
   for        competent
   tool       star-20 "star driver 20"
-  tool       torque-driver "torque driver, 3.1 N·m"
+  tool       torque-driver "torque driver 3.1 N·m"
 
 take-apart
 
@@ -79,7 +79,7 @@ use "dev-torque-a-tenth-above.mmk"
 guide torque-a-tenth-above "Take it off"
   for        competent
   tool       star-20 "star driver 20"
-  tool       torque-driver "torque driver, 3.35 N·m"
+  tool       torque-driver "torque driver 3.35 N·m"
 
 take-apart
 
@@ -106,7 +106,7 @@ use "dev-torque-well-above.mmk"
 guide torque-well-above "Take it off"
   for        competent
   tool       star-20 "star driver 20"
-  tool       torque-driver "torque driver, 3.6 N·m"
+  tool       torque-driver "torque driver 3.6 N·m"
 
 take-apart
 
@@ -134,7 +134,7 @@ use "dev-torque-far-below.mmk"
 guide torque-far-below "Take it off"
   for        competent
   tool       star-20 "star driver 20"
-  tool       torque-driver "torque driver, 0.5 N·m"
+  tool       torque-driver "torque driver 0.5 N·m"
 
 take-apart
 
@@ -162,7 +162,7 @@ use "dev-torque-past-its-grade.mmk"
 guide torque-past-its-grade "Take it off"
   for        competent
   tool       star-20 "star driver 20"
-  tool       torque-driver "torque driver, 6 N·m"
+  tool       torque-driver "torque driver 6 N·m"
 
 take-apart
 
@@ -190,7 +190,7 @@ use "dev-torque-of-a-thread-without-numbers.mmk"
 guide torque-of-a-thread-without-numbers "Take it off"
   for        competent
   tool       star-20 "star driver 20"
-  tool       torque-wrench "torque wrench, 40 N·m"
+  tool       torque-wrench "torque wrench 40 N·m"
 
 take-apart
 
@@ -217,7 +217,7 @@ use "dev-torque-low-without-a-grade.mmk"
 guide torque-low-without-a-grade "Take it off"
   for        competent
   tool       star-20 "star driver 20"
-  tool       torque-driver "torque driver, 0.3 N·m"
+  tool       torque-driver "torque driver 0.3 N·m"
 
 take-apart
 
@@ -822,7 +822,7 @@ fastener cell-screw "cell screw" 1 x screw W4 x 10, works-star 20, works-steel, 
 guide torque-of-a-screw-left-alone "Take the cover off"
   for        competent
   tool       star-20 "star driver 20"
-  tool       torque-driver "torque driver, 3.1 N·m"
+  tool       torque-driver "torque driver 3.1 N·m"
 
 take-apart
 

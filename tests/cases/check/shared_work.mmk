@@ -16,7 +16,7 @@ part module "module"
 guide open-door "Take the door off"
   for        competent
   tool       driver-20 "hexalobular driver 20"
-  tool       torque-driver "torque driver, 1.8 N·m"
+  tool       torque-driver "torque driver 1.8 N·m"
 
 take-apart
 
@@ -31,7 +31,7 @@ put-back
 use "cabinet.mmk"
 guide steps-of-another-guide "Take the module out"
   for        competent
-  tool       torque-driver "torque driver, 1.8 N·m"
+  tool       torque-driver "torque driver 1.8 N·m"
 
 take-apart
 
@@ -49,7 +49,7 @@ put-back
 use "cabinet.mmk"
 guide steps-of-another-guide-not-enough "Take the module out"
   for        competent
-  tool       torque-driver "torque driver, 1.8 N·m"
+  tool       torque-driver "torque driver 1.8 N·m"
 
 take-apart
 

@@ -411,7 +411,7 @@ guide slung-before-its-bolts-are-undone "Take the head off"
   for        competent
   tool       hoist "hoist with sling"
   tool       spanner-13 "spanner 13"
-  tool       torque-wrench "torque wrench, 24 N·m"
+  tool       torque-wrench "torque wrench 24 N·m"
 
 take-apart
 
@@ -429,7 +429,7 @@ guide spring-taken-off-wound "Take the spring off"
   for        competent
   tool       pin "locking pin"
   tool       spanner-13 "spanner 13"
-  tool       torque-wrench "torque wrench, 24 N·m"
+  tool       torque-wrench "torque wrench 24 N·m"
 
 take-apart
 

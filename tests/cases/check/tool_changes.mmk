@@ -30,7 +30,7 @@ guide driver-to-and-fro "Take the cover off"
   for        competent
   tool       driver-10 "hexalobular driver 10"
   tool       nut-driver-7 "nut driver 7"
-  tool       torque-driver "torque driver, 0.8 to 0.9 N·m"
+  tool       torque-driver "torque driver 0.8 to 0.9 N·m"
 
 take-apart
 
@@ -51,7 +51,7 @@ guide driver-in-one-go "Take the cover off"
   for        competent
   tool       driver-10 "hexalobular driver 10"
   tool       nut-driver-7 "nut driver 7"
-  tool       torque-driver "torque driver, 0.8 to 0.9 N·m"
+  tool       torque-driver "torque driver 0.8 to 0.9 N·m"
 
 take-apart
 
@@ -71,7 +71,7 @@ guide driver-again-in-the-next-step "Take the cover off"
   for        competent
   tool       driver-10 "hexalobular driver 10"
   tool       nut-driver-7 "nut driver 7"
-  tool       torque-driver "torque driver, 0.8 to 0.9 N·m"
+  tool       torque-driver "torque driver 0.8 to 0.9 N·m"
 
 take-apart
 
@@ -92,7 +92,7 @@ guide driver-again-behind-the-cover "Take the core out"
   for        competent
   tool       driver-10 "hexalobular driver 10"
   tool       nut-driver-7 "nut driver 7"
-  tool       torque-driver "torque driver, 0.8 to 0.9 N·m"
+  tool       torque-driver "torque driver 0.8 to 0.9 N·m"
 
 take-apart
 
@@ -113,7 +113,7 @@ guide words-before-the-second-turn "Take the cover off"
   for        competent
   tool       driver-10 "hexalobular driver 10"
   tool       nut-driver-7 "nut driver 7"
-  tool       torque-driver "torque driver, 0.8 to 0.9 N·m"
+  tool       torque-driver "torque driver 0.8 to 0.9 N·m"
 
 take-apart
 
@@ -136,7 +136,7 @@ guide order-allowed "Take the cover off"
   for        competent
   tool       driver-10 "hexalobular driver 10"
   tool       nut-driver-7 "nut driver 7"
-  tool       torque-driver "torque driver, 0.8 to 0.9 N·m"
+  tool       torque-driver "torque driver 0.8 to 0.9 N·m"
 
 take-apart
 
@@ -157,7 +157,7 @@ guide driver-to-and-fro-on-the-way-back "Take the cover off"
   for        competent
   tool       driver-10 "hexalobular driver 10"
   tool       nut-driver-7 "nut driver 7"
-  tool       torque-driver "torque driver, 0.8 to 0.9 N·m"
+  tool       torque-driver "torque driver 0.8 to 0.9 N·m"
 
 take-apart
 
@@ -182,7 +182,7 @@ guide driver-again-after-a-mark "Take the cover off"
   for        competent
   tool       driver-10 "hexalobular driver 10"
   tool       nut-driver-7 "nut driver 7"
-  tool       torque-driver "torque driver, 0.8 to 0.9 N·m"
+  tool       torque-driver "torque driver 0.8 to 0.9 N·m"
 
 take-apart
 
@@ -204,7 +204,7 @@ guide driver-to-and-fro-unnamed "Take the cover off"
   for        competent
   tool       driver-10 "hexalobular driver 10"
   tool       nut-driver-7 "nut driver 7"
-  tool       torque-driver "torque driver, 0.8 to 0.9 N·m"
+  tool       torque-driver "torque driver 0.8 to 0.9 N·m"
 
 take-apart
 

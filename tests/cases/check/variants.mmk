@@ -25,7 +25,7 @@ use "convector.mmk"
 guide both-variants "Take the cord set out"
   for        competent
   tool       cross-2 "cross-recess driver 2"
-  tool       torque-driver "torque driver, 1.2 N·m"
+  tool       torque-driver "torque driver 1.2 N·m"
 
 take-apart
 
@@ -48,7 +48,7 @@ use "convector.mmk"
 guide one-variant-forgotten "Take the cover off"
   for        competent
   tool       cross-2 "cross-recess driver 2"
-  tool       torque-driver "torque driver, 1.2 N·m"
+  tool       torque-driver "torque driver 1.2 N·m"
 
 take-apart
 
@@ -66,7 +66,7 @@ guide for-one-variant-alone "Take the cover off"
   for        competent
   only       uk
   tool       cross-2 "cross-recess driver 2"
-  tool       torque-driver "torque driver, 1.2 N·m"
+  tool       torque-driver "torque driver 1.2 N·m"
 
 take-apart
 
@@ -82,7 +82,7 @@ use "convector.mmk"
 guide wrong-in-both-variants "Take the cord set out"
   for        competent
   tool       cross-2 "cross-recess driver 2"
-  tool       torque-driver "torque driver, 1.2 N·m"
+  tool       torque-driver "torque driver 1.2 N·m"
 
 take-apart
 

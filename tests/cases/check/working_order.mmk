@@ -24,7 +24,7 @@ guide gasket-laid-before-its-cover "Look at the heater"
   before     unplug mains
   supply     gasket-new "cover gasket", 1 for gasket
   tool       spanner-10 "spanner 10"
-  tool       torque-wrench "torque wrench, 8 N·m"
+  tool       torque-wrench "torque wrench 8 N·m"
 
 take-apart
 
@@ -50,7 +50,7 @@ guide gasket-under-its-bolts "Look at the heater"
   before     unplug mains
   supply     gasket-new "cover gasket", 1 for gasket
   tool       spanner-10 "spanner 10"
-  tool       torque-wrench "torque wrench, 8 N·m"
+  tool       torque-wrench "torque wrench 8 N·m"
 
 take-apart
 
@@ -71,7 +71,7 @@ guide fuse-in-a-live-heater "Renew the fuse"
   spare      fuse-new "fuse", 1
   supply     gasket-new "cover gasket", 1 for gasket
   tool       spanner-10 "spanner 10"
-  tool       torque-wrench "torque wrench, 8 N·m"
+  tool       torque-wrench "torque wrench 8 N·m"
 
 take-apart
 
@@ -141,8 +141,8 @@ step remove-lid "Remove the housing lid"
   remove     lid
 
 step remove-rotor "Remove the rotor"
-  undo       rotor-nut with spanner-13
   drain      tap
+  undo       rotor-nut with spanner-13
   remove     rotor
 
 work
@@ -204,9 +204,9 @@ step remove-lid "Remove the housing lid"
   remove     lid
 
 step remove-rotor "Remove the rotor"
-  undo       rotor-nut with spanner-13
   drain      tap
   drain      tap-2
+  undo       rotor-nut with spanner-13
   remove     rotor
 
 work

@@ -63,7 +63,7 @@ fastener bolts "flange bolt" 4 x bolt P8 x 25, hexagon-head 13, works-oil
 guide preload-of-a-known-thread "Settle the flange"
   for        competent
   tool       spanner-13 "spanner 13"
-  tool       torque-wrench "torque wrench, 20 N·m"
+  tool       torque-wrench "torque wrench 20 N·m"
 
 work
 

@@ -89,6 +89,19 @@ TEST_CASE("a tool sets the torques of each tool-kind that its description names"
     CHECK(sets_torque(shop.model, driver, newton_metres(6)));
     CHECK_FALSE(sets_torque(shop.model, driver, newton_metres(6.1)));
     CHECK_FALSE(sets_torque(shop.model, tool("s", "star driver 6"), newton_metres(1)));
+    for (const char* said :
+         {"preset driver 1 to 3 N·m", "preset driver, 1..3 N.m", "preset driver 1-3 Nm"}) {
+        CAPTURE(said);
+        CHECK_FALSE(sets_torque(shop.model, tool("r", said), newton_metres(0.9)));
+        CHECK(sets_torque(shop.model, tool("r", said), newton_metres(1)));
+        CHECK(sets_torque(shop.model, tool("r", said), newton_metres(3)));
+        CHECK_FALSE(sets_torque(shop.model, tool("r", said), newton_metres(3.3)));
+    }
+    const Resource fixed = tool("f", "preset driver 1.4 N·m");
+    CHECK(sets_torque(shop.model, fixed, newton_metres(1.4)));
+    CHECK_FALSE(sets_torque(shop.model, fixed, newton_metres(1)));
+    // In another unit it is not read, and nothing held against it.
+    CHECK(sets_torque(shop.model, tool("c", "preset driver 20 cN·m"), newton_metres(1)));
     CHECK(torque_tool_for(shop.model, newton_metres(4))->name == "preset-driver");
     CHECK(torque_tool_for(shop.model, newton_metres(7))->name == "long-wrench");
     CHECK(torque_tool_for(shop.model, newton_metres(201)) == nullptr);

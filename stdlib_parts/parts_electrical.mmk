@@ -17,8 +17,8 @@ kind circuit-board "circuit board" is part
 kind static-sensitive-board "board sensitive to static charge" is part
   states     in, out
   also       open-to-charge, earthed
-  earth      open-to-charge -> earthed by wrist-strap from outside takes 15 s
-  unearth    earthed -> open-to-charge by hand from outside takes 5 s
+  earth      open-to-charge -> earthed by wrist-strap safe when live from outside takes 15 s
+  unearth    earthed -> open-to-charge by hand safe when live from outside takes 5 s
   remove     in -> out by hand takes 4 s
   fit        out -> in by hand takes 4 s
   passes on
@@ -261,3 +261,11 @@ kind fuser "toner fuser" is part
   fit        out -> in by hand takes 15 s
   may end in cooled
   hazard     hot-surface until cooled on touch
+
+# Its cells and capacitors, if it has any, are parts of their own.
+kind controller "controller" is part
+  states     in, out
+  remove     in -> out by hand takes 10 s
+  fit        out -> in by hand takes 10 s
+  passes on
+  waste      electronic-waste

@@ -236,3 +236,10 @@ kind guarded-blade "blade with a sheath" is part
   moves
   may end in bare, sheathed
   hazard     sharp-edge until sheathed on touch
+
+# The pressure in it is an energy of its own.
+kind cylinder "cylinder" is part
+  states     in, out
+  remove     in -> out by hand takes 15 s
+  fit        out -> in by hand takes 15 s
+  passes on

@@ -6,6 +6,7 @@
 #include "bench/power.hpp"
 #include "bench/recharge.hpp"
 #include "model/driven.hpp"
+#include "model/passing_on.hpp"
 
 #include <algorithm>
 
@@ -173,6 +174,14 @@ std::vector<ItemId> touched_live(const Attempt& at, const std::vector<ItemId>& m
     return touched;
 }
 
+// Do the connectors bind behind which the source feeds the part?
+bool comes_through(const Bench& bench, const State& state, const Item& source, ItemId part) {
+    const auto connectors = model::connectors_to(source, part);
+    return std::all_of(connectors.begin(), connectors.end(), [&](ItemId connector) {
+        return !bench.exists(connector) || binds(bench, state, connector);
+    });
+}
+
 // What feeds any of them, in order of declaration.
 std::vector<ItemId> sources_of_parts(const Model& model, const std::vector<ItemId>& parts) {
     std::vector<ItemId> sources;
@@ -195,7 +204,8 @@ std::optional<Refusal> still_driven(const Attempt& at) {
         if (!at.bench.exists(part) || place(at.bench, at.state, part).known())
             continue;
         for (const ItemId source : model.item(part).fed_by) {
-            if (cut_from_outside(model.kind_of(source)) && is_live(at.bench, at.state, source))
+            if (cut_from_outside(model.kind_of(source)) && is_live(at.bench, at.state, source) &&
+                comes_through(at.bench, at.state, model.item(source), part))
                 return StillLive{source, part};
         }
     }
@@ -220,7 +230,7 @@ std::optional<Refusal> still_live(const Attempt& at, const std::vector<ItemId>& 
         if (id == at.act.item || !is_live(at.bench, at.state, id))
             continue;
         for (const ItemId part : touched) {
-            if (among(source.feeds, part))
+            if (among(source.feeds, part) && comes_through(at.bench, at.state, source, part))
                 return StillLive{id, part};
         }
     }

@@ -21,10 +21,11 @@ std::ptrdiff_t shared(const std::vector<ItemId>& some, const std::vector<ItemId>
 }
 
 // A spring that its compressor still holds, and terminals that are still joined, are not as they
-// are in use. In the first set that is asked only of what moves: a chain that is not joined.
+// are in use. In the first set that is asked only of what moves, a chain that is not joined, and of
+// what guards it.
 bool stands_as_it_may_stay(const Bench& bench, const State& state, ItemId id) {
     const model::Kind& kind = bench.model->kind_of(id);
-    for (unsigned set = kind.moves ? 0 : 1; set < kind.set_count(); ++set) {
+    for (unsigned set = kind.moves || kind.guards ? 0 : 1; set < kind.set_count(); ++set) {
         for (std::uint16_t member = 0; member < bench.model->item(id).count; ++member) {
             const model::StateId stands = state_of(bench, state, id, member, set);
             if (stands != kind.set_first[set] && !model::contains(kind.may_end, stands))
@@ -34,17 +35,29 @@ bool stands_as_it_may_stay(const Bench& bench, const State& state, ItemId id) {
     return true;
 }
 
-// What moves under power is run only while it is fastened, to whatever: a blade by its bolt. Not
-// what is fastened to it.
-std::vector<ItemId> holding_what_moves(const Model& model, ItemId id) {
-    std::vector<ItemId> fasteners;
+void add_holders(const Model& model, ItemId id, std::vector<ItemId>& items) {
     for (const ItemId tie : model.item(id).ties) {
         const model::Item& fastener = model.item(tie);
-        if (fastener.role == model::Role::fastener &&
-            among(model::driven_held_by(model, fastener), id))
-            fasteners.push_back(tie);
+        const bool is_base = fastener.touches.size() > 1 && fastener.touches.back() == id;
+        if (fastener.role == model::Role::fastener && !is_base)
+            items.push_back(tie);
     }
-    return fasteners;
+}
+
+// What moves under power is run only while it is fastened, to whatever, and what carries it is: a
+// blade by its bolt, the drum by the bolts of its cradle. And behind its guard, with the screws in.
+std::vector<ItemId> keeping_it_safe(const Model& model, ItemId id) {
+    std::vector<ItemId> items;
+    const model::Item& part = model.item(id);
+    if (part.role != model::Role::part || !model::is_driven(model, part))
+        return items;
+    for (ItemId at = id; at.known(); at = model.item(at).carrier)
+        add_holders(model, at, items);
+    if (const ItemId guard = model::guard_of(model, part); guard.known()) {
+        items.push_back(guard);
+        add_holders(model, guard, items);
+    }
+    return items;
 }
 
 // A fluid without which its part is not run: one that is there in use, and may not be left out.
@@ -91,8 +104,8 @@ std::vector<ItemId> upholding(const Bench& bench, model::FunctionId function) {
     }
     add_fasteners_of(path);
     for (const ItemId part : path) {
-        for (const ItemId fastener : holding_what_moves(model, part))
-            add(fastener);
+        for (const ItemId item : keeping_it_safe(model, part))
+            add(item);
     }
     std::vector<ItemId> vessels = path;
     for (const ItemId tie : path) {

@@ -22,7 +22,7 @@ std::optional<Quantity> resistance_in(const std::string& means) {
     if (unit == std::string::npos)
         return std::nullopt;
     auto quantity = make_quantity(value, rest.substr(unit));
-    if (!quantity || quantity->measure != Measure::resistance)
+    if (!quantity || quantity->measure != Measure::resistance || quantity->base <= 0)
         return std::nullopt;
     return quantity;
 }

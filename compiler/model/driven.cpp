@@ -35,16 +35,51 @@ std::vector<ItemId> driven_on(const Model& model, const Function& function) {
     return driven;
 }
 
-// Of the parts, those that the source does not feed yet.
-bool feed_more(Model& model, ItemId source, const std::vector<ItemId>& driven) {
+// The connectors of the path at which the part, or what it goes with, is coupled to the rest.
+std::vector<ItemId> couplings_of(const Model& model, ItemId part, const std::vector<ItemId>& path) {
+    std::vector<ItemId> couplings;
+    for (ItemId at = part; at.known(); at = model.item(at).carrier) {
+        for (const ItemId tie : model.item(at).ties) {
+            if (model.item(tie).role == Role::connector &&
+                std::find(path.begin(), path.end(), tie) != path.end())
+                couplings.push_back(tie);
+        }
+    }
+    return couplings;
+}
+
+// Another function drives it too: it lies behind the couplings of both alone.
+void keep_shared(Item& source, ItemId moved, const std::vector<ItemId>& couplings) {
+    for (FedThrough& fed : source.feeds_through) {
+        if (fed.part != moved)
+            continue;
+        std::erase_if(fed.connectors, [&](ItemId connector) {
+            return std::find(couplings.begin(), couplings.end(), connector) == couplings.end();
+        });
+    }
+}
+
+// Of what the function drives, what the source does not feed yet.
+bool feed_more(Model& model, ItemId source, const Function& function,
+               const std::vector<ItemId>& driven) {
+    const auto among = [](const std::vector<ItemId>& items, ItemId item) {
+        return std::find(items.begin(), items.end(), item) != items.end();
+    };
     bool more = false;
     for (const ItemId moved : driven) {
-        const auto& fed = model.item(source).feeds;
-        if (moved == source || std::find(fed.begin(), fed.end(), moved) != fed.end())
+        const bool driven_too = among(model.item(source).drives, moved);
+        if (moved == source || (among(model.item(source).feeds, moved) && !driven_too))
             continue;
+        const auto couplings = couplings_of(model, moved, function.through);
         Item& edited = model.items.edit(source.value);
+        if (driven_too) {
+            keep_shared(edited, moved, couplings);
+            continue;
+        }
         edited.feeds.push_back(moved);
         edited.drives.push_back(moved);
+        if (!couplings.empty())
+            edited.feeds_through.push_back({moved, couplings});
         more = true;
     }
     return more;
@@ -92,7 +127,7 @@ void settle_driven(Model& model) {
                 continue; // of most functions, which would be asked of each source
             for (const ItemId source : model.sources) {
                 if (feeds_some_of(model.item(source), function.through))
-                    more = feed_more(model, source, driven) || more;
+                    more = feed_more(model, source, function, driven) || more;
             }
         }
         found = found || more;

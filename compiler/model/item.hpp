@@ -82,6 +82,12 @@ struct Bolt {
     std::string friction;
 };
 
+// What must all bind for the part to be fed, beside the source's own `through`.
+struct FedThrough {
+    ItemId part;
+    std::vector<ItemId> connectors;
+};
+
 struct Item {
     std::string name;
     std::string title;
@@ -102,10 +108,11 @@ struct Item {
     std::vector<ItemId> ties;    // the ties that touch this part
     // A source's: what a line names, then what it feeds beyond, then what it drives.
     std::vector<ItemId> feeds;
-    std::vector<ItemId> feeds_beyond; // of these, what parts pass on to (model/passing_on.hpp)
-    std::vector<ItemId> drives;       // of these, what moves with what is fed (model/driven.hpp)
-    std::vector<ItemId> passes_to;    // a part's that is no source: what its line `feeds` names
-    std::vector<ItemId> through;      // connectors
+    std::vector<ItemId> feeds_beyond;      // of these, what parts pass on to (model/passing_on.hpp)
+    std::vector<FedThrough> feeds_through; // of these, what lies behind connectors of such parts
+    std::vector<ItemId> drives;    // of these, what moves with what is fed (model/driven.hpp)
+    std::vector<ItemId> passes_to; // a part's that is no source: what its line `feeds` names
+    std::vector<ItemId> through;   // connectors
     // The other way round, for what asks after one item; in order of declaration. Where a device is
     // tried out in another shape these may name more than `feeds` and `through` do, never less.
     std::vector<ItemId> fed_by;       // what feeds this part

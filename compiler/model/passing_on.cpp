@@ -45,28 +45,65 @@ std::vector<ItemId> passing_in(const Model& model, ItemId item, const Passing& p
     return parts;
 }
 
-// What the source feeds beyond what is named, in the order in which it comes there.
-std::vector<ItemId> beyond(const Model& model, ItemId source, Passing& passing) {
-    std::vector<bool> met(model.items.size());
-    std::vector<bool> is_reached(model.items.size());
-    std::vector<ItemId> reached = model.item(source).feeds;
-    const std::size_t named = reached.size();
-    is_reached[source.value] = true;
-    for (const ItemId fed : reached)
-        is_reached[fed.value] = true;
-    for (std::size_t i = 0; i < reached.size(); ++i) {
-        for (const ItemId part : passing_in(model, reached[i], passing, met)) {
-            if (is_always_beside(model.item(source), model.item(part)))
-                passing.is_fed[part.value] = true;
-            for (const ItemId fed : model.item(part).feeds) {
-                if (!is_reached[fed.value])
-                    reached.push_back(fed);
-                is_reached[fed.value] = true;
+// What the source feeds, and the connectors of passing parts behind which each lies on every way.
+class Reached {
+public:
+    Reached(const Model& model, ItemId source, Passing& passing)
+        : model_(model), source_(source), passing_(passing), place_of_(model.items.size(), none) {
+        for (const ItemId fed : model.item(source).feeds)
+            come_to(fed, connectors_to(model.item(source), fed));
+        // A part that is come to by another way once more may lie behind fewer of them.
+        for (std::size_t next = 0; next < open_.size(); ++next)
+            pass_on(open_[next]);
+    }
+
+    // Those that its lines name, then the others in the order in which they are come to.
+    [[nodiscard]] const std::vector<FedThrough>& all() const { return all_; }
+
+private:
+    static constexpr std::size_t none = static_cast<std::size_t>(-1);
+
+    void come_to(ItemId part, const std::vector<ItemId>& behind) {
+        std::size_t& place = place_of_[part.value];
+        if (place == none) {
+            place = all_.size();
+            all_.push_back({part, behind});
+            open_.push_back(place);
+            return;
+        }
+        auto& known = all_[place].connectors;
+        const auto fewer = std::erase_if(known, [&](ItemId connector) {
+            return std::find(behind.begin(), behind.end(), connector) == behind.end();
+        });
+        if (fewer > 0)
+            open_.push_back(place);
+    }
+
+    void pass_on(std::size_t place) {
+        std::vector<bool> met(model_.items.size());
+        for (const ItemId id : passing_in(model_, all_[place].part, passing_, met)) {
+            const Item& part = model_.item(id);
+            if (is_always_beside(model_.item(source_), part))
+                passing_.is_fed[id.value] = true;
+            std::vector<ItemId> through = all_[place].connectors;
+            through.insert(through.end(), part.through.begin(), part.through.end());
+            for (const ItemId fed : part.feeds) {
+                if (fed == source_)
+                    continue;
+                std::vector<ItemId> behind = connectors_to(part, fed);
+                behind.insert(behind.end(), through.begin(), through.end());
+                come_to(fed, behind);
             }
         }
     }
-    return {reached.begin() + static_cast<std::ptrdiff_t>(named), reached.end()};
-}
+
+    const Model& model_;
+    ItemId source_;
+    Passing& passing_;
+    std::vector<std::size_t> place_of_; // in `all`, for each item
+    std::vector<std::size_t> open_;     // places whose part passes on, or passes on more
+    std::vector<FedThrough> all_;
+};
 
 } // namespace
 
@@ -82,10 +119,19 @@ void settle_passing_on(Model& model) {
     for (const ItemId id : model.sources) {
         if (passing.may[id.value])
             continue;
-        const std::vector<ItemId> more = beyond(model, id, passing);
+        const Reached reached(model, id, passing);
         Item& source = model.items.edit(id.value);
-        source.feeds.insert(source.feeds.end(), more.begin(), more.end());
-        source.feeds_beyond = more;
+        source.feeds_through.clear();
+        const std::size_t named = source.feeds.size();
+        for (std::size_t i = 0; i < reached.all().size(); ++i) {
+            const FedThrough& fed = reached.all()[i];
+            if (i >= named) {
+                source.feeds.push_back(fed.part);
+                source.feeds_beyond.push_back(fed.part);
+            }
+            if (!fed.connectors.empty())
+                source.feeds_through.push_back(fed);
+        }
     }
     for (const ItemId id : model.sources) {
         if (passing.is_fed[id.value]) {
@@ -94,6 +140,13 @@ void settle_passing_on(Model& model) {
         }
     }
     settle_sources(model);
+}
+
+std::vector<ItemId> connectors_to(const Item& source, ItemId part) {
+    const auto& ways = source.feeds_through;
+    const auto found =
+        std::find_if(ways.begin(), ways.end(), [&](const auto& fed) { return fed.part == part; });
+    return found == ways.end() ? std::vector<ItemId>{} : found->connectors;
 }
 
 std::vector<ItemId> fed_directly(const Item& source) {

@@ -11,6 +11,10 @@ namespace matchmark::model {
 // does one that is not there in each variant of what it feeds. Called once, when all is read.
 void settle_passing_on(Model& model);
 
+// The connectors of passing parts behind which the part lies, on every way that it is fed by the
+// source.
+std::vector<ItemId> connectors_to(const Item& source, ItemId part);
+
 // Of what the source feeds, or the part passes on to, what a line of the device names.
 std::vector<ItemId> fed_directly(const Item& source);
 

@@ -134,6 +134,13 @@ void settle_run_out(Model& model) {
     for (std::uint32_t i = 0; i < model.items.size(); ++i) {
         const Item& joint = model.item(ItemId{i});
         const Kind& kind = model.kind(joint.kind);
+        if (kind.laid_first) {
+            // The screws that press a seal let go of what stands behind it.
+            for (const auto& [fluid, emptied] : said_of(model, joint)) {
+                for (const ItemId screw : fasteners_across(model, ItemId{i}))
+                    add_need(model, screw, fluid, emptied);
+            }
+        }
         if (joint.lets_nothing_out || !kind.lets_out)
             continue;
         std::vector<ItemId> ties{ItemId{i}};

@@ -14,8 +14,9 @@ std::optional<StateId> emptied_state(const Kind& fluid);
 std::vector<ItemId> fasteners_across(const Model& model, ItemId tie);
 
 // Adds to each joint whose kind `lets out` a need: what `runs out` of the parts that it joins is
-// emptied before it is parted, and before a fastener that grips it lets go. Not where the joint
-// `lets nothing out`, or itself needs a fluid to be emptied. Called once, when all is read.
+// emptied before it is parted, and before a fastener that grips it lets go. The fasteners that
+// press a seal need what the seal itself needs of a fluid. Not where the joint `lets nothing out`,
+// or itself needs a fluid to be emptied. Called once, when all is read.
 void settle_run_out(Model& model);
 
 } // namespace matchmark::model

@@ -7,6 +7,8 @@
 #include <algorithm>
 #include <array>
 #include <cctype>
+#include <charconv>
+#include <fmt/core.h>
 #include <utility>
 #include <vector>
 
@@ -190,9 +192,33 @@ bool mend_decimal_comma(Diagnostic& finding, const Scene& scene, Span found, Spa
     return true;
 }
 
+// "25..28 N.m" where one number is asked for.
+bool mend_range(Diagnostic& finding, const Scene& scene, Span found, Span before) {
+    const std::string_view text = scene.text;
+    if (scene.slice(found) != ".." || before.end != found.begin || before.empty() ||
+        !digit_at(text, before.end - 1) || !digit_at(text, found.end))
+        return false;
+    double least = 0;
+    double most = 0;
+    const auto number = [&](std::uint32_t begin, std::uint32_t end, double& value) {
+        return std::from_chars(text.data() + begin, text.data() + end, value);
+    };
+    const auto first = number(before.begin, before.end, least);
+    const auto second = number(found.end, scene.end, most);
+    if (first.ptr != text.data() + before.end || second.ec != std::errc())
+        return false;
+    const auto end = static_cast<std::uint32_t>(second.ptr - text.data());
+    finding.help = "one number stands here: the middle of the range, if the maker gives no other";
+    finding.edits.push_back(
+        {scene.span(before.begin, end), fmt::format("{:g}", (least + most) / 2)});
+    finding.safe = false; // which number is meant is a guess
+    return true;
+}
+
 bool mend_sign_in_name(Diagnostic& finding, const Scene& scene, Span found, Span before) {
     const std::string_view token = scene.slice(found);
-    if (before.end != found.begin || token.size() < 2 || (token[0] != '_' && token[0] != '.')) {
+    if (before.end != found.begin || token.size() < 2 || token == ".." ||
+        (token[0] != '_' && token[0] != '.')) {
         return false;
     }
     finding.help = "a name has letters, digits and hyphens";
@@ -284,6 +310,7 @@ Diagnostic slip_finding(const Scene& scene, const Slip& slip, Span before) {
     Diagnostic finding = syntax_finding(std::move(message), place);
     if (mend_unclosed_text(finding, scene, slip.at) || mend_typography(finding, scene, found) ||
         mend_decimal_comma(finding, scene, found, before) ||
+        mend_range(finding, scene, found, before) ||
         mend_sign_in_name(finding, scene, found, before)) {
         return finding;
     }
@@ -305,6 +332,8 @@ Diagnostic unknown_word(const Scene& scene, Body body, Span word) {
     const std::string meant = nearest(scene.slice(word), candidates);
     if (!meant.empty()) {
         offer(finding, word, meant, true);
+    } else if (top && digit_at(scene.text, word.begin)) {
+        finding.help = "a count stands behind the title: `fastener NAME \"title\" 4 x KIND`";
     } else if (!mend_typography(finding, scene, word)) {
         finding.help =
             top ? "a line in the first column starts with a word such as `part` or `step`"

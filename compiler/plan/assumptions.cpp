@@ -42,6 +42,7 @@ void drop_line(Model& model, const Assumption& assumed) {
     if (!item.feeds.empty()) {
         item.feeds.clear();
         item.feeds_beyond.clear();
+        item.feeds_through.clear();
         item.drives.clear();
         item.through.clear();
         return;

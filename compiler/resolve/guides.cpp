@@ -142,7 +142,7 @@ model::Photo read_photo(Context& context, const Declaration& declaration, std::s
         if (next.keyword != Keyword::mark_on_photo || next.shape != LineShape::detail)
             break;
         Reader words{context.sources, *declaration.file, next};
-        const auto item = read_ref(context, words);
+        const auto item = read_ref(context, words, nullptr, Numbers::members_or_place);
         if (!item)
             continue;
         photo.marks.push_back({*item, read_points(words), next.whole});

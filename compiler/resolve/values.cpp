@@ -216,7 +216,8 @@ bool member_ahead(const Reader& reader, std::uint32_t ahead) {
 
 } // namespace
 
-std::optional<model::ItemRef> read_ref(Context& context, Reader& reader, const Alias* alias) {
+std::optional<model::ItemRef> read_ref(Context& context, Reader& reader, const Alias* alias,
+                                       Numbers numbers) {
     const auto name = reader.take_name();
     if (!name)
         return std::nullopt;
@@ -229,7 +230,7 @@ std::optional<model::ItemRef> read_ref(Context& context, Reader& reader, const A
         const bool comma = !first && reader.next_is(TermKind::comma);
         if ((!first && !comma) || !member_ahead(reader, comma ? 1 : 0))
             break;
-        if (first && place_ahead(reader))
+        if (first && numbers == Numbers::members_or_place && place_ahead(reader))
             break;
         reader.take_comma();
         ref.span.end = reader.here().end;

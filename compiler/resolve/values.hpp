@@ -19,11 +19,14 @@ double read_number(syntax::Reader& reader);
 
 // Items by name, with members; unknown ones are reported and left out. `alias` may give an item for
 // a name that is none.
+// What numbers behind a name may be: `5,5`, without a space, is a place where one may follow.
+enum class Numbers : unsigned char { members, members_or_place };
 using Alias = std::function<std::optional<model::ItemId>(std::string_view)>;
 std::vector<model::ItemRef> read_refs(Context& context, syntax::Reader& reader,
                                       const Alias* alias = nullptr);
 std::optional<model::ItemRef> read_ref(Context& context, syntax::Reader& reader,
-                                       const Alias* alias = nullptr);
+                                       const Alias* alias = nullptr,
+                                       Numbers numbers = Numbers::members);
 std::vector<model::ItemId> read_items(Context& context, syntax::Reader& reader);
 std::vector<model::Condition> read_conditions(Context& context, syntax::Reader& reader);
 std::optional<model::Condition> read_condition(Context& context, syntax::Reader& reader);

@@ -194,6 +194,12 @@ void add_item_facts(std::string& facts, const bench::Bench& on, std::uint32_t i,
     listed("blocker", item.blocked_by);
     listed("feeds", item.feeds);
     listed("through", item.through);
+    for (const model::FedThrough& fed : item.feeds_through) {
+        for (const ItemId connector : fed.connectors) {
+            if (on.exists(connector) && on.exists(fed.part))
+                add(facts, "behind({},{},{})", i, fed.part.value, connector.value);
+        }
+    }
     listed("holds_driven", model::driven_held_by(*on.model, item));
     for (std::size_t n = 0; n < item.needs.size(); ++n) {
         const Kind& kind = on.model->kind(item.kind);

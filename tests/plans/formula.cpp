@@ -1,6 +1,8 @@
 // Writes what the bench knows of a moment as expressions over the times of the acts.
 #include "plans/formula.hpp"
 
+#include "model/passing_on.hpp"
+
 #include <algorithm>
 #include <fmt/core.h>
 
@@ -202,6 +204,22 @@ std::string Formula::binds(ItemId tie, Moment at) {
 std::string Formula::live(ItemId source, Moment at) {
     std::vector<std::string> all{any_in({source, {}, {}}, model.kind_of(source).live, at)};
     for (const ItemId connector : model.item(source).through) {
+        if (bench.exists(connector))
+            all.push_back(binds(connector, at));
+    }
+    return all_of(all);
+}
+
+bool cut_outside(const model::Kind& kind) {
+    return std::any_of(kind.verbs.begin(), kind.verbs.end(), [&](const model::Verb& verb) {
+        return verb.from_outside && (verb.from & kind.live) != 0 &&
+               !model::contains(kind.live, verb.to);
+    });
+}
+
+std::string Formula::fed(ItemId source, ItemId part, Moment at) {
+    std::vector<std::string> all{live(source, at)};
+    for (const ItemId connector : model::connectors_to(model.item(source), part)) {
         if (bench.exists(connector))
             all.push_back(binds(connector, at));
     }

@@ -51,6 +51,8 @@ public:
     std::string present(model::ItemId item, Moment at);
     std::string binds(model::ItemId tie, Moment at);
     std::string live(model::ItemId source, Moment at);
+    // And so are the connectors on its way to the part.
+    std::string fed(model::ItemId source, model::ItemId part, Moment at);
     std::string safe(model::ItemId item, model::StateSet states, Moment at);
     // The chain from `part` up to `top` (not itself) is all in place.
     std::string goes_with(model::ItemId part, model::ItemId top, Moment at);
@@ -79,5 +81,8 @@ private:
 std::string all_of(const std::vector<std::string>& parts);
 std::string any_of(const std::vector<std::string>& parts);
 std::string no(const std::string& expression);
+
+// Does a verb from outside lead from a live state to one that is not?
+bool cut_outside(const model::Kind& kind);
 
 } // namespace matchmark::plans

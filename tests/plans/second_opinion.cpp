@@ -114,12 +114,6 @@ std::string Asking::needs(const Subject& it) {
     return all_of(all);
 }
 
-bool cut_outside(const Kind& kind) {
-    return std::any_of(kind.verbs.begin(), kind.verbs.end(), [&](const model::Verb& verb) {
-        return verb.from_outside && (verb.from & kind.live) != 0 && !contains(kind.live, verb.to);
-    });
-}
-
 // What can be cut from outside is cut there, before a connector on its way is parted.
 std::string Asking::cut(const Subject& it) {
     if (it.item.role != Role::connector || it.deed.set != 0)
@@ -230,16 +224,18 @@ std::string Asking::off(const Subject& it) {
 
 // What is driven is not loosened at its place while what drives it, and can be cut, is on.
 std::string Asking::driven(const Subject& it) {
-    std::vector<std::string> all;
     if (it.deed.set != 0)
         return "true";
+    std::vector<std::string> all;
     for (const ItemId part : model::driven_held_by(model_, it.item)) {
+        if (!formula_.bench.exists(part))
+            continue;
         for (std::uint32_t s = 0; s < model_.items.size(); ++s) {
             const Item& source = model_.items[s];
             if (!among(source.feeds, part) || !cut_outside(model_.kind(source.kind)) ||
-                !formula_.bench.exists(ItemId{s}) || !formula_.bench.exists(part))
+                !formula_.bench.exists(ItemId{s}))
                 continue;
-            std::vector<std::string> at_home{formula_.live(ItemId{s}, it.now)};
+            std::vector<std::string> at_home{formula_.fed(ItemId{s}, part, it.now)};
             for (ItemId at = part; at.known(); at = model_.item(at).carrier)
                 at_home.push_back(formula_.present(at, it.now));
             all.push_back(no(all_of(at_home)));
@@ -263,9 +259,10 @@ std::string Asking::dead(const Subject& it) {
         touched = {it.id};
     std::vector<std::string> all{cut(it), off(it), driven(it)};
     for (std::uint32_t s = 0; s < model_.items.size(); ++s) {
-        const Item& source = model_.items[s];
-        if (source.feeds.empty() || ItemId{s} == it.id || among(source.through, it.id) ||
-            !formula_.bench.exists(ItemId{s}))
+        const ItemId from{s};
+        const Item& source = model_.item(from);
+        if (source.feeds.empty() || from == it.id || among(source.through, it.id) ||
+            !formula_.bench.exists(from))
             continue;
         for (const ItemId part : touched) {
             // It is touched if it goes along; what it is in, as long as it is in it.
@@ -273,7 +270,7 @@ std::string Asking::dead(const Subject& it) {
                                                          : std::string("true")};
             for (ItemId at = part; at.known(); at = model_.item(at).carrier) {
                 if (among(source.feeds, at))
-                    all.push_back(no(all_of({formula_.live(ItemId{s}, it.now), all_of(with_it)})));
+                    all.push_back(no(all_of({formula_.fed(from, at, it.now), all_of(with_it)})));
                 if (!(it.goes_out && at == it.id))
                     with_it.push_back(formula_.present(at, it.now));
             }

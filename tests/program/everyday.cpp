@@ -31,6 +31,66 @@ TEST_CASE("a guide that leaves out a step is refused, mended, and then accepted"
     CHECK(shop.names() == std::vector<std::string>{"lamp.mmk", "shut.mmk"});
 }
 
+// Each finding's lines bring about more: the steps behind `derived` fill what it has closed in.
+TEST_CASE("mending that would make more of what it mends leaves the guide alone") {
+    const std::string device = R"(device box "Box"
+energy mains "mains supply" kind mains-cord 230 V
+  feeds      board
+energy tap "cold water tap" kind water-supply
+  feeds      valve
+part body "body"
+part lid "lid" kind panel
+  covers     board, plug, valve
+fastener lid-screws "lid screw" 2 x screw M4 x 16, hexalobular 20, pan
+  holds      lid to body
+  torque     1.5 N.m
+part board "board" kind circuit-board
+part valve "valve" kind valve
+connector plug "heater plug" kind locking-tab-plug
+  joins      board to heater
+part heater "heater"
+fluid suds "water" in body 4 l kind waste-water
+function heating "It gets warm"
+  through    board, plug, heater
+)";
+    const std::string guide = R"(use "box.mmk"
+guide g "Renew the heater"
+  goal       replace heater with heater-new
+  for        competent
+  spare      heater-new "heater", 1, 24.00 EUR for heater
+  tool       driver-20 "hexalobular driver 20"
+  tool       bucket "bucket"
+  tool       torque-driver "torque driver 1.5 N·m"
+take-apart
+step safe "Cut the supplies off"
+  unplug     mains
+  turn-off   tap
+  drain      tap
+step empty "Empty"
+  drain      suds with bucket
+step heater "Draw the heater"
+  disconnect plug
+  remove     heater
+work
+step renew "Take the new heater"
+  replace    heater with heater-new
+put-back
+  derived
+step water "Pour water"
+  fill       suds
+test warm "It gets warm"
+  proves     heater, heating
+)";
+    Workshop shop;
+    shop.put("box.mmk", device);
+    shop.put("renew.mmk", guide);
+    CHECK(shop.run({"check", "renew.mmk"}).code == 1);
+    const Ran mended = shop.run({"mend", "renew.mmk"});
+    CHECK(mended.code == 1);
+    CHECK(mended.told("nothing mended"));
+    CHECK(shop.text("renew.mmk") == guide);
+}
+
 TEST_CASE("what is written twice is the same to the byte") {
     Workshop shop;
     shop.put("lamp.mmk", matchmark::test::device_text);

@@ -23,7 +23,8 @@ void find_driven_by_nothing(const Walk& walk, std::vector<Diagnostic>& findings)
     for (const model::Function& function : walk.model.functions) {
         const auto& path = function.through;
         const auto guarded = std::find_if(path.begin(), path.end(), [&](ItemId id) {
-            return model::guard_of(walk.model, walk.model.item(id)).known();
+            return walk.model.item(id).role == model::Role::part &&
+                   model::guard_of(walk.model, walk.model.item(id)).known();
         });
         if (function.is_rating || guarded == path.end() ||
             std::any_of(path.begin(), path.end(),

@@ -9,6 +9,7 @@
 #include <fmt/core.h>
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <map>
 #include <ostream>
 #include <utility>
@@ -35,6 +36,13 @@ std::string identity(const SourceMap& sources, const Diagnostic& finding) {
     return finding.rule + "\n" + path + "\n" + finding.message;
 }
 
+std::size_t errors_among(const std::vector<Diagnostic>& findings) {
+    return static_cast<std::size_t>(
+        std::count_if(findings.begin(), findings.end(), [](const Diagnostic& finding) {
+            return finding.severity == Severity::error;
+        }));
+}
+
 struct Candidate {
     std::string identity;
     std::string line;
@@ -46,9 +54,12 @@ void mend_one(Mending& mending, const Input& input, bool all, std::string* stand
     std::vector<Candidate> candidates;
     const auto changed_before = mending.disk.changed();
     const std::string text_before = standard_input == nullptr ? std::string() : *standard_input;
-    const std::size_t mended_before = mending.mended.size();
+    const auto mended_before = mending.mended;
+    std::size_t errors_before = 0;
     for (int round = 0;; ++round) {
         Compilation done = compile(mending.disk, input.path, standard_input);
+        if (round == 0)
+            errors_before = errors_among(done.findings);
         const Mended mended = round < most_rounds && !done.unreadable
                                   ? matchmark::mend(done.sources, done.findings, all)
                                   : Mended{};
@@ -63,8 +74,11 @@ void mend_one(Mending& mending, const Input& input, bool all, std::string* stand
                     mending.mended.push_back(candidate.line);
                 }
             }
-            // Edits that only chase each other leave the author's text alone.
-            if (round > 0 && mending.mended.size() == mended_before) {
+            // Edits that only chase each other, or make more of what they mend, leave the author's
+            // text alone.
+            if (round > 0 && (mending.mended.size() == mended_before.size() ||
+                              errors_among(done.findings) > errors_before)) {
+                mending.mended = mended_before;
                 mending.disk.restore(changed_before);
                 if (standard_input != nullptr) {
                     *standard_input = text_before;

@@ -3,6 +3,7 @@
 #include "bench/power.hpp"
 #include "bench/recharge.hpp"
 #include "model/driven.hpp"
+#include "model/passing_on.hpp"
 #include "plan/way_in/condition_nodes.hpp"
 
 namespace matchmark::plan {
@@ -29,6 +30,10 @@ std::vector<NodeIndex> Conditions::dead(ItemId source, ItemId part, ItemId worke
     std::vector<NodeIndex> ways{left({source, {}, {}}, model_.kind_of(source).live, live)};
     for (const ItemId by : from.through) {
         if (by != worked_on && bench_.exists(by))
+            ways.push_back(left({by, {}, {}}, model_.kind_of(by).binds, live));
+    }
+    for (const ItemId by : model::connectors_to(from, part)) {
+        if (bench_.exists(by))
             ways.push_back(left({by, {}, {}}, model_.kind_of(by).binds, live));
     }
     return ways;

@@ -641,3 +641,34 @@ put-back
 
 test grinds "It grinds"
   proves     grinding
+
+--- torch
+device torch "Torch"
+
+part body "body"
+part cell "cell" kind dry-cell
+
+--- disposed-of-as-another-class
+use "torch.mmk"
+guide disposed-of-as-another-class "Renew the cell"
+  goal       replace cell with cell-new
+  for        novice
+  spare      cell-new "cell", 1 for cell
+
+take-apart
+
+step out "Take the cell out"
+  remove     cell
+
+work
+
+step renew "Take the new one"
+  replace    cell with cell-new
+  # error 3-36 [not-disposed] another class
+  dispose    cell as household-waste
+
+put-back
+  derived
+
+test shines "It shines"
+  proves     cell

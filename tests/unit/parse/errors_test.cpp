@@ -163,6 +163,15 @@ const std::vector<Slipped>& slips() {
         {"part p",
          R"(  txet: what)",
          R"(2:3-7 expected prose, found `txet:` | write `text` | 2:3 `txet` -> `text`)"},
+        {"fastener f",
+         R"(  torque 25..28.5 N.m)",
+         R"(2:12-14 expected a unit, such as mm or N.m, after `25`, found `..` | one number )"
+         R"(stands here: the middle of the range, if the maker gives no other | )"
+         R"(2:10 `25..28.5` -> `26.75`)"},
+        {"part p",
+         R"(4 x fastener f "F" k)",
+         R"(2:1-2 expected a declaration, found `4` | a count stands behind the title: )"
+         R"(`fastener NAME "title" 4 x KIND`)"},
         {"part p",
          R"(  foo bar)",
          R"(2:3-6 expected a detail of a part, found `foo` | a part takes `kind`, `in`, )"

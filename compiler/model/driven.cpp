@@ -35,20 +35,40 @@ std::vector<ItemId> driven_on(const Model& model, const Function& function) {
     return driven;
 }
 
-// The connectors of the path at which the part, or what it goes with, is coupled to the rest.
-std::vector<ItemId> couplings_of(const Model& model, ItemId part, const std::vector<ItemId>& path) {
+bool among(const std::vector<ItemId>& items, ItemId item) {
+    return std::find(items.begin(), items.end(), item) != items.end();
+}
+
+// What on the path is fed, and goes with the item: a motor in the body.
+bool carries_fed(const Model& model, const Item& source, ItemId carrier,
+                 const std::vector<ItemId>& path) {
+    return std::any_of(path.begin(), path.end(), [&](ItemId id) {
+        if (!among(source.feeds, id) || among(source.drives, id))
+            return false;
+        ItemId at = id;
+        while (at.known() && at != carrier)
+            at = model.item(at).carrier;
+        return at == carrier;
+    });
+}
+
+// The connector of the path at which the part, with what it goes with, is coupled to what drives
+// it; nothing when there are several, for which of them drives nobody says.
+std::vector<ItemId> coupling_of(const Model& model, const Item& source, ItemId part,
+                                const std::vector<ItemId>& path) {
     std::vector<ItemId> couplings;
-    for (ItemId at = part; at.known(); at = model.item(at).carrier) {
+    for (ItemId at = part; at.known() && !carries_fed(model, source, at, path);
+         at = model.item(at).carrier) {
         for (const ItemId tie : model.item(at).ties) {
-            if (model.item(tie).role == Role::connector &&
-                std::find(path.begin(), path.end(), tie) != path.end())
+            if (model.item(tie).role == Role::connector && among(path, tie) &&
+                !among(couplings, tie))
                 couplings.push_back(tie);
         }
     }
-    return couplings;
+    return couplings.size() == 1 ? couplings : std::vector<ItemId>{};
 }
 
-// Another function drives it too: it lies behind the couplings of both alone.
+// Another function drives it too: it lies behind what is the coupling of both alone.
 void keep_shared(Item& source, ItemId moved, const std::vector<ItemId>& couplings) {
     for (FedThrough& fed : source.feeds_through) {
         if (fed.part != moved)
@@ -62,15 +82,12 @@ void keep_shared(Item& source, ItemId moved, const std::vector<ItemId>& coupling
 // Of what the function drives, what the source does not feed yet.
 bool feed_more(Model& model, ItemId source, const Function& function,
                const std::vector<ItemId>& driven) {
-    const auto among = [](const std::vector<ItemId>& items, ItemId item) {
-        return std::find(items.begin(), items.end(), item) != items.end();
-    };
     bool more = false;
     for (const ItemId moved : driven) {
         const bool driven_too = among(model.item(source).drives, moved);
         if (moved == source || (among(model.item(source).feeds, moved) && !driven_too))
             continue;
-        const auto couplings = couplings_of(model, moved, function.through);
+        const auto couplings = coupling_of(model, model.item(source), moved, function.through);
         Item& edited = model.items.edit(source.value);
         if (driven_too) {
             keep_shared(edited, moved, couplings);

@@ -5,6 +5,7 @@
 #include "model/describe.hpp"
 
 #include <algorithm>
+#include <cstdlib>
 
 namespace matchmark::model {
 
@@ -97,7 +98,9 @@ std::optional<double> number_before(std::string_view text, std::size_t& end) {
         --begin;
     if (begin == end)
         return std::nullopt;
-    const double number = std::stod(std::string(text.substr(begin, end - begin)));
+    // Too long a number is infinite, and nothing is held against it.
+    const double number =
+        std::strtod(std::string(text.substr(begin, end - begin)).c_str(), nullptr);
     end = begin;
     return number;
 }

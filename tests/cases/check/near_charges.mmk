@@ -570,3 +570,37 @@ step off "Take the belt off"
 
 put-back
   derived
+
+--- edge-trimmer
+device edge-trimmer "Edge trimmer"
+
+# The lamp's plug is on the path of what is tried, and does not stop the belt.
+energy mains "mains" kind mains-cord 230 V
+  feeds      motor, lamp
+part body "body"
+part motor "motor" in body kind motor
+part belt "belt" in body kind drive-belt
+part lamp "lamp" kind lamp
+connector lamp-plug "lamp plug" kind friction-plug
+  safe when live
+  joins      lamp to body
+function trim "It trims and shines"
+  through    motor, belt, lamp-plug, lamp
+
+--- lamp-parted-and-belt-driven
+use "edge-trimmer.mmk"
+guide lamp-parted-and-belt-driven "Take the belt off"
+  for        competent
+
+take-apart
+
+step off "Take the belt off"
+  disconnect lamp-plug
+  # error 3-8 [still-live] under power here
+  remove     belt
+
+put-back
+  derived
+
+test trims "It trims"
+  proves     trim

@@ -100,6 +100,8 @@ TEST_CASE("a tool sets the torques of each tool-kind that its description names"
     const Resource fixed = tool("f", "preset driver 1.4 N·m");
     CHECK(sets_torque(shop.model, fixed, newton_metres(1.4)));
     CHECK_FALSE(sets_torque(shop.model, fixed, newton_metres(1)));
+    const std::string endless = "preset driver 1 to " + std::string(400, '9') + " N·m";
+    CHECK(sets_torque(shop.model, tool("e", endless.c_str()), newton_metres(2)));
     // In another unit it is not read, and nothing held against it.
     CHECK(sets_torque(shop.model, tool("c", "preset driver 20 cN·m"), newton_metres(1)));
     CHECK(torque_tool_for(shop.model, newton_metres(4))->name == "preset-driver");

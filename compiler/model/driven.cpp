@@ -39,37 +39,52 @@ bool among(const std::vector<ItemId>& items, ItemId item) {
     return std::find(items.begin(), items.end(), item) != items.end();
 }
 
-// What on the path is fed, and goes with the item: a motor in the body.
-bool carries_fed(const Model& model, const Item& source, ItemId carrier,
-                 const std::vector<ItemId>& path) {
-    return std::any_of(path.begin(), path.end(), [&](ItemId id) {
-        if (!among(source.feeds, id) || among(source.drives, id))
-            return false;
-        ItemId at = id;
-        while (at.known() && at != carrier)
-            at = model.item(at).carrier;
-        return at == carrier;
-    });
+// Of what it feeds, all but what it drives.
+std::vector<ItemId> fed_undriven(const Item& source) {
+    return {source.feeds.begin(), source.feeds.end() - std::ssize(source.drives)};
+}
+
+// What lies on the path of a function, and what carries something of it that the source feeds: the
+// body, with its motor.
+struct Sides {
+    std::vector<bool> on_path;     // of each item
+    std::vector<bool> carries_fed; // likewise
+};
+
+Sides sides_of(const Model& model, const Item& source, const std::vector<ItemId>& path) {
+    Sides sides{std::vector<bool>(model.items.size()), std::vector<bool>(model.items.size())};
+    for (const ItemId id : path)
+        sides.on_path[id.value] = true;
+    for (const ItemId fed : fed_undriven(source)) {
+        if (!sides.on_path[fed.value])
+            continue;
+        for (ItemId at = fed; at.known() && !sides.carries_fed[at.value];
+             at = model.item(at).carrier)
+            sides.carries_fed[at.value] = true;
+    }
+    return sides;
 }
 
 // The connector of the path at which the part, with what it goes with, is coupled to what drives
 // it; nothing when there are several, for which of them drives nobody says.
-std::vector<ItemId> coupling_of(const Model& model, const Item& source, ItemId part,
-                                const std::vector<ItemId>& path) {
-    std::vector<ItemId> couplings;
-    for (ItemId at = part; at.known() && !carries_fed(model, source, at, path);
+std::vector<ItemId> coupling_of(const Model& model, ItemId part, const Sides& sides) {
+    ItemId coupling;
+    for (ItemId at = part; at.known() && !sides.carries_fed[at.value];
          at = model.item(at).carrier) {
         for (const ItemId tie : model.item(at).ties) {
-            if (model.item(tie).role == Role::connector && among(path, tie) &&
-                !among(couplings, tie))
-                couplings.push_back(tie);
+            if (model.item(tie).role != Role::connector || !sides.on_path[tie.value] ||
+                tie == coupling)
+                continue;
+            if (coupling.known())
+                return {};
+            coupling = tie;
         }
     }
-    return couplings.size() == 1 ? couplings : std::vector<ItemId>{};
+    return coupling.known() ? std::vector<ItemId>{coupling} : std::vector<ItemId>{};
 }
 
 // Another function drives it too: it lies behind what is the coupling of both alone.
-void keep_shared(Item& source, ItemId moved, const std::vector<ItemId>& couplings) {
+void also_coupled_by(Item& source, ItemId moved, const std::vector<ItemId>& couplings) {
     for (FedThrough& fed : source.feeds_through) {
         if (fed.part != moved)
             continue;
@@ -83,14 +98,15 @@ void keep_shared(Item& source, ItemId moved, const std::vector<ItemId>& coupling
 bool feed_more(Model& model, ItemId source, const Function& function,
                const std::vector<ItemId>& driven) {
     bool more = false;
+    const Sides sides = sides_of(model, model.item(source), function.through);
     for (const ItemId moved : driven) {
         const bool driven_too = among(model.item(source).drives, moved);
         if (moved == source || (among(model.item(source).feeds, moved) && !driven_too))
             continue;
-        const auto couplings = coupling_of(model, model.item(source), moved, function.through);
+        const auto couplings = coupling_of(model, moved, sides);
         Item& edited = model.items.edit(source.value);
         if (driven_too) {
-            keep_shared(edited, moved, couplings);
+            also_coupled_by(edited, moved, couplings);
             continue;
         }
         edited.feeds.push_back(moved);

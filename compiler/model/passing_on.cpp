@@ -4,6 +4,7 @@
 #include "model/sources.hpp"
 
 #include <algorithm>
+#include <map>
 
 namespace matchmark::model {
 
@@ -20,6 +21,37 @@ bool may_pass_on(const Model& model, const Item& item) {
                        [&](ItemId fed) { return is_always_beside(item, model.item(fed)); });
 }
 
+void keep_shared(std::vector<ItemId>& connectors, const std::vector<ItemId>& others) {
+    std::erase_if(connectors, [&](ItemId connector) {
+        return std::find(others.begin(), others.end(), connector) == others.end();
+    });
+}
+
+void add_up_lines(Item& source) {
+    std::map<ItemId, std::size_t> known;
+    std::vector<FedThrough> lines;
+    for (FedThrough& line : source.feeds_through) {
+        const auto [place, is_new] = known.try_emplace(line.part, lines.size());
+        if (is_new) {
+            source.feeds.push_back(line.part);
+            lines.push_back(std::move(line));
+        } else {
+            keep_shared(lines[place->second].connectors, line.connectors);
+        }
+    }
+    source.through = lines.front().connectors;
+    for (const FedThrough& line : lines)
+        keep_shared(source.through, line.connectors);
+    for (FedThrough& line : lines) {
+        std::erase_if(line.connectors, [&](ItemId connector) {
+            return std::find(source.through.begin(), source.through.end(), connector) !=
+                   source.through.end();
+        });
+    }
+    std::erase_if(lines, [](const FedThrough& line) { return line.connectors.empty(); });
+    source.feeds_through = std::move(lines);
+}
+
 // The parts that may pass on, and which of them a source feeds wherever they are.
 struct Passing {
     std::vector<bool> may;    // for each item
@@ -27,16 +59,12 @@ struct Passing {
 };
 
 // The parts that pass on what comes to the item: itself, and what goes with it.
-std::vector<ItemId> passing_in(const Model& model, ItemId item, const Passing& passing,
-                               std::vector<bool>& met) {
+std::vector<ItemId> passing_in(const Model& model, ItemId item, const Passing& passing) {
     std::vector<ItemId> parts;
     std::vector<ItemId> open{item};
     while (!open.empty()) {
         const ItemId at = open.back();
         open.pop_back();
-        if (met[at.value])
-            continue;
-        met[at.value] = true;
         if (passing.may[at.value])
             parts.push_back(at);
         const auto& carried = model.item(at).carried;
@@ -72,16 +100,14 @@ private:
             return;
         }
         auto& known = all_[place].connectors;
-        const auto fewer = std::erase_if(known, [&](ItemId connector) {
-            return std::find(behind.begin(), behind.end(), connector) == behind.end();
-        });
-        if (fewer > 0)
+        const std::size_t before = known.size();
+        keep_shared(known, behind);
+        if (known.size() < before)
             open_.push_back(place);
     }
 
     void pass_on(std::size_t place) {
-        std::vector<bool> met(model_.items.size());
-        for (const ItemId id : passing_in(model_, all_[place].part, passing_, met)) {
+        for (const ItemId id : passing_in(model_, all_[place].part, passing_)) {
             const Item& part = model_.item(id);
             if (is_always_beside(model_.item(source_), part))
                 passing_.is_fed[id.value] = true;
@@ -106,6 +132,13 @@ private:
 };
 
 } // namespace
+
+void settle_feeds_lines(Model& model) {
+    for (std::uint32_t i = 0; i < model.items.size(); ++i) {
+        if (!model.items[i].feeds_through.empty())
+            add_up_lines(model.items.edit(i));
+    }
+}
 
 void settle_passing_on(Model& model) {
     Passing passing{std::vector<bool>(model.items.size()), std::vector<bool>(model.items.size())};

@@ -5,6 +5,11 @@
 
 namespace matchmark::model {
 
+// Adds up the lines of what each source feeds, which stand in `feeds_through` one by one: a
+// connector that is on all of them cuts the source and becomes its `through`, one that is not cuts
+// off what the others do not name. Called once, when all is read.
+void settle_feeds_lines(Model& model);
+
 // Takes each part whose kind `passes on`, and that another feeds, out of the sources: what it
 // `feeds` becomes what it `passes_to`, and each source that feeds it, or what it is in, feeds that
 // too. A part that nothing feeds stays a source of its own, as a power supply on the desk is; so

@@ -99,47 +99,14 @@ void read_tie(Context& context, ItemId id, Reader& reader) {
     }
 }
 
-// Several lines add up. A connector that is on all of them cuts the source off; one that is not
-// cuts off what the others do not name.
+// One line of several: what it names, behind the connectors of the line.
 void read_feeds(Context& context, Item& item, Reader& reader) {
-    const bool first = item.feeds.empty();
-    std::vector<model::FedThrough> ways;
-    for (const ItemId fed : item.feeds) {
-        auto connectors = model::connectors_to(item, fed);
-        connectors.insert(connectors.end(), item.through.begin(), item.through.end());
-        ways.push_back({fed, std::move(connectors)});
-    }
-    const auto more = read_items(context, reader);
+    const auto fed = read_items(context, reader);
     std::vector<ItemId> through;
     if (reader.take_word("through"))
         through = read_items(context, reader);
-    const auto keep_shared = [&](std::vector<ItemId>& connectors) {
-        std::erase_if(connectors, [&](ItemId connector) {
-            return std::find(through.begin(), through.end(), connector) == through.end();
-        });
-    };
-    for (const ItemId fed : more) {
-        const auto known = std::find_if(ways.begin(), ways.end(),
-                                        [&](const auto& way) { return way.part == fed; });
-        if (known != ways.end()) {
-            keep_shared(known->connectors);
-            continue;
-        }
-        item.feeds.push_back(fed);
-        ways.push_back({fed, through});
-    }
-    if (first)
-        item.through = through;
-    keep_shared(item.through);
-    item.feeds_through.clear();
-    for (auto& [fed, connectors] : ways) {
-        std::erase_if(connectors, [&](ItemId connector) {
-            return std::find(item.through.begin(), item.through.end(), connector) !=
-                   item.through.end();
-        });
-        if (!connectors.empty())
-            item.feeds_through.push_back({fed, std::move(connectors)});
-    }
+    for (const ItemId part : fed)
+        item.feeds_through.push_back({part, through});
 }
 
 void read_need(Context& context, Item& item, Reader& reader, Span line) {
@@ -416,6 +383,7 @@ void resolve_relations(Context& context, const std::vector<Declaration>& all) {
         if (const auto id = declared_item(context, declaration))
             read_relations(context, *id, declaration);
     }
+    model::settle_feeds_lines(context.model);
     model::settle_sources(context.model); // a source may stand below what it feeds
     model::settle_passing_on(context.model);
     model::settle_run_out(context.model);

@@ -96,6 +96,13 @@ Emptied run_out_of(const Model& model, const Item& joint) {
         const Item& item = model.item(part);
         std::for_each(item.carried.begin(), item.carried.end(), add);
         std::for_each(item.fed_by.begin(), item.fed_by.end(), add);
+        // A valve is under the pressure of the vessel that it is in.
+        for (ItemId at = item.carrier; at.known(); at = model.item(at).carrier) {
+            for (const ItemId id : model.item(at).carried) {
+                if (model.item(id).role == Role::energy)
+                    add(id);
+            }
+        }
     }
     return found;
 }

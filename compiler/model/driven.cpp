@@ -35,10 +35,6 @@ std::vector<ItemId> driven_on(const Model& model, const Function& function) {
     return driven;
 }
 
-bool among(const std::vector<ItemId>& items, ItemId item) {
-    return std::find(items.begin(), items.end(), item) != items.end();
-}
-
 // Of what it feeds, all but what it drives.
 std::vector<ItemId> fed_undriven(const Item& source) {
     return {source.feeds.begin(), source.feeds.end() - std::ssize(source.drives)};
@@ -88,9 +84,8 @@ void also_coupled_by(Item& source, ItemId moved, const std::vector<ItemId>& coup
     for (FedThrough& fed : source.feeds_through) {
         if (fed.part != moved)
             continue;
-        std::erase_if(fed.connectors, [&](ItemId connector) {
-            return std::find(couplings.begin(), couplings.end(), connector) == couplings.end();
-        });
+        std::erase_if(fed.connectors,
+                      [&](ItemId connector) { return !among(couplings, connector); });
     }
 }
 

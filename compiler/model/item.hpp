@@ -109,7 +109,7 @@ struct Item {
     // A source's: what a line names, then what it feeds beyond, then what it drives.
     std::vector<ItemId> feeds;
     std::vector<ItemId> feeds_beyond;      // of these, what parts pass on to (model/passing_on.hpp)
-    std::vector<FedThrough> feeds_through; // of these, what lies behind connectors of such parts
+    std::vector<FedThrough> feeds_through; // of these, what lies behind connectors of its own
     std::vector<ItemId> drives;    // of these, what moves with what is fed (model/driven.hpp)
     std::vector<ItemId> passes_to; // a part's that is no source: what its line `feeds` names
     std::vector<ItemId> through;   // connectors

@@ -22,9 +22,7 @@ bool may_pass_on(const Model& model, const Item& item) {
 }
 
 void keep_shared(std::vector<ItemId>& connectors, const std::vector<ItemId>& others) {
-    std::erase_if(connectors, [&](ItemId connector) {
-        return std::find(others.begin(), others.end(), connector) == others.end();
-    });
+    std::erase_if(connectors, [&](ItemId connector) { return !among(others, connector); });
 }
 
 void add_up_lines(Item& source) {
@@ -43,10 +41,8 @@ void add_up_lines(Item& source) {
     for (const FedThrough& line : lines)
         keep_shared(source.through, line.connectors);
     for (FedThrough& line : lines) {
-        std::erase_if(line.connectors, [&](ItemId connector) {
-            return std::find(source.through.begin(), source.through.end(), connector) !=
-                   source.through.end();
-        });
+        std::erase_if(line.connectors,
+                      [&](ItemId connector) { return among(source.through, connector); });
     }
     std::erase_if(lines, [](const FedThrough& line) { return line.connectors.empty(); });
     source.feeds_through = std::move(lines);

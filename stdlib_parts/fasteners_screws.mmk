@@ -191,6 +191,7 @@ kind drain-plug "drain plug" is fastener
   states     tight, out
   undo       tight -> out by driver takes 10 s
   fasten     out -> tight by driver takes 15 s
+  lets out
   asks for torque
 
 kind jack-screw "jack screw of a plug" is fastener

@@ -229,8 +229,12 @@ std::optional<Refusal> still_live(const Attempt& at, const std::vector<ItemId>& 
             continue;
         if (id == at.act.item || !is_live(at.bench, at.state, id))
             continue;
+        const bool at_the_source = cut_from_outside(at.bench.model->kind(source.kind));
         for (const ItemId part : touched) {
-            if (among(source.feeds, part) && comes_through(at.bench, at.state, source, part))
+            const bool isolates =
+                !at_the_source && model::is_on_its_line(source, at.act.item, part);
+            if (!isolates && among(source.feeds, part) &&
+                comes_through(at.bench, at.state, source, part))
                 return StillLive{id, part};
         }
     }

@@ -1,6 +1,8 @@
 // Asks of the sources behind a connector whether they are cut elsewhere, or by it.
 #include "bench/isolation.hpp"
 
+#include "model/passing_on.hpp"
+
 #include <algorithm>
 
 namespace matchmark::bench {
@@ -53,17 +55,13 @@ std::optional<StillLive> live_through(const Bench& bench, const State& state, It
 
 ItemId inner_source(const Bench& bench, ItemId connector, ItemId item) {
     const model::Model& model = *bench.model;
-    const auto feeds = [](const Item& source, ItemId part) {
-        return std::find(source.feeds.begin(), source.feeds.end(), part) != source.feeds.end();
-    };
     for (const ItemId id : model.item(connector).carries_from) {
         const Item& source = model.item(id);
-        const auto& through = source.through;
-        if (!bench.exists(id) || cut_from_outside(model.kind(source.kind)) ||
-            std::find(through.begin(), through.end(), connector) == through.end())
+        if (!bench.exists(id) || cut_from_outside(model.kind(source.kind)))
             continue;
+        const bool on_all = among(source.through, connector);
         for (ItemId at = item; at.known(); at = model.item(at).carrier) {
-            if (feeds(source, at))
+            if (among(source.feeds, at) && (on_all || model::is_on_its_line(source, connector, at)))
                 return id;
         }
     }

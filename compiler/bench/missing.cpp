@@ -2,6 +2,7 @@
 #include "bench/missing.hpp"
 
 #include "bench/isolation.hpp"
+#include "model/passing_on.hpp"
 
 #include <algorithm>
 #include <array>
@@ -37,7 +38,7 @@ private:
     bool bring_member(ItemId id, std::uint16_t member, StateSet states);
     bool follow(ItemId id, std::uint16_t member, const std::vector<std::uint16_t>& path);
     bool carry_out(const Act& act);
-    bool unlive(ItemId source);
+    bool unlive(ItemId source, ItemId fed);
     bool uncover(const std::vector<ItemId>& in_the_way);
     bool take_to_the_bench(const Act& act);
     bool seat_together(const Act& act, const NotSeated& reason);
@@ -159,7 +160,7 @@ bool Search::bring(ItemId id, const std::vector<std::uint16_t>& members, StateSe
 
 // By parting a connector of its way, or else by bringing the source itself out of its live state.
 // What is cut from outside is cut there: its connectors are not parted before, unless they may be.
-bool Search::unlive(ItemId source) {
+bool Search::unlive(ItemId source, ItemId fed) {
     const Item& item = bench_.model->item(source);
     struct Option {
         ItemId item;
@@ -173,7 +174,12 @@ bool Search::unlive(ItemId source) {
         options.push_back({id, good, (wish & good) != 0});
     };
     const bool at_the_source = cut_from_outside(bench_.model->kind(item.kind));
-    for (const ItemId connector : item.through) {
+    std::vector<ItemId> connectors = item.through;
+    for (const ItemId connector : model::connectors_to(item, fed)) {
+        if (model::is_on_its_line(item, connector, fed))
+            connectors.push_back(connector);
+    }
+    for (const ItemId connector : connectors) {
         const bool isolates = !at_the_source || bench_.model->item(connector).safe_when_live;
         if (isolates && bench_.exists(connector))
             offer(connector, bench_.model->kind_of(connector).binds);
@@ -249,7 +255,7 @@ bool Search::resolve(const Act& act, const Refusal& reason) {
         return bring(need->item, {}, need->states);
     }
     if (const auto* live = std::get_if<StillLive>(&reason))
-        return unlive(live->source);
+        return unlive(live->source, live->fed);
     if (const auto* held = std::get_if<StillHeld>(&reason)) {
         return std::all_of(held->by.begin(), held->by.end(),
                            [&](ItemId id) { return clear(id, model.kind_of(id).binds); });

@@ -32,9 +32,11 @@ bool disturbs(const Walk& walk, const Event& event, ItemId item) {
                        [&](const model::Target& target) { return target.ref.item == item; });
 }
 
-// The last event that disturbs each item; none: nothing does.
-std::vector<std::optional<std::size_t>> last_disturbances(const Walk& walk) {
-    std::vector<std::optional<std::size_t>> last(walk.model.items.size());
+// For each item the last event that disturbs it; none: nothing does.
+using Disturbances = std::vector<std::optional<std::size_t>>;
+
+Disturbances last_disturbances(const Walk& walk) {
+    Disturbances last(walk.model.items.size());
     const auto note = [&](std::size_t event, ItemId item) {
         if (walk.bench.exists(item) && disturbs(walk, walk.events[event], item))
             last[item.value] = event;
@@ -50,6 +52,20 @@ std::vector<std::optional<std::size_t>> last_disturbances(const Walk& walk) {
     return last;
 }
 
+// What is in a part that is renewed comes new with it, unless it was taken out of it before.
+std::optional<std::size_t> disturbed_with_carrier(const Walk& walk, const Disturbances& disturbed,
+                                                  ItemId item) {
+    std::optional<std::size_t> last;
+    for (ItemId at = item; walk.model.item(at).carrier.known();) {
+        const ItemId carrier = walk.model.item(at).carrier;
+        const auto event = disturbed[carrier.value];
+        if (event && bench::present(walk.bench, walk.state_at(*event), at))
+            last = std::max(last, event);
+        at = carrier;
+    }
+    return last;
+}
+
 bool on_some_path(const Walk& walk, ItemId item) {
     const auto& functions = walk.model.functions;
     return std::any_of(functions.begin(), functions.end(), [&](const model::Function& function) {
@@ -60,7 +76,7 @@ bool on_some_path(const Walk& walk, ItemId item) {
 // Ties whose kind wants them tried once they are made again; the function that goes through one
 // asks for more. Of whoever may not touch them nothing is asked: that they are worked on is
 // reported.
-void add_ties_to_test(const Walk& walk, const std::vector<std::optional<std::size_t>>& disturbed,
+void add_ties_to_test(const Walk& walk, const Disturbances& disturbed,
                       std::vector<Obligation>& all) {
     for (std::uint32_t i = 0; i < walk.model.items.size(); ++i) {
         const ItemId id{i};
@@ -88,7 +104,8 @@ std::vector<Obligation> obligations(const Walk& walk) {
     for (std::uint32_t f = 0; f < walk.model.functions.size(); ++f) {
         std::optional<std::size_t> cause;
         for (const ItemId item : walk.model.functions[f].through)
-            cause = std::max(cause, disturbed[item.value]);
+            cause = std::max(
+                {cause, disturbed[item.value], disturbed_with_carrier(walk, disturbed, item)});
         if (cause) {
             all.push_back(
                 {{}, FunctionId{f}, *cause, bench::upholding(walk.bench, FunctionId{f}), {}});

@@ -113,6 +113,19 @@ bool feed_more(Model& model, ItemId source, const Function& function,
     return more;
 }
 
+std::vector<ItemId> guards_of(const Model& model, const Item& part) {
+    std::vector<ItemId> guards;
+    for (const ReachClause& clause : part.reach) {
+        for (const auto& way : clause.ways) {
+            for (const ItemRef& ref : way) {
+                if (model.kind_of(ref.item).guards && !among(guards, ref.item))
+                    guards.push_back(ref.item);
+            }
+        }
+    }
+    return guards;
+}
+
 } // namespace
 
 bool is_driven(const Model& model, const Item& part) {
@@ -121,15 +134,8 @@ bool is_driven(const Model& model, const Item& part) {
 }
 
 ItemId guard_of(const Model& model, const Item& part) {
-    for (const ReachClause& clause : part.reach) {
-        for (const auto& way : clause.ways) {
-            for (const ItemRef& ref : way) {
-                if (model.kind_of(ref.item).guards)
-                    return ref.item;
-            }
-        }
-    }
-    return {};
+    const auto guards = guards_of(model, part);
+    return guards.empty() ? ItemId{} : guards.front();
 }
 
 std::vector<ItemId> driven_held_by(const Model& model, const Item& tie) {
@@ -138,13 +144,32 @@ std::vector<ItemId> driven_held_by(const Model& model, const Item& tie) {
         return driven;
     for (const ItemId part : tie.touches) {
         const bool is_base = tie.touches.size() > 1 && part == tie.touches.back();
-        if (!is_base && model.item(part).role == Role::part && is_driven(model, model.item(part)))
+        if (is_base || model.item(part).role != Role::part)
+            continue;
+        if (is_driven(model, model.item(part)))
             driven.push_back(part);
+        // A guard that nothing holds is none.
+        const auto& guarded = *model.item(part).guards;
+        driven.insert(driven.end(), guarded.begin(), guarded.end());
     }
     return driven;
 }
 
+namespace {
+
+void settle_guards(Model& model) {
+    for (std::uint32_t i = 0; i < model.items.size(); ++i) {
+        if (model.items[i].role != Role::part)
+            continue;
+        for (const ItemId guard : guards_of(model, model.items[i]))
+            model.items.edit(guard.value).guards.edit().push_back(ItemId{i});
+    }
+}
+
+} // namespace
+
 void settle_driven(Model& model) {
+    settle_guards(model);
     bool found = false;
     // The belt of one function turns the blade of the next, in whatever order they are declared.
     for (bool more = true; more;) {

@@ -17,8 +17,8 @@ void settle_driven(Model& model);
 // guard, or by an energy whose kind `moves`?
 bool is_driven(const Model& model, const Item& part);
 
-// Of the parts that the fastener or bond ties, those that are driven; not the one named last, to
-// which the others are tied.
+// Of the parts that the fastener or bond ties, those that are driven, and what those of them that
+// are guards cover; not of the one named last, to which the others are tied.
 std::vector<ItemId> driven_held_by(const Model& model, const Item& tie);
 
 // The guard that the part lies behind; unknown if there is none.

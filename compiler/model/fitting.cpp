@@ -38,6 +38,29 @@ bool fits_drive(const Model& model, std::string_view description, const Item& it
     return right_size && right_shape;
 }
 
+// The line of the drive by which the tool makes do; null when there is none.
+const StandIn* stands_in(const Drive& drive, std::string_view description, const Item& item) {
+    const auto found =
+        std::find_if(drive.stand_ins.begin(), drive.stand_ins.end(), [&](const StandIn& one) {
+            return one.size == item.bolt->drive_size &&
+                   (one.tool_size.empty() || has_words(description, one.tool_size)) &&
+                   has_words(description, one.tool);
+        });
+    return found == drive.stand_ins.end() ? nullptr : &*found;
+}
+
+// A verb that names the spanner still asks for the size of the item's head.
+bool fits_named(const Model& model, std::string_view description, const Item& item,
+                const std::string& name) {
+    if (!has_words(description, name))
+        return false;
+    const Drive* drive = find_drive(model, item.bolt->drive);
+    const auto is_named = [&](const std::string& tool) { return tool == name; };
+    return drive == nullptr ||
+           std::none_of(drive->driven_by.begin(), drive->driven_by.end(), is_named) ||
+           fits_drive(model, description, item) || stands_in(*drive, description, item) != nullptr;
+}
+
 } // namespace
 
 bool tool_fits(const Model& model, const Resource& tool, const Item& item, const Verb& verb) {
@@ -48,8 +71,9 @@ bool tool_fits(const Model& model, const Resource& tool, const Item& item, const
         return true;
     if (verb.tools.empty())
         return !verb.by_driver;
-    return std::any_of(verb.tools.begin(), verb.tools.end(),
-                       [&](const std::string& name) { return has_words(description, name); });
+    return std::any_of(verb.tools.begin(), verb.tools.end(), [&](const std::string& name) {
+        return fits_named(model, description, item, name);
+    });
 }
 
 const StandIn* stand_in(const Model& model, const Resource& tool, const Item& item,
@@ -57,13 +81,7 @@ const StandIn* stand_in(const Model& model, const Resource& tool, const Item& it
     const Drive* drive = verb.by_driver ? find_drive(model, item.bolt->drive) : nullptr;
     if (drive == nullptr || tool.sort != ResourceSort::tool)
         return nullptr;
-    const std::string description = description_of(tool);
-    for (const StandIn& one : drive->stand_ins) {
-        const bool right_size = one.tool_size.empty() || has_words(description, one.tool_size);
-        if (one.size == item.bolt->drive_size && right_size && has_words(description, one.tool))
-            return &one;
-    }
-    return nullptr;
+    return stands_in(*drive, description_of(tool), item);
 }
 
 std::optional<ToolClass> class_of(const Model& model, const Resource& tool) {

@@ -104,15 +104,17 @@ struct Item {
     Seldom<Quantity> amount;        // a fluid's
     std::vector<ReachClause> reach; // all must be met
     std::vector<ItemId> blocked_by;
-    std::vector<ItemId> touches; // a tie's parts, those that it is tied `to` last
-    std::vector<ItemId> ties;    // the ties that touch this part
+    Seldom<std::vector<ItemId>> guards; // of a part whose kind guards: what it covers
+    std::vector<ItemId> touches;        // a tie's parts, those that it is tied `to` last
+    std::vector<ItemId> ties;           // the ties that touch this part
     // A source's: what a line names, then what it feeds beyond, then what it drives.
     std::vector<ItemId> feeds;
     std::vector<ItemId> feeds_beyond;      // of these, what parts pass on to (model/passing_on.hpp)
     std::vector<FedThrough> feeds_through; // of these, what lies behind connectors of its own
     std::vector<ItemId> drives;    // of these, what moves with what is fed (model/driven.hpp)
     std::vector<ItemId> passes_to; // a part's that is no source: what its line `feeds` names
-    std::vector<ItemId> through;   // connectors
+    std::vector<ItemId> through;   // connectors, on all of its lines
+    Seldom<std::vector<FedThrough>> lines_through; // connectors on some of its lines, by part
     // The other way round, for what asks after one item; in order of declaration. Where a device is
     // tried out in another shape these may name more than `feeds` and `through` do, never less.
     std::vector<ItemId> fed_by;       // what feeds this part
@@ -126,7 +128,7 @@ struct Item {
     bool one_use = false;
     Seldom<std::string> used_again_if; // what to look at before it goes back
     bool safe_when_live = false;
-    bool lets_nothing_out = false; // of a connector: no fluid stands behind it
+    bool lets_nothing_out = false; // no fluid and no pressure stands behind it
     Seldom<std::string> told_by;
     std::vector<Prose> messages;
     Seldom<Bolt> bolt;

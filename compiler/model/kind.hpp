@@ -68,7 +68,7 @@ struct Kind {
     StateSet may_end = 0;    // beside the first of each set
     bool laid_first = false; // put on before what it ties
     bool clamped = false;    // of a connector: fasteners that hold the parts which it joins grip it
-    bool lets_out = false;   // of a connector: parted, it lets out what runs out
+    bool lets_out = false;   // of a connector or a plug: parted, it lets out what runs out
     bool runs_out = false;   // of a fluid, or of a pressure
     bool guards = false;     // of a part: keeps hands off what moves
     bool moves = false;      // of a part: driven when its function runs

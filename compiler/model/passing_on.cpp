@@ -45,6 +45,8 @@ void add_up_lines(Item& source) {
                       [&](ItemId connector) { return among(source.through, connector); });
     }
     std::erase_if(lines, [](const FedThrough& line) { return line.connectors.empty(); });
+    if (!lines.empty())
+        source.lines_through = lines;
     source.feeds_through = std::move(lines);
 }
 
@@ -134,6 +136,14 @@ void settle_feeds_lines(Model& model) {
         if (!model.items[i].feeds_through.empty())
             add_up_lines(model.items.edit(i));
     }
+    // What works in a part that passes it on, a ram in its cylinder, feeds that.
+    for (std::uint32_t i = 0; i < model.items.size(); ++i) {
+        const Item& item = model.items[i];
+        if (item.role == Role::energy && item.feeds.empty() && item.carrier.known() &&
+            model.kind(item.kind).moves && model.kind_of(item.carrier).passes_on &&
+            !model.item(item.carrier).feeds.empty())
+            model.items.edit(i).feeds = {item.carrier};
+    }
 }
 
 void settle_passing_on(Model& model) {
@@ -176,6 +186,13 @@ std::vector<ItemId> connectors_to(const Item& source, ItemId part) {
     const auto found =
         std::find_if(ways.begin(), ways.end(), [&](const auto& fed) { return fed.part == part; });
     return found == ways.end() ? std::vector<ItemId>{} : found->connectors;
+}
+
+bool is_on_its_line(const Item& source, ItemId connector, ItemId part) {
+    const auto& lines = *source.lines_through;
+    return among(connectors_to(source, part), connector) &&
+           std::any_of(lines.begin(), lines.end(),
+                       [&](const FedThrough& line) { return among(line.connectors, connector); });
 }
 
 std::vector<ItemId> fed_directly(const Item& source) {

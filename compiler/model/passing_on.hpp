@@ -20,6 +20,10 @@ void settle_passing_on(Model& model);
 // source.
 std::vector<ItemId> connectors_to(const Item& source, ItemId part);
 
+// Is the connector on the source's own line that feeds the part, and not on all of its lines?
+// Parted, it cuts off what lies behind it.
+bool is_on_its_line(const Item& source, ItemId connector, ItemId part);
+
 // Of what the source feeds, or the part passes on to, what a line of the device names.
 std::vector<ItemId> fed_directly(const Item& source);
 

@@ -2,6 +2,8 @@
 #include "model/run_out.hpp"
 
 #include <algorithm>
+#include <iterator>
+#include <map>
 
 namespace matchmark::model {
 
@@ -20,10 +22,17 @@ bool lets_go(const Kind& kind, const Verb& verb) {
            !contains(kind.binds, verb.to);
 }
 
-void add_need(Model& model, ItemId tie, ItemId fluid, StateId emptied) {
-    const Kind& kind = model.kind_of(tie);
+bool comes_out(const Kind& kind, const Verb& verb) {
+    return kind.set_of[verb.to] == 0 && (verb.from & kind.present) != 0 &&
+           !contains(kind.present, verb.to);
+}
+
+// The verbs that open the vessel: those that part a tie, or take a part out of it.
+void add_need(Model& model, ItemId id, ItemId fluid, StateId emptied) {
+    const Kind& kind = model.kind_of(id);
+    const auto opens = kind.role == Role::part ? comes_out : lets_go;
     for (const Verb& verb : kind.verbs) {
-        if (!lets_go(kind, verb) || says_what_runs_out(model, model.item(tie), verb.name))
+        if (!opens(kind, verb) || says_what_runs_out(model, model.item(id), verb.name))
             continue;
         Need need;
         need.condition.item.item = fluid;
@@ -32,7 +41,7 @@ void add_need(Model& model, ItemId tie, ItemId fluid, StateId emptied) {
         need.verb = verb.name;
         need.span = model.item(fluid).declaration;
         need.by_kind = true;
-        model.items.edit(tie.value).needs.push_back(std::move(need));
+        model.items.edit(id.value).needs.push_back(std::move(need));
     }
 }
 
@@ -53,6 +62,10 @@ Emptied said_of(const Model& model, const Item& joint) {
 
 bool lets_out(const Model& model, ItemId tie) {
     return model.kind_of(tie).lets_out && !model.item(tie).lets_nothing_out;
+}
+
+bool is_drain_plug(const Model& model, ItemId id) {
+    return model.item(id).role == Role::fastener && lets_out(model, id);
 }
 
 // Is the part a hose, by how it is joined? It carries nothing, and all its connectors let out: what
@@ -107,6 +120,58 @@ Emptied run_out_of(const Model& model, const Item& joint) {
     return found;
 }
 
+// The screws that press a seal let go of what stands behind it.
+void settle_seal(Model& model, ItemId seal) {
+    for (const auto& [fluid, emptied] : said_of(model, model.item(seal))) {
+        for (const ItemId screw : fasteners_across(model, seal))
+            add_need(model, screw, fluid, emptied);
+    }
+}
+
+void settle_joint(Model& model, ItemId joint) {
+    std::vector<ItemId> ties{joint};
+    for (const ItemId grip : fasteners_across(model, joint)) {
+        if (model.kind_of(joint).clamped)
+            ties.push_back(grip);
+    }
+    Emptied emptied_first = said_of(model, model.item(joint));
+    if (emptied_first.empty())
+        emptied_first = run_out_of(model, model.item(joint));
+    for (const auto& [fluid, emptied] : emptied_first) {
+        for (const ItemId tie : ties)
+            add_need(model, tie, fluid, emptied);
+    }
+}
+
+// What presses in each part, by its number: most parts hold nothing that does.
+std::map<std::uint32_t, Emptied> pressures(const Model& model) {
+    std::map<std::uint32_t, Emptied> found;
+    for (std::uint32_t i = 0; i < model.items.size(); ++i) {
+        const Item& item = model.items[i];
+        const Kind& kind = model.kind(item.kind);
+        if (item.role != Role::energy || !item.carrier.known() || !kind.runs_out)
+            continue;
+        if (const auto emptied = emptied_state(kind))
+            found[item.carrier.value].emplace_back(ItemId{i}, *emptied);
+    }
+    return found;
+}
+
+// A gauge and a drain plug close the vessel that they are in.
+void settle_what_closes(Model& model) {
+    const auto pressed = pressures(model);
+    for (std::uint32_t i = 0; i < model.items.size() && !pressed.empty(); ++i) {
+        const Item& item = model.items[i];
+        const bool closes =
+            item.role == Role::part ? !item.lets_nothing_out : is_drain_plug(model, ItemId{i});
+        const auto vessel = pressed.find(item.carrier.value);
+        if (!closes || !item.carrier.known() || vessel == pressed.end())
+            continue;
+        for (const auto& [pressure, emptied] : vessel->second)
+            add_need(model, ItemId{i}, pressure, emptied);
+    }
+}
+
 } // namespace
 
 std::optional<StateId> emptied_state(const Kind& fluid) {
@@ -117,6 +182,16 @@ std::optional<StateId> emptied_state(const Kind& fluid) {
             return static_cast<StateId>(state);
     }
     return std::nullopt;
+}
+
+std::vector<ItemId> drain_plugs(const Model& model, const Item& item) {
+    if (!item.carrier.known())
+        return {};
+    std::vector<ItemId> plugs;
+    const auto& carried = model.item(item.carrier).carried;
+    std::copy_if(carried.begin(), carried.end(), std::back_inserter(plugs),
+                 [&](ItemId id) { return is_drain_plug(model, id); });
+    return plugs;
 }
 
 std::vector<ItemId> fasteners_across(const Model& model, ItemId tie) {
@@ -139,28 +214,14 @@ std::vector<ItemId> fasteners_across(const Model& model, ItemId tie) {
 
 void settle_run_out(Model& model) {
     for (std::uint32_t i = 0; i < model.items.size(); ++i) {
-        const Item& joint = model.item(ItemId{i});
-        const Kind& kind = model.kind(joint.kind);
-        if (kind.laid_first) {
-            // The screws that press a seal let go of what stands behind it.
-            for (const auto& [fluid, emptied] : said_of(model, joint)) {
-                for (const ItemId screw : fasteners_across(model, ItemId{i}))
-                    add_need(model, screw, fluid, emptied);
-            }
-        }
-        if (joint.lets_nothing_out || !kind.lets_out)
-            continue;
-        std::vector<ItemId> ties{ItemId{i}};
-        for (const ItemId grip : fasteners_across(model, ItemId{i})) {
-            if (kind.clamped)
-                ties.push_back(grip);
-        }
-        const Emptied said = said_of(model, joint);
-        for (const auto& [fluid, emptied] : said.empty() ? run_out_of(model, joint) : said) {
-            for (const ItemId tie : ties)
-                add_need(model, tie, fluid, emptied);
-        }
+        const Item& item = model.items[i];
+        const Kind& kind = model.kind(item.kind);
+        if (kind.laid_first)
+            settle_seal(model, ItemId{i});
+        if (item.role == Role::connector && kind.lets_out && !item.lets_nothing_out)
+            settle_joint(model, ItemId{i});
     }
+    settle_what_closes(model);
 }
 
 } // namespace matchmark::model

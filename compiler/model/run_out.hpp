@@ -13,10 +13,16 @@ std::optional<StateId> emptied_state(const Kind& fluid);
 // seal, or grip a hose.
 std::vector<ItemId> fasteners_across(const Model& model, ItemId tie);
 
+// The fasteners by which the vessel that the item is in is emptied: those in it whose kind `lets
+// out`. Not one that `lets nothing out`: the plug of a filler, above the level.
+std::vector<ItemId> drain_plugs(const Model& model, const Item& item);
+
 // Adds to each joint whose kind `lets out` a need: what `runs out` of the parts that it joins is
 // emptied before it is parted, and before a fastener that grips it lets go. The fasteners that
 // press a seal need what the seal itself needs of a fluid. Not where the joint `lets nothing out`,
-// or itself needs a fluid to be emptied. Called once, when all is read.
+// or itself needs a fluid to be emptied. A part that is `in` a vessel under pressure needs the
+// pressure let off before it comes out, and so does a fastener there whose kind `lets out`. Called
+// once, when all is read.
 void settle_run_out(Model& model);
 
 } // namespace matchmark::model

@@ -47,6 +47,10 @@ void settle_sources(Model& model) {
             continue; // what only passes on is cut with what feeds it
         for (const ItemId connector : item.through)
             add_once(items[connector.value].carries_from, ItemId{i});
+        for (const FedThrough& line : *item.lines_through) {
+            for (const ItemId connector : line.connectors)
+                add_once(items[connector.value].carries_from, ItemId{i});
+        }
     }
     model.source_kinds = std::move(of_sources.each_once);
     model.other_kinds = std::move(of_others.each_once);

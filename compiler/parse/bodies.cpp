@@ -81,8 +81,9 @@ void add_item_details(Bodies& bodies) {
          row<g::told_by>(K::told_by)});
     add(bodies, {Body::part, Body::fastener}, {row<g::limit>(K::limit)});
     add(bodies, {Body::part}, {row<g::carrier>(K::renewed_as)});
-    add(bodies, {Body::connector},
-        {row<g::nothing_more>(K::safe_when_live), row<g::nothing_more>(K::lets_nothing_out)});
+    add(bodies, {Body::connector}, {row<g::nothing_more>(K::safe_when_live)});
+    add(bodies, {Body::connector, Body::part, Body::fastener},
+        {row<g::nothing_more>(K::lets_nothing_out)});
     add(bodies, items,
         {row<g::positions>(K::at), row<g::keep>(K::keep), row<g::nothing_more>(K::one_use),
          row<g::used_again_if>(K::used_again_if), row<g::nothing_more>(K::used_again),

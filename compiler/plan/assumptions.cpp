@@ -45,6 +45,7 @@ void drop_line(Model& model, const Assumption& assumed) {
         item.feeds_through.clear();
         item.drives.clear();
         item.through.clear();
+        item.lines_through = {};
         return;
     }
     for (model::Item& other : model.items.edit())

@@ -1,8 +1,9 @@
-// Where the way back is not the way in reversed: seals are laid before their covers, and supplies
-// restored last.
+// Where the way back is not the way in reversed: seals are laid before their covers, plugs are in
+// before what they hold back, and supplies restored last.
 #include "plan/working_order.hpp"
 
 #include "bench/work.hpp"
+#include "model/run_out.hpp"
 
 #include <algorithm>
 #include <optional>
@@ -156,6 +157,51 @@ void lay_first(const Model& model, const WayBackStart& start, std::vector<Step>&
     }
 }
 
+// Does the derived action fill a fluid in that its vessel's drain plug, taken out, would let out?
+std::vector<ItemId> plugs_below(const Model& model, const Action& action) {
+    if (!action.derived || action.sort != ActionSort::verb || action.targets.size() != 1)
+        return {};
+    const model::Target& target = action.targets.front();
+    const model::Kind& kind = model.kind_of(target.ref.item);
+    const bool fills = kind.role == model::Role::fluid &&
+                       model::contains(kind.present, kind.verbs[target.verb].to);
+    return fills ? model::drain_plugs(model, model.item(target.ref.item)) : std::vector<ItemId>{};
+}
+
+// The last action behind this place that tightens one of the plugs.
+std::optional<ActPlace> last_closing(const Model& model, const std::vector<Step>& steps,
+                                     ActPlace place, const std::vector<ItemId>& plugs) {
+    const auto closes = [&](const model::Target& target) {
+        const model::Kind& kind = model.kind_of(target.ref.item);
+        return among(plugs, target.ref.item) &&
+               model::contains(kind.binds, kind.verbs[target.verb].to);
+    };
+    for (std::size_t s = steps.size(); s-- > place.step;) {
+        const auto& actions = steps[s].actions;
+        const std::size_t first = s == place.step ? place.action + 1 : 0;
+        for (std::size_t a = actions.size(); a-- > first;) {
+            if (actions[a].sort == ActionSort::verb &&
+                std::any_of(actions[a].targets.begin(), actions[a].targets.end(), closes))
+                return ActPlace{s, a};
+        }
+    }
+    return std::nullopt;
+}
+
+// The plug by which the oil ran out is in before the new oil goes in.
+void fill_when_closed(const Model& model, std::vector<Step>& steps) {
+    for (std::size_t s = steps.size(); s-- > 0;) {
+        for (std::size_t a = steps[s].actions.size(); a-- > 0;) {
+            const auto plugs = plugs_below(model, steps[s].actions[a]);
+            const auto closing =
+                plugs.empty() ? std::nullopt : last_closing(model, steps, {s, a}, plugs);
+            if (closing)
+                move_action(steps, {s, a},
+                            {closing->step, closing->action + (closing->step == s ? 0U : 1U)});
+        }
+    }
+}
+
 // The source of energy, itself no part, on which a derived action works; unknown of any other.
 ItemId source_of(const Model& model, const Action& action) {
     const bool alone =
@@ -296,6 +342,7 @@ void build_up_last(const Model& model, std::vector<Step>& steps) {
 
 void put_in_working_order(const Model& model, const WayBackStart& start, std::vector<Step>& steps) {
     lay_first(model, start, steps);
+    fill_when_closed(model, steps);
     restore_last(model, steps);
     build_up_last(model, steps);
     std::erase_if(steps, [](const Step& step) {

@@ -1,5 +1,5 @@
-// Where the way back is not the way in reversed: seals are laid before their covers, and supplies
-// restored last.
+// Where the way back is not the way in reversed: seals are laid before their covers, plugs are in
+// before what they hold back, and supplies restored last.
 #pragma once
 
 #include "bench/bench.hpp"
@@ -15,8 +15,8 @@ struct WayBackStart {
 };
 
 // Moves derived actions of a put-back: what is laid first goes before the part that it seals, where
-// the bench allows that, and a source of energy that was isolated half way in is restored when all
-// else is back.
+// the bench allows that; a fluid goes in once its drain plug is; and a source of energy that was
+// isolated half way in is restored when all else is back.
 void put_in_working_order(const model::Model& model, const WayBackStart& start,
                           std::vector<model::Step>& steps);
 

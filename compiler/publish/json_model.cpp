@@ -110,6 +110,14 @@ Json name_or_null(const Model& model, ItemId item) {
     return item.known() ? Json(model.item(item).name) : Json();
 }
 
+Json json_lines_through(const Model& model, const Item& item) {
+    Json lines = Json::array();
+    for (const model::FedThrough& line : *item.lines_through)
+        lines.push_back({{"part", model.item(line.part).name},
+                         {"through", json_names(model, line.connectors)}});
+    return lines;
+}
+
 Json json_item_needs(const Model& model, const Item& item) {
     Json needs = Json::array();
     for (const model::Need& need : item.needs) {
@@ -138,6 +146,7 @@ Json json_item(const Model& model, const Item& item, unsigned variant) {
             {"feeds", json_names(model, model::fed_directly(item))},
             {"drives", json_names(model, item.drives)},
             {"through", json_names(model, item.through)},
+            {"lines_through", json_lines_through(model, item)},
             {"needs", json_item_needs(model, item)},
             {"one_use", item.one_use},
             {"safe_when_live", item.safe_when_live},

@@ -48,8 +48,9 @@ unsigned roles_with(Keyword keyword) {
     case Keyword::told_by:
         return role_bit(Role::fastener);
     case Keyword::safe_when_live:
-    case Keyword::lets_nothing_out:
         return role_bit(Role::connector);
+    case Keyword::lets_nothing_out:
+        return role_bit(Role::connector) | role_bit(Role::part) | role_bit(Role::fastener);
     default:
         return any_role;
     }

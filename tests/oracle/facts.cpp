@@ -200,6 +200,13 @@ void add_links(std::string& facts, const Items& items, const json& item, const s
             }
         }
     }
+    for (const json& line : item["lines_through"]) {
+        for (const json& connector : line["through"]) {
+            if (items.find(line["part"]) != nullptr && items.find(connector) != nullptr) {
+                add(facts, "line_plug({},{},{})", name, term(line["part"]), term(connector));
+            }
+        }
+    }
 }
 
 void add_item(std::string& facts, const Items& items, const json& item) {

@@ -1,7 +1,9 @@
 // Writes a device down as the facts that plan.lp reads: everything by its number.
 #include "plans/solver.hpp"
 
+#include "bench/isolation.hpp"
 #include "model/driven.hpp"
+#include "model/passing_on.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -198,6 +200,9 @@ void add_item_facts(std::string& facts, const bench::Bench& on, std::uint32_t i,
         for (const ItemId connector : fed.connectors) {
             if (on.exists(connector) && on.exists(fed.part))
                 add(facts, "behind({},{},{})", i, fed.part.value, connector.value);
+            if (model::is_on_its_line(item, connector, fed.part) &&
+                !bench::cut_from_outside(on.model->kind(item.kind)))
+                add(facts, "cuts_line({},{},{})", i, connector.value, fed.part.value);
         }
     }
     listed("holds_driven", model::driven_held_by(*on.model, item));

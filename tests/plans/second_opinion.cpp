@@ -3,6 +3,7 @@
 #include "plans/second_opinion.hpp"
 
 #include "model/driven.hpp"
+#include "model/passing_on.hpp"
 #include "plans/formula.hpp"
 #include "plans/solver.hpp"
 
@@ -269,7 +270,9 @@ std::string Asking::dead(const Subject& it) {
             std::vector<std::string> with_it{it.goes_out ? formula_.goes_with(part, it.id, it.now)
                                                          : std::string("true")};
             for (ItemId at = part; at.known(); at = model_.item(at).carrier) {
-                if (among(source.feeds, at))
+                const bool cut_here = !cut_outside(model_.kind(source.kind)) &&
+                                      model::is_on_its_line(source, it.id, at);
+                if (among(source.feeds, at) && !cut_here)
                     all.push_back(no(all_of({formula_.fed(from, at, it.now), all_of(with_it)})));
                 if (!(it.goes_out && at == it.id))
                     with_it.push_back(formula_.present(at, it.now));
@@ -387,16 +390,11 @@ std::string Asking::cuts_the_feed(const Subject& it, ItemId danger, const model:
         return "false";
     for (std::uint32_t s = 0; s < model_.items.size(); ++s) {
         const Item& source = model_.items[s];
-        const Kind& of_source = model_.kind(source.kind);
-        const bool outside = std::any_of(
-            of_source.verbs.begin(), of_source.verbs.end(), [&](const model::Verb& verb) {
-                return verb.from_outside && (verb.from & of_source.live) != 0 &&
-                       !contains(of_source.live, verb.to);
-            });
-        if (outside || !among(source.through, it.id) || !formula_.bench.exists(ItemId{s}))
+        if (cut_outside(model_.kind(source.kind)) || !formula_.bench.exists(ItemId{s}))
             continue;
+        const bool on_all = among(source.through, it.id);
         for (ItemId at = danger; at.known(); at = model_.item(at).carrier) {
-            if (among(source.feeds, at))
+            if (among(source.feeds, at) && (on_all || model::is_on_its_line(source, it.id, at)))
                 return formula_.live(ItemId{s}, it.now);
         }
     }

@@ -17,16 +17,6 @@ const char* how_met(const Walk& walk, const Trouble& trouble, const bench::Expos
                : "lays open what it feeds";
 }
 
-// To make it safe again in between would be work for nothing over what lies open.
-void move_down(const Walk& walk, const TooEarly& early, Diagnostic& finding) {
-    finding.edits.clear();
-    finding.related.push_back({early.line, "live again from here"});
-    mend_with(walk, finding, early.later->at, early.later->acts, {early.line});
-    if (!finding.edits.empty())
-        finding.edits.push_back(remove_line(walk.sources, early.line));
-    finding.help = "move it down";
-}
-
 // The test that ran the device after it was made safe.
 std::optional<std::size_t> brought_back_in(const Walk& walk, const Trouble& trouble,
                                            model::ItemId item) {
@@ -64,8 +54,8 @@ void find_hazard_not_cleared(const Walk& walk, std::vector<Diagnostic>& findings
         finding.why =
             fmt::format("it must be {} before this", model::states_in_words(kind, use.safe));
         finding.related.push_back({walk.model.item(met.item).span, "dangerous until then"});
-        if (const auto early = too_early(walk, trouble, met))
-            move_down(walk, *early, finding);
+        if (const auto early = too_early(walk, trouble))
+            move_down(walk, *early, "live again from here", finding);
         if (const auto test = brought_back_in(walk, trouble, met.item))
             tell_of_test(walk, trouble, *test, met.item, finding);
         findings.push_back(std::move(finding));

@@ -1,6 +1,7 @@
 // Work on what a source still feeds.
 #include "bench/power.hpp"
 #include "check/dangers.hpp"
+#include "check/too_early.hpp"
 #include "check/troubles.hpp"
 
 #include <fmt/core.h>
@@ -18,8 +19,8 @@ void find_still_live(const Walk& walk, std::vector<Diagnostic>& findings) {
             bench::is_taken_back(kind, kind.verbs[act.verb])
                 ? model::with_kind(walk.model, act.item) + " cannot be made safe"
                 : item_is(walk, act.item) + " worked on";
-        const auto& drives = walk.model.item(reason.source).drives;
-        const bool driven = std::find(drives.begin(), drives.end(), reason.fed) != drives.end();
+        const bool driven = among(walk.model.item(reason.source).drives, reason.fed) ||
+                            walk.model.kind_of(reason.fed).moves;
         Diagnostic finding = refused(
             walk, trouble,
             fmt::format("{}{} while `{}` {}", danger_of(walk.model, reason.source), done,
@@ -29,6 +30,8 @@ void find_still_live(const Walk& walk, std::vector<Diagnostic>& findings) {
             fmt::format("{} still feeds {}`{}`", model::with_kind(walk.model, reason.source),
                         driven ? "what drives " : "", walk.model.item(reason.fed).name);
         finding.related.push_back({walk.model.item(reason.source).span, "the source"});
+        if (const auto early = too_early(walk, trouble))
+            move_down(walk, *early, "live again from here", finding);
         findings.push_back(std::move(finding));
     });
 }

@@ -1,5 +1,6 @@
 // Something that has to be so first: drain before the hose clamp comes off.
 #include "check/dangers.hpp"
+#include "check/too_early.hpp"
 #include "check/troubles.hpp"
 
 #include <algorithm>
@@ -36,8 +37,9 @@ void find_unmet_need(const Walk& walk, std::vector<Diagnostic>& findings) {
             fmt::format("{} is not {} yet", model::with_kind(walk.model, reason.item), wanted);
         const bool by_kind = asked_by_kind(walk, act.item, reason);
         finding.related.push_back(
-            {reason.because,
-             by_kind ? "runs out where a joint of its vessel is parted" : "says so"});
+            {reason.because, by_kind ? "runs out where its vessel is opened" : "says so"});
+        if (const auto early = too_early(walk, trouble))
+            move_down(walk, *early, "put back already here", finding);
         if (by_kind)
             finding.help += fmt::format("; if nothing stands behind {}, say `lets nothing out` in "
                                         "its declaration, or `needs` for what does",

@@ -62,11 +62,15 @@ void Conditions::add_live(const Task& task, const std::vector<ItemId>& moved,
                 all.push_back(add(NodeSort::any, dead(source, fed, id)));
             continue;
         }
+        const bool at_the_source = bench::cut_from_outside(model_.kind(from.kind));
+        const auto isolates = [&](ItemId part) {
+            return !at_the_source && model::is_on_its_line(from, id, part);
+        };
         const auto beside = [&](ItemId part) {
             return off(part, {ReasonSort::aside, {}, part, id, 0, from.span});
         };
         for (const ItemId part : touched) {
-            if (among(from.feeds, part)) {
+            if (among(from.feeds, part) && !isolates(part)) {
                 std::vector<NodeIndex> ways = dead(source, part, id);
                 // What is off already is no longer touched.
                 for (ItemId at = part; !plug && at.known() && at != id;
@@ -80,7 +84,7 @@ void Conditions::add_live(const Task& task, const std::vector<ItemId>& moved,
                 const ItemId carrier = model_.item(at).carrier;
                 if (!(out && at == id))
                     apart.push_back(beside(at));
-                if (!among(from.feeds, carrier) || among(moved, carrier))
+                if (!among(from.feeds, carrier) || isolates(carrier) || among(moved, carrier))
                     continue;
                 std::vector<NodeIndex> ways = dead(source, carrier, id);
                 ways.insert(ways.end(), apart.begin(), apart.end());

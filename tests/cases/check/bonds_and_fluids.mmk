@@ -176,7 +176,6 @@ guide filled-too-soon "Take the lower hose off"
 take-apart
 
 step hose-off "Take the hose off"
-  # error 3-7 [not-put-back] comes off here
   drain      coolant
   dispose    coolant as coolant-waste
   slacken    lower-clamp with blade-6

@@ -290,7 +290,6 @@ put-back
 use "grinder.mmk"
 guide mains-back-before-the-plug "Part the motor plug"
   for        competent
-  # error 14-19 [not-put-back] comes off here
   before     unplug mains
 
 take-apart

@@ -493,3 +493,27 @@ fastener feet "feet of bolts" 4 x bolt M4 x 8, cross-recess 1
 use "radio.mmk"
 guide title-that-says-several "Look in"
   for        novice
+
+--- tensioner
+device tensioner "Fan belt"
+
+part frame "frame"
+part belt "belt" kind drive-belt
+  needs      arm slack to remove
+part arm "tensioner" kind belt-tensioner hexagon-head 13
+
+--- spanner-of-another-size
+use "tensioner.mmk"
+guide spanner-of-another-size "Look at the belt"
+  for        competent
+  tool       spanner-30 "combination spanner 30"
+
+take-apart
+
+step off "Take the belt off"
+  # error 3-9 [wrong-driver] wrong tool
+  slacken    arm with spanner-30
+  remove     belt
+
+put-back
+  derived

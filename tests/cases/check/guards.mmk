@@ -28,6 +28,7 @@ guide guard-off-with-the-supply-on "Renew the hook"
 take-apart
 
 step open "Take the guard off"
+  # error 3-6 [still-live] under power here
   undo       guard-bolts with spanner-13
   # error 3-8 [hazard-not-cleared] lays open what it feeds
   remove     bowl-guard
@@ -290,3 +291,54 @@ put-back
 
 test mows "It mows"
   proves     mow
+
+--- plugged-in-before-the-guard-is-held
+use "dough-mixer-on-a-lead.mmk"
+guide plugged-in-before-the-guard-is-held "Renew the hook"
+  for        competent
+  spare      hook-new "dough hook", 1, 80.00 EUR for hook
+  tool       spanner-13 "spanner 13"
+  tool       torque-wrench "torque wrench, hexagon socket 13"
+
+take-apart
+
+step open "Take the guard off"
+  unplug     lead
+  undo       guard-bolts with spanner-13
+  remove     bowl-guard
+  remove     hook
+
+work
+
+step renew "Take the new one"
+  replace    hook with hook-new
+
+put-back
+
+step hook "Fit the hook"
+  fit        hook
+
+step guard "Fit the guard"
+  fit        bowl-guard
+  plug-in    lead
+  # error 3-8 [still-live] under power here
+  fasten     guard-bolts with spanner-13 to 20 N.m
+
+test mixing "It mixes without a knock"
+  proves     mixing
+
+--- dough-mixer-on-a-lead
+device dough-mixer "Dough mixer"
+
+energy lead "mains lead" kind mains-cord 230 V
+  feeds      motor
+part frame "frame"
+part motor "motor" in frame
+part bowl-guard "bowl guard" kind guard
+  covers     hook
+fastener guard-bolts "guard bolt" 2 x bolt M8 x 30, hexagon-head 13
+  holds      bowl-guard to frame
+  torque     20 N.m
+part hook "dough hook" in frame
+function mixing "It mixes without a knock"
+  through    motor, hook

@@ -71,7 +71,6 @@ guide spring-eased-too-soon "Take the bolt plate off"
 take-apart
 
 step off "Take the plate off"
-  # error 3-10 [not-put-back] comes off here
   compress   spring with compressor
   undo       spring-bolt with spanner-13
   remove     bolt-plate
@@ -438,6 +437,29 @@ step off "Take the spring off"
   # error 3-6 [hazard-not-cleared] works near it
   undo       anchor-bolts
   remove     spring
+
+put-back
+  derived
+
+--- proved-with-a-small-meter
+use "supply-box.mmk"
+guide proved-with-a-small-meter "Open the case"
+  for        trained
+  tool       bleeder "discharge resistor"
+  tool       meter "voltage meter 0 to 50 V"
+
+before
+
+step dead "Make it dead"
+  unplug     mains
+  discharge  reservoir with bleeder through 10 kohm for 15 s
+  # error 3-7 [beyond-the-meter] tells nothing
+  prove      reservoir below 60 V with meter
+
+take-apart
+
+step open "Take the case off"
+  remove     case
 
 put-back
   derived

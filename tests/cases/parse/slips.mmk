@@ -38,7 +38,7 @@ part base "base"
 device lamp "Lamp"
 
 part base "base"
-  # error 3-8 [syntax] `torque` is not a detail of a part; a part takes `kind`, `in`, `carries`, `covers`, `blocks`, `feeds`, `behind`, `under`, `needs`, `limit`, `renewed as`, `at`, `keep`, `one use`, `used again if`, `used again`, `only`, `price`, `counts as`, `authorised remotely`, and prose such as `note:`
+  # error 3-8 [syntax] `torque` is not a detail of a part; a part takes `kind`, `in`, `carries`, `covers`, `blocks`, `feeds`, `behind`, `under`, `needs`, `limit`, `renewed as`, `lets nothing out`, `at`, `keep`, `one use`, `used again if`, `used again`, `only`, `price`, `counts as`, `authorised remotely`, and prose such as `note:`
   torque     0.8 N.m
 
 --- detail-in-the-first-column

@@ -67,7 +67,7 @@ device lamp "Lamp"
 
 part base "base"
 part cover "cover"
-  # error 3-7 [syntax] `holds` is not a detail of a part; a part takes `kind`, `in`, `carries`, `covers`, `blocks`, `feeds`, `behind`, `under`, `needs`, `limit`, `renewed as`, `at`, `keep`, `one use`, `used again if`, `used again`, `only`, `price`, `counts as`, `authorised remotely`, and prose such as `note:`
+  # error 3-7 [syntax] `holds` is not a detail of a part; a part takes `kind`, `in`, `carries`, `covers`, `blocks`, `feeds`, `behind`, `under`, `needs`, `limit`, `renewed as`, `lets nothing out`, `at`, `keep`, `one use`, `used again if`, `used again`, `only`, `price`, `counts as`, `authorised remotely`, and prose such as `note:`
   holds      base to cover
 
 --- fastener-that-covers
@@ -75,7 +75,7 @@ device lamp "Lamp"
 
 part base "base"
 fastener base-screws "base screw" 2 x screw M3 x 8, hexalobular 10, pan
-  # error 3-8 [syntax] `covers` is not a detail of a fastener; a fastener takes `kind`, `in`, `holds`, `behind`, `under`, `needs`, `torque`, `preload`, `depth`, `told by`, `limit`, `at`, `keep`, `one use`, `used again if`, `used again`, `only`, `price`, `counts as`, `comes with`, and prose such as `note:`
+  # error 3-8 [syntax] `covers` is not a detail of a fastener; a fastener takes `kind`, `in`, `holds`, `behind`, `under`, `needs`, `torque`, `preload`, `depth`, `told by`, `limit`, `lets nothing out`, `at`, `keep`, `one use`, `used again if`, `used again`, `only`, `price`, `counts as`, `comes with`, and prose such as `note:`
   covers     base
 
 --- fastener-as-a-part

@@ -1,89 +1,80 @@
-# A supply that is on again charges and heats what it comes to: a capacitor in a board, one with its terminals joined, a
-# heater behind a plug, heat; and not one aside. A new spring comes relaxed.
-device winch "Winch"
+# A cell inside feeds two boards through a plug each; a guard is held by screws over what the mains drives; a ram that is
+# raised in its cylinder drives what hangs on it; a gauge and a plug close a vessel under pressure.
+device winch "Boat winch"
 
-energy mains "mains cord" kind mains-cord 230 V
-  feeds      board, motor through inlet
 part frame "frame"
-part cover "cover" kind panel
-  covers     board, motor, inlet, spare-store
-connector inlet "inlet plug" kind locking-tab-plug
-  joins      board to frame
-part board "board"
-part store "store capacitor" in board kind capacitor
-part bank "capacitor bank" in board kind capacitor-bank
-part spare-store "capacitor that nothing feeds" kind capacitor
-part motor "motor"
-energy motor-heat "heat of the motor" in motor kind heat
-energy room-heat "heat inside" kind heat
-part heater "heater" kind heating-element
-connector heater-plug "heater plug" kind locking-tab-plug
-  joins      heater to board
-part spring "brake spring" kind compression-spring
-part far-heater "far heater" kind heating-element
-connector far-plug "plug of the far heater" kind locking-tab-plug
-  joins      far-heater to heater
+energy mains "mains cord" kind mains-cord 230 V
+  feeds      motor
+part motor "motor" kind motor in frame
+part chain "chain" kind chain in frame
+part guard "chain guard" kind guard
+  covers     chain
+fastener guard-screws "guard screw" 2 x screw M5 x 12, cross-recess 2, pan
+  holds      guard to frame
+part jack "jack" kind cylinder in frame
+  feeds      hook
+energy ram "raised ram" in jack kind lifted-ram
+part hook "hook" kind blade in frame
+fastener hook-bolt "hook bolt" 1 x bolt M10 x 40, hexagon-head 16
+  holds      hook to jack
+part vessel "oil vessel" kind tank in frame
+energy pressure "pressure in the vessel" in vessel kind stored-pressure 6 bar
+part gauge "gauge" in vessel
+fastener drain "drain plug" in vessel 1 x drain-plug G1/4, hexagon-head 17
+part box "remote box"
+part cell "cell" kind lithium-pouch-cell in box
+  feeds      main through main-plug
+  feeds      radio through radio-plug
+part main "main board" kind circuit-board in box
+part radio "radio board" kind circuit-board in box
+connector main-plug "main plug" kind locking-tab-plug
+  joins      cell to main
+connector radio-plug "radio plug" kind locking-tab-plug
+  joins      cell to radio
+function hauls "It hauls"
+  through    motor, chain
+function lifts "It lifts"
+  through    jack, hook
 
-guide look-twice "Look at the winch, try it, and look again"
+guide look "Look at all of it"
   for        competent
-  spare      spring-new "brake spring", 1 for spring
-  tool       compressor "spring compressor"
-  tool       resistor "discharge resistor"
-  tool       lead "shorting lead"
-  tool       meter "multimeter"
+  tool       cross-2 "cross-recess driver 2"
+  tool       spanner-16 "combination spanner 16"
+  tool       spanner-17 "combination spanner 17"
 
 take-apart
 
-step open "Open it"
+step open "Take it apart"
   unplug     mains
-  cool       motor-heat
-  cool       room-heat
-  cool       heater
-  cool       far-heater
-  remove     cover
-  discharge  spare-store with resistor
-  prove      spare-store with meter
-  discharge  store with resistor
-  prove      store with meter
-  discharge  bank with resistor
-  prove      bank with meter
-  link       bank with lead
-  disconnect inlet
-  disconnect far-plug
-
-step renew "Renew the brake spring"
-  compress   spring with compressor
-  remove     spring
-  replace    spring with spring-new
-  load       spring with compressor
+  undo       guard-screws with cross-2
+  remove     guard
+  lower      ram
+  undo       hook-bolt with spanner-16
+  remove     hook
+  relieve    pressure
+  remove     gauge
+  undo       drain with spanner-17
+  disconnect main-plug
+  remove     main
+  disconnect radio-plug
+  remove     radio
 
 put-back
 
-step spring "Put the brake spring in"
-  fit        spring
-  ease       spring with compressor
-
-step try "Try it"
-  connect    inlet
-  plug-in    mains
-  unplug     mains
-  cool       motor-heat
-  cool       room-heat
-  cool       heater
-  discharge  store with resistor
-  prove      store with meter
-  unlink     bank
-  connect    far-plug
-  plug-in    mains
-  unplug     mains
-  cool       room-heat
-  cool       far-heater
-  discharge  bank with resistor
-  prove      bank with meter
-
-step close "Close it"
-  fit        cover
+step back "Put all back"
+  fit        radio
+  connect    radio-plug
+  fit        main
+  connect    main-plug
+  fasten     drain with spanner-17
+  fit        gauge
+  build-up   pressure
+  fit        hook
+  fasten     hook-bolt with spanner-16
+  raise      ram
+  fit        guard
+  fasten     guard-screws with cross-2
   plug-in    mains
 
-test brake "The brake holds"
-  proves     spring
+test hauls "It hauls"
+  proves     hauls, lifts

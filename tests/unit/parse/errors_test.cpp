@@ -176,8 +176,9 @@ const std::vector<Slipped>& slips() {
          R"(  foo bar)",
          R"(2:3-6 expected a detail of a part, found `foo` | a part takes `kind`, `in`, )"
          R"(`carries`, `covers`, `blocks`, `feeds`, `behind`, `under`, `needs`, `limit`, )"
-         R"(`renewed as`, `at`, `keep`, `one use`, `used again if`, `used again`, `only`, )"
-         R"(`price`, `counts as`, `authorised remotely`, and prose such as `note:`)"},
+         R"(`renewed as`, `lets nothing out`, `at`, `keep`, `one use`, `used again if`, )"
+         R"(`used again`, `only`, `price`, `counts as`, `authorised remotely`, and prose such as )"
+         R"(`note:`)"},
         {"part p",
          R"(  part q)",
          R"(2:3-7 `part` starts a declaration, and does not start in the first column | start )"

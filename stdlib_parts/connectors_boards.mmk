@@ -10,7 +10,7 @@
 
 kind press-fit-plug "press-fit plug" is connector
   states     connected, apart
-  disconnect connected -> apart by hand or pick takes 6 s
+  disconnect connected -> apart by hand or pick or spudger takes 6 s
   connect    apart -> connected by hand takes 4 s
   good for   30 times
   notice: Side force breaks the socket off the board. Lift the plug straight up.
@@ -75,10 +75,10 @@ kind magnetic-plug "magnetic plug" is connector
 
 kind flip-lock-ribbon "flip-lock ribbon socket" is connector
   states     locked, unlocked, apart
-  unlock     locked -> unlocked by hand or pick takes 3 s
+  unlock     locked -> unlocked by hand or pick or spudger takes 3 s
   disconnect unlocked -> apart by hand takes 4 s
   connect    apart -> unlocked by hand takes 8 s
-  lock       unlocked -> locked by hand or pick takes 3 s
+  lock       unlocked -> locked by hand or pick or spudger takes 3 s
   binds in   locked, unlocked
   good for   20 times
   caution: Lift the flap, not the socket.
@@ -117,7 +117,7 @@ kind elastomer-strip "elastomer contact strip" is connector
 
 kind snap-coax "snap-on aerial connector" is connector
   states     connected, apart
-  disconnect connected -> apart by hand or pick takes 6 s
+  disconnect connected -> apart by hand or pick or spudger takes 6 s
   connect    apart -> connected by hand takes 8 s
   good for   30 times
   notice: A pull on the lead breaks the connector. Lift the metal ring straight up.

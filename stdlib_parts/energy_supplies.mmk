@@ -16,7 +16,7 @@ kind mains-cord "mains cord" is energy
 
 kind mains-isolator "mains isolator" is energy
   states     switched-on, locked-off, proved
-  lock-off   switched-on -> locked-off by hand or padlock from outside takes 30 s
+  lock-off   switched-on -> locked-off by padlock from outside takes 30 s
   prove      locked-off -> proved below 50 V by voltage-tester from outside takes 30 s
   hand-back  proved -> locked-off by hand from outside takes 30 s
   restore    locked-off -> switched-on by hand or padlock from outside takes 20 s

@@ -14,7 +14,7 @@ kind clip "clip" is fastener
 
 kind snap-hook "snap hook" is fastener
   states     shut, open
-  unsnap     shut -> open by hand or pick takes 4 s
+  unsnap     shut -> open by hand or pick or spudger takes 4 s
   snap       open -> shut by hand takes 3 s
   present in shut, open
   notice: A bent hook turns white and breaks. Press each hook only as far as it frees.

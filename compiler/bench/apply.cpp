@@ -204,7 +204,8 @@ std::optional<Refusal> still_driven(const Attempt& at) {
         if (!at.bench.exists(part) || place(at.bench, at.state, part).known())
             continue;
         for (const ItemId source : model.item(part).fed_by) {
-            if (cut_from_outside(model.kind_of(source)) && is_live(at.bench, at.state, source) &&
+            if (model::cut_from_outside(model.kind_of(source)) &&
+                is_live(at.bench, at.state, source) &&
                 comes_through(at.bench, at.state, model.item(source), part))
                 return StillLive{source, part};
         }
@@ -229,7 +230,7 @@ std::optional<Refusal> still_live(const Attempt& at, const std::vector<ItemId>& 
             continue;
         if (id == at.act.item || !is_live(at.bench, at.state, id))
             continue;
-        const bool at_the_source = cut_from_outside(at.bench.model->kind(source.kind));
+        const bool at_the_source = model::cut_from_outside(at.bench.model->kind(source.kind));
         for (const ItemId part : touched) {
             const bool isolates =
                 !at_the_source && model::is_on_its_line(source, at.act.item, part);

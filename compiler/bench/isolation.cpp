@@ -11,12 +11,6 @@ using model::contains;
 using model::Item;
 using model::Kind;
 
-bool cut_from_outside(const Kind& kind) {
-    return std::any_of(kind.verbs.begin(), kind.verbs.end(), [&](const model::Verb& verb) {
-        return verb.from_outside && (verb.from & kind.live) != 0 && !contains(kind.live, verb.to);
-    });
-}
-
 namespace {
 
 bool in_live_state(const Bench& bench, const State& state, ItemId source) {
@@ -39,8 +33,8 @@ std::optional<StillLive> live_through(const Bench& bench, const State& state, It
         const auto& through = source.through;
         const bool feeds_through =
             std::find(through.begin(), through.end(), connector) != through.end();
-        if (!feeds_through || !bench.exists(id) || !cut_from_outside(model.kind(source.kind)) ||
-            !in_live_state(bench, state, id))
+        if (!feeds_through || !bench.exists(id) ||
+            !model::cut_from_outside(model.kind(source.kind)) || !in_live_state(bench, state, id))
             continue;
         const bool joined = std::all_of(through.begin(), through.end(), [&](ItemId other) {
             return other == connector || !bench.exists(other) || binds(bench, state, other);
@@ -57,7 +51,7 @@ ItemId inner_source(const Bench& bench, ItemId connector, ItemId item) {
     const model::Model& model = *bench.model;
     for (const ItemId id : model.item(connector).carries_from) {
         const Item& source = model.item(id);
-        if (!bench.exists(id) || cut_from_outside(model.kind(source.kind)))
+        if (!bench.exists(id) || model::cut_from_outside(model.kind(source.kind)))
             continue;
         const bool on_all = among(source.through, connector);
         for (ItemId at = item; at.known(); at = model.item(at).carrier) {

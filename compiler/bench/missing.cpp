@@ -173,7 +173,7 @@ bool Search::unlive(ItemId source, ItemId fed) {
         const StateSet wish = wish_(slot(*bench_.model, id, 0, 0));
         options.push_back({id, good, (wish & good) != 0});
     };
-    const bool at_the_source = cut_from_outside(bench_.model->kind(item.kind));
+    const bool at_the_source = model::cut_from_outside(bench_.model->kind(item.kind));
     std::vector<ItemId> connectors = item.through;
     for (const ItemId connector : model::connectors_to(item, fed)) {
         if (model::is_on_its_line(item, connector, fed))

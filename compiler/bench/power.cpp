@@ -99,7 +99,8 @@ bool cut_at_once(const Kind& kind) {
 }
 
 bool may_supply(const Kind& kind) {
-    return cut_from_outside(kind) && (cut_at_once(kind) || taken_back(kind, 0) == 0);
+    return model::cut_from_outside(kind) &&
+           (kind.moves || cut_at_once(kind) || taken_back(kind, 0) == 0);
 }
 
 // Sources are many and their kinds few: most devices are known by these to have no supply.

@@ -23,9 +23,9 @@ std::ptrdiff_t shared(const std::vector<ItemId>& some, const std::vector<ItemId>
 // A spring that its compressor still holds, and terminals that are still joined, are not as they
 // are in use. In the first set that is asked only of what moves, a chain that is not joined, and of
 // what guards it.
-bool stands_as_it_may_stay(const Bench& bench, const State& state, ItemId id) {
+bool stands_as_it_may_stay(const Bench& bench, const State& state, ItemId id, unsigned first_set) {
     const model::Kind& kind = bench.model->kind_of(id);
-    for (unsigned set = kind.moves || kind.guards ? 0 : 1; set < kind.set_count(); ++set) {
+    for (unsigned set = kind.moves || kind.guards ? 0 : first_set; set < kind.set_count(); ++set) {
         for (std::uint16_t member = 0; member < bench.model->item(id).count; ++member) {
             const model::StateId stands = state_of(bench, state, id, member, set);
             if (stands != kind.set_first[set] && !model::contains(kind.may_end, stands))
@@ -160,12 +160,20 @@ bool conditions_hold(const Bench& bench, const State& state, const model::Step& 
 }
 
 bool is_back(const Bench& bench, const State& state, ItemId item) {
-    if (any_flag(*bench.model, state, item, given_up))
-        return true;
-    // An open cover is in its place as far as its function goes; a tie must bind again as it did.
-    return bench.model->item(item).role == model::Role::part
-               ? present(bench, state, item) && stands_as_it_may_stay(bench, state, item)
-               : in_first_state(bench, state, item);
+    if (any_flag(*bench.model, state, item, given_up)) {
+        const model::Kind& kind = bench.model->kind_of(item);
+        return kind.role != model::Role::part && !kind.asks_test;
+    }
+    // An open cover is in its place as far as its function goes, and steam that has cooled comes
+    // back by itself; a tie must bind again as it did.
+    switch (bench.model->item(item).role) {
+    case model::Role::part:
+        return present(bench, state, item) && stands_as_it_may_stay(bench, state, item, 1);
+    case model::Role::energy:
+        return stands_as_it_may_stay(bench, state, item, 0);
+    default:
+        return in_first_state(bench, state, item);
+    }
 }
 
 bool all_back(const Bench& bench, const State& state, const std::vector<ItemId>& items) {

@@ -24,7 +24,7 @@ bool proves_a_function(const Bench& bench, const model::Step& test) {
 // Whatever feeds, but for heat and the like.
 bool is_source(const Bench& bench, ItemId id) {
     return bench.exists(id) && !bench.model->item(id).feeds.empty() &&
-           (is_supply(bench, id) || !cut_from_outside(bench.model->kind_of(id)));
+           (is_supply(bench, id) || !model::cut_from_outside(bench.model->kind_of(id)));
 }
 
 std::vector<ItemId> all_sources(const Bench& bench) {

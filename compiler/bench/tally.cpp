@@ -25,11 +25,24 @@ Question asks_reachable(const Bench& bench, ItemId item) {
             reach_depends_on(*bench.model, item)};
 }
 
-Question asks_restored(const Bench& bench, ItemId source) {
+namespace {
+
+std::vector<ItemId> source_and_way(const Bench& bench, ItemId source) {
     std::vector<ItemId> way = bench.model->item(source).through;
     way.push_back(source);
+    return way;
+}
+
+} // namespace
+
+Question asks_restored(const Bench& bench, ItemId source) {
     return {[&bench, source](const State& state) { return is_restored(bench, state, source); },
-            std::move(way)};
+            source_and_way(bench, source)};
+}
+
+Question asks_dead(const Bench& bench, ItemId source) {
+    return {[&bench, source](const State& state) { return !is_live(bench, state, source); },
+            source_and_way(bench, source)};
 }
 
 namespace {

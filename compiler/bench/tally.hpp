@@ -22,6 +22,7 @@ Question asks_condition(const Bench& bench, const model::Condition& condition);
 Question asks_back(const Bench& bench, ItemId item);      // as `all_back`
 Question asks_reachable(const Bench& bench, ItemId item); // as `reachable`
 Question asks_restored(const Bench& bench, ItemId source);
+Question asks_dead(const Bench& bench, ItemId source);
 // Is the danger made safe, or out of reach? As `within_reach`; `start` is the device as assembled.
 Question asks_kept_off(const Bench& bench, const State& start, ItemId danger);
 

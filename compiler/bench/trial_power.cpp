@@ -49,6 +49,23 @@ std::vector<ItemId> fed_parts(const Bench& bench, ItemId item) {
     return parts;
 }
 
+// Is the part itself the source from which another of the items works?
+bool feeds_another(const Bench& bench, ItemId part, const std::vector<ItemId>& items) {
+    const auto& fed = bench.model->item(part).feeds;
+    return !fed.empty() && live_when_whole(bench, part) &&
+           std::any_of(items.begin(), items.end(),
+                       [&](ItemId item) { return item != part && among(fed, item); });
+}
+
+// Does the source only charge what the items work from: a charger, which may be away?
+bool only_charges(const Bench& bench, ItemId source, const std::vector<ItemId>& items) {
+    const model::Item& charger = bench.model->item(source);
+    const std::size_t fed = charger.feeds.size() - charger.drives.size();
+    return fed > 0 && std::all_of(charger.feeds.begin(),
+                                  charger.feeds.begin() + static_cast<std::ptrdiff_t>(fed),
+                                  [&](ItemId part) { return feeds_another(bench, part, items); });
+}
+
 // Does the test say where the item stands, or where what charges it does?
 bool says_of_danger(const Bench& bench, const model::Step& test, ItemId id) {
     return std::any_of(test.when.begin(), test.when.end(), [&](const auto& condition) {
@@ -81,7 +98,8 @@ std::vector<ItemId> sources_feeding(const Bench& bench, const std::vector<ItemId
     for (const ItemId item : items) {
         for (const ItemId part : fed_parts(bench, item)) {
             for (const ItemId source : bench.model->item(part).fed_by) {
-                if (source != item && live_when_whole(bench, source))
+                if (source != item && live_when_whole(bench, source) &&
+                    !only_charges(bench, source, items))
                     sources.push_back(source);
             }
         }

@@ -95,17 +95,23 @@ struct Place {
     std::vector<Act> acts;
 };
 
-// The last test that proves the item: it has to be back by then.
-std::optional<std::size_t> last_test_of(const Walk& walk, ItemId item) {
-    for (std::size_t i = walk.events.size(); i-- > 0;) {
-        if (walk.events[i].action)
-            continue;
-        const auto proven = bench::proven_items(walk.bench, walk.step(walk.events[i]));
-        if (std::find(proven.begin(), proven.end(), item) != proven.end() ||
-            done_under(walk, i, item))
-            return i;
+bool needs_back(const Walk& walk, std::size_t test, ItemId item) {
+    const model::Step& step = walk.step(walk.events[test]);
+    const bool said = std::any_of(step.when.begin(), step.when.end(), [&](const auto& condition) {
+        return condition.item.item == item;
+    });
+    const auto proven = bench::proven_items(walk.bench, step);
+    return !said && (among(proven, item) || done_under(walk, test, item));
+}
+
+// The tests after it left that need it back, the first of them first.
+std::vector<std::size_t> tests_of(const Walk& walk, const Pending& pending) {
+    std::vector<std::size_t> tests;
+    for (std::size_t i = pending.left; i < walk.events.size(); ++i) {
+        if (!walk.events[i].action && needs_back(walk, i, pending.item))
+            tests.push_back(i);
     }
-    return std::nullopt;
+    return tests;
 }
 
 // For each item the last event at which something is done to it, by the guide or by the walk.
@@ -174,10 +180,31 @@ std::optional<Place> last_place_up_to(const Walk& walk, const Pending& wanted,
     return std::nullopt;
 }
 
+// The first event after it left at which something is filled, or a source is on its way back: what
+// holds and seals is back before that.
+std::optional<std::size_t> first_restoring(const Walk& walk, const Pending& wanted) {
+    for (std::size_t at = wanted.left + 1; at < walk.events.size(); ++at) {
+        const auto& act = walk.events[at].act;
+        if (!act || walk.step(walk.events[at]).section != model::Section::put_back)
+            continue;
+        const model::Kind& kind = walk.model.kind_of(act->item);
+        const bool flows = kind.role == model::Role::energy || kind.role == model::Role::fluid;
+        if (flows && model::leads_home(kind, kind.verbs[act->verb]))
+            return at;
+    }
+    return std::nullopt;
+}
+
 std::optional<Place> last_place(const Walk& walk, const Pending& wanted,
                                 const std::vector<Pending>& pending) {
-    if (const auto test = last_test_of(walk, wanted.item)) {
-        if (auto place = last_place_up_to(walk, wanted, pending, *test))
+    if (model::is_tie(walk.model.item(wanted.item).role)) {
+        const auto restoring = first_restoring(walk, wanted);
+        auto place = restoring ? last_place_up_to(walk, wanted, pending, *restoring) : std::nullopt;
+        if (place)
+            return place;
+    }
+    for (const std::size_t test : tests_of(walk, wanted)) {
+        if (auto place = last_place_up_to(walk, wanted, pending, test))
             return place;
     }
     return last_place_up_to(walk, wanted, pending, walk.events.size());

@@ -99,7 +99,8 @@ std::string with_unused_tools(const Walk& walk) {
     std::string text;
     for (std::uint32_t i = 0; i < walk.procedure.resources.size(); ++i) {
         const auto& resource = walk.procedure.resources[i];
-        if (resource.sort != model::ResourceSort::tool || used.count(i) != 0)
+        if (resource.sort != model::ResourceSort::tool || used.count(i) != 0 ||
+            model::works_fasteners(walk.model, resource))
             continue;
         text += (text.empty() ? " with " : ", ") + resource.name;
     }

@@ -298,10 +298,13 @@ std::vector<ItemId> not_back_at(const Walk& walk, std::size_t test) {
 
 std::string how_they_stand(const Walk& walk, std::size_t test, const std::vector<ItemId>& items) {
     std::string conditions;
+    std::vector<ItemId> told;
     const bench::State& state = walk.state_at(test);
     const auto add = [&](ItemId item) {
-        if (!walk.bench.exists(item) || bench::in_first_state(walk.bench, state, item))
+        if (!walk.bench.exists(item) || bench::in_first_state(walk.bench, state, item) ||
+            among(told, item))
             return;
+        told.push_back(item);
         const model::StateId stands = bench::state_of(walk.bench, state, item, 0, 0);
         conditions +=
             fmt::format("{}{} {}", conditions.empty() ? "" : ", ", walk.model.item(item).name,

@@ -13,7 +13,7 @@ namespace matchmark::check {
 template <class Reason, class Visit> void each_refusal(const Walk& walk, Visit visit) {
     for (const Trouble& trouble : walk.troubles) {
         const auto* refusal = std::get_if<bench::Refusal>(&trouble.objection);
-        if (refusal == nullptr)
+        if (refusal == nullptr || trouble.is_echo)
             continue;
         if (const auto* reason = std::get_if<Reason>(refusal))
             visit(trouble, *reason);
@@ -22,7 +22,8 @@ template <class Reason, class Visit> void each_refusal(const Walk& walk, Visit v
 
 template <class Reason, class Visit> void each_objection(const Walk& walk, Visit visit) {
     for (const Trouble& trouble : walk.troubles) {
-        if (const auto* reason = std::get_if<Reason>(&trouble.objection))
+        const auto* reason = std::get_if<Reason>(&trouble.objection);
+        if (reason != nullptr && !trouble.is_echo)
             visit(trouble, *reason);
     }
 }

@@ -7,6 +7,7 @@
 #include "check/trials.hpp"
 
 #include <algorithm>
+#include <numeric>
 
 namespace matchmark::check {
 
@@ -129,7 +130,9 @@ private:
         for (const Act& act : missing)
             perform(act);
         if (!helped || !echo(event, missing)) {
-            walk_.troubles.push_back({event, std::move(objection), std::move(missing), {}, event});
+            const bool reversed = helped && reverses_swapped(event);
+            walk_.troubles.push_back(
+                {event, std::move(objection), std::move(missing), {}, event, reversed});
         }
         record(event);
         return helped;
@@ -140,6 +143,21 @@ private:
         return walk_.step(walk_.events[event]).section == model::Section::put_back &&
                std::all_of(missing.begin(), missing.end(),
                            [&](const Act& act) { return moved_by_walk(walk_, act.item); });
+    }
+
+    // On the way in it was done too late, as was told there: reversed, it comes too early.
+    [[nodiscard]] bool reverses_swapped(std::size_t event) const {
+        const Action* action = walk_.action(walk_.events[event]);
+        if (action == nullptr || !action->derived || !walk_.events[event].act)
+            return false;
+        return std::any_of(
+            walk_.troubles.begin(), walk_.troubles.end(), [&](const Trouble& trouble) {
+                return !trouble.done_later.empty() &&
+                       std::any_of(trouble.missing.begin(), trouble.missing.end(),
+                                   [&](const Act& act) {
+                                       return act.item == walk_.events[event].act->item;
+                                   });
+            });
     }
 
     std::optional<Objection> objection_to(const Act& act, std::size_t event,
@@ -254,23 +272,40 @@ private:
             if (earlier && earlier->item == act.item && earlier->verb == act.verb)
                 return false;
         }
-        const StateSet from = walk_.model.kind_of(act.item).verbs[act.verb].from;
-        const bench::Wish no_wish = [](std::uint32_t) -> StateSet { return 0; };
-        for (std::size_t at = event + 1; at-- > 0;) {
-            const auto acts =
-                bench::bring_to(walk_.bench, walk_.state_at(at), act.item, from, no_wish);
-            const bool alone = acts && !acts->empty() &&
-                               std::all_of(acts->begin(), acts->end(),
-                                           [&](const Act& step) { return step.item == act.item; });
-            const auto then = alone ? replay(walk_, at, *acts, event) : std::nullopt;
-            if (!then || bench::refusal(walk_.bench, *then, act))
-                continue;
-            patch(walk_, at, *acts, event);
-            walk_.troubles.push_back({event, objection, *acts, {}, at});
-            go_on_from(walk_.state_at(event));
-            return true;
+        for (const std::size_t at : where_undone(event, act)) {
+            if (undone_at(at, event, act, objection))
+                return true;
         }
         return false;
+    }
+
+    // On the way in, or else nearest to the act. A source is made safe before anything else.
+    [[nodiscard]] std::vector<std::size_t> where_undone(std::size_t event, const Act& act) const {
+        std::vector<std::size_t> places(event + 1);
+        std::iota(places.rbegin(), places.rend(), std::size_t{0});
+        const auto way_in =
+            std::stable_partition(places.begin(), places.end(), [&](std::size_t at) {
+                return walk_.step(walk_.events[at]).section != model::Section::put_back;
+            });
+        if (walk_.model.item(act.item).role == model::Role::energy)
+            std::reverse(places.begin(), way_in);
+        return places;
+    }
+
+    bool undone_at(std::size_t at, std::size_t event, const Act& act, const Objection& objection) {
+        const StateSet from = walk_.model.kind_of(act.item).verbs[act.verb].from;
+        const bench::Wish no_wish = [](std::uint32_t) -> StateSet { return 0; };
+        const auto acts = bench::bring_to(walk_.bench, walk_.state_at(at), act.item, from, no_wish);
+        const bool alone = acts && !acts->empty() &&
+                           std::all_of(acts->begin(), acts->end(),
+                                       [&](const Act& step) { return step.item == act.item; });
+        const auto then = alone ? replay(walk_, at, *acts, event) : std::nullopt;
+        if (!then || bench::refusal(walk_.bench, *then, act))
+            return false;
+        patch(walk_, at, *acts, event);
+        walk_.troubles.push_back({event, objection, *acts, {}, at});
+        go_on_from(walk_.state_at(event));
+        return true;
     }
 
     // What is in its way came back before it: the line of the way back belongs before that.
@@ -281,7 +316,8 @@ private:
         const StateId to = kind.verbs[act.verb].to;
         if (refused == nullptr || !std::holds_alternative<bench::OutOfReach>(*refused) ||
             walk_.step(walk_.events[event]).section != model::Section::put_back ||
-            to != kind.set_first[kind.set_of[to]] || action.derived || action.targets.size() != 1)
+            (to != kind.set_first[kind.set_of[to]] && !model::contains(kind.may_end, to)) ||
+            action.derived || action.targets.size() != 1)
             return false;
         for (std::size_t at = event; at-- > 0;) {
             const auto then = bench::refusal(walk_.bench, walk_.state_at(at), act)

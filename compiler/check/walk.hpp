@@ -38,6 +38,7 @@ struct Trouble {
     std::vector<bench::Act> missing; // what would have made it possible; done by the walk
     std::vector<Span> done_later;    // lines that do it after all, too late
     std::size_t mend_at = 0;         // the event before which the missing acts belong
+    bool is_echo = false; // in a derived way back: of two lines that stand the wrong way round
 };
 
 // What came off and never went back, and the last point at which it still could have.

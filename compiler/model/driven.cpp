@@ -129,8 +129,10 @@ std::vector<ItemId> guards_of(const Model& model, const Item& part) {
 } // namespace
 
 bool is_driven(const Model& model, const Item& part) {
-    return model.kind(part.kind).moves || is_kept_moving(model, part) ||
-           guard_of(model, part).known();
+    // A switch behind the guard stands still.
+    const Kind& kind = model.kind(part.kind);
+    return kind.moves || is_kept_moving(model, part) ||
+           (!kind.passes_on && guard_of(model, part).known());
 }
 
 ItemId guard_of(const Model& model, const Item& part) {

@@ -26,6 +26,10 @@ const Drive* find_drive(const Model& model, std::string_view name) {
     return nullptr;
 }
 
+bool is_driven_by(const Drive& drive, const std::string& tool) {
+    return std::find(drive.driven_by.begin(), drive.driven_by.end(), tool) != drive.driven_by.end();
+}
+
 bool fits_drive(const Model& model, std::string_view description, const Item& item) {
     const Drive* drive = find_drive(model, item.bolt->drive);
     if (drive == nullptr)
@@ -49,15 +53,25 @@ const StandIn* stands_in(const Drive& drive, std::string_view description, const
     return found == drive.stand_ins.end() ? nullptr : &*found;
 }
 
+bool names_a_driver(const Model& model, std::string_view description) {
+    return std::any_of(model.drives.begin(), model.drives.end(), [&](const Drive& drive) {
+        return std::any_of(drive.driven_by.begin(), drive.driven_by.end(),
+                           [&](const std::string& tool) { return has_words(description, tool); });
+    });
+}
+
+// What the page prints is what the reader takes: `tool pick "slotted driver 3"` is a driver.
+std::string named_as(const Model& model, const Resource& tool) {
+    return names_a_driver(model, tool.text) ? tool.text : description_of(tool);
+}
+
 // A verb that names the spanner still asks for the size of the item's head.
 bool fits_named(const Model& model, std::string_view description, const Item& item,
                 const std::string& name) {
     if (!has_words(description, name))
         return false;
     const Drive* drive = find_drive(model, item.bolt->drive);
-    const auto is_named = [&](const std::string& tool) { return tool == name; };
-    return drive == nullptr ||
-           std::none_of(drive->driven_by.begin(), drive->driven_by.end(), is_named) ||
+    return drive == nullptr || !is_driven_by(*drive, name) ||
            fits_drive(model, description, item) || stands_in(*drive, description, item) != nullptr;
 }
 
@@ -66,7 +80,7 @@ bool fits_named(const Model& model, std::string_view description, const Item& it
 bool tool_fits(const Model& model, const Resource& tool, const Item& item, const Verb& verb) {
     if (tool.sort != ResourceSort::tool)
         return false;
-    const std::string description = description_of(tool);
+    const std::string description = named_as(model, tool);
     if (verb.by_driver && fits_drive(model, printed(tool), item))
         return true;
     if (verb.tools.empty())
@@ -171,6 +185,20 @@ const ToolKind* torque_tool_for(const Model& model, const Quantity& torque) {
     return kind == model.tool_kinds.end() ? nullptr : &*kind;
 }
 
+std::string sized_tool(const Model& model, const Item& item, const std::string& tool) {
+    const Drive* drive = find_drive(model, item.bolt->drive);
+    const bool sized =
+        drive != nullptr && !item.bolt->drive_size.empty() && is_driven_by(*drive, tool);
+    return sized ? tool + " " + item.bolt->drive_size : tool;
+}
+
+bool works_fasteners(const Model& model, const Resource& tool) {
+    return names_a_driver(model, description_of(tool)) ||
+           std::any_of(model.tool_kinds.begin(), model.tool_kinds.end(), [&](const ToolKind& kind) {
+               return kind.torques && has_words(description_of(tool), kind.name);
+           });
+}
+
 bool asks_tool(const Verb& verb) {
     return !verb.by_hand && (verb.by_driver || !verb.tools.empty());
 }
@@ -186,11 +214,28 @@ bool serves(const Model& model, const Resource& resource, ItemId item) {
            has_words(resource.text, model.kind_of(item).title);
 }
 
+namespace {
+
+// Is it a tool that the library knows, neither a driver nor one that the verb names: a padlock?
+bool is_for_something_else(const Model& model, const Resource& tool, const Verb& verb) {
+    const std::string description = named_as(model, tool);
+    const auto is_named = [&](const std::string& name) { return has_words(description, name); };
+    return !names_a_driver(model, description) &&
+           std::none_of(verb.tools.begin(), verb.tools.end(), is_named) &&
+           std::any_of(model.tool_kinds.begin(), model.tool_kinds.end(),
+                       [&](const ToolKind& kind) { return is_named(kind.name); });
+}
+
+} // namespace
+
 std::vector<ResourceId> fitting_tools(const Model& model, const std::vector<Resource>& list,
                                       const Item& item, const Verb& verb) {
     std::vector<ResourceId> fitting;
+    // Of a drive that is not known any driver may be the one, but no padlock.
+    const bool any_driver = verb.by_driver && find_drive(model, item.bolt->drive) == nullptr;
     for (std::uint32_t i = 0; i < list.size(); ++i) {
-        if (tool_fits(model, list[i], item, verb))
+        const bool may_be = !any_driver || !is_for_something_else(model, list[i], verb);
+        if (may_be && tool_fits(model, list[i], item, verb))
             fitting.push_back(ResourceId{i});
     }
     for (std::uint32_t i = 0; i < list.size() && fitting.empty(); ++i) {
@@ -234,8 +279,7 @@ Action written_action(const Model& model, const std::vector<Resource>& list, Ite
                           verb.to == kind.set_first.front();
     if (tightens && item.tightening)
         action.tightening = *item.tightening;
-    action.as_marked = !item.keep.empty() && contains(kind.present, verb.to) &&
-                       kind.set_of[verb.to] == 0 && verb.to == kind.set_first.front();
+    action.as_marked = !item.keep.empty() && comes_to_its_place(kind, verb);
     action.targets.push_back({std::move(ref), verb_index});
     return action;
 }

@@ -25,6 +25,10 @@ bool reaches(const ToolKind& kind, const Quantity& torque);
 bool sets_torque(const Model& model, const Resource& tool, const Quantity& torque);
 // The first tool-kind that can be set to it; null when the library knows of none.
 const ToolKind* torque_tool_for(const Model& model, const Quantity& torque);
+// The tool that a verb names, with the size of the item's head where its drive asks for one.
+std::string sized_tool(const Model& model, const Item& item, const std::string& tool);
+// Is it a driver, or what is set to a torque?
+bool works_fasteners(const Model& model, const Resource& tool);
 // Does the verb ask for a tool to be named?
 bool asks_tool(const Verb& verb);
 // Is the spare or supply meant for this item: by `for`, else by the words of its description?

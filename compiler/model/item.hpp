@@ -29,11 +29,19 @@ struct ReachClause {
     Span span; // the declaration that says so: `covers`, `behind`, `under`
 };
 
+// Who says that something has to be so first.
+enum class NeedOf : unsigned char {
+    its_line,
+    vessel, // what runs out of a joint (model/run_out.hpp)
+    holder, // what holds a fastener (model/comes_first.hpp)
+    cell,   // what nobody can cut but at its plug (likewise)
+};
+
 struct Need {
     Condition condition;
     std::string verb;
     Span span;
-    bool by_kind = false; // no line of the item's says so: what runs out of a joint
+    NeedOf of = NeedOf::its_line;
 };
 
 struct Tightening {

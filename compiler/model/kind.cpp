@@ -1,7 +1,27 @@
 // Looks into kinds: their verbs, the way back, their states.
 #include "model/kind.hpp"
 
+#include <algorithm>
+
 namespace matchmark::model {
+
+bool lets_go(const Kind& kind, const Verb& verb) {
+    return kind.set_of[verb.to] == 0 && (verb.from & kind.binds) != 0 &&
+           !contains(kind.binds, verb.to);
+}
+
+bool cut_from_outside(const Kind& kind) {
+    return std::any_of(kind.verbs.begin(), kind.verbs.end(), [&](const Verb& verb) {
+        return verb.from_outside && (verb.from & kind.live) != 0 && !contains(kind.live, verb.to);
+    });
+}
+
+bool comes_to_its_place(const Kind& kind, const Verb& verb) {
+    if (kind.set_of[verb.to] != 0 || !contains(kind.present, verb.to))
+        return false;
+    const bool always_there = (states_of_set(kind, 0) & ~kind.present) == 0;
+    return always_there ? verb.to == kind.set_first.front() : (verb.from & kind.present) == 0;
+}
 
 const Verb* find_verb(const Kind& kind, std::string_view name) {
     for (const Verb& verb : kind.verbs) {

@@ -89,6 +89,13 @@ struct Kind {
     [[nodiscard]] std::size_t set_count() const { return set_first.size(); }
 };
 
+// Does the verb part the tie: lead from where it binds to where it does not?
+bool lets_go(const Kind& kind, const Verb& verb);
+// Has the kind a verb, done from outside the device, that leads out of its live states?
+bool cut_from_outside(const Kind& kind);
+// Does the verb put the item where it belongs: from where it is not there, or, of what always is,
+// into its first state? That is where its marks have to meet.
+bool comes_to_its_place(const Kind& kind, const Verb& verb);
 // The verb by its name, or nothing.
 const Verb* find_verb(const Kind& kind, std::string_view name);
 // The verb that leads from `verb`'s to-state back to `from`; the first declared. Nothing when there

@@ -12,14 +12,9 @@ namespace {
 // Of a part that holds several fluids, only the device's own line tells which stands at the joint.
 bool says_what_runs_out(const Model& model, const Item& joint, const std::string& verb) {
     return std::any_of(joint.needs.begin(), joint.needs.end(), [&](const Need& need) {
-        return !need.by_kind && need.verb == verb &&
+        return need.of == NeedOf::its_line && need.verb == verb &&
                model.item(need.condition.item.item).role == Role::fluid;
     });
-}
-
-bool lets_go(const Kind& kind, const Verb& verb) {
-    return kind.set_of[verb.to] == 0 && (verb.from & kind.binds) != 0 &&
-           !contains(kind.binds, verb.to);
 }
 
 bool comes_out(const Kind& kind, const Verb& verb) {
@@ -40,7 +35,7 @@ void add_need(Model& model, ItemId id, ItemId fluid, StateId emptied) {
         need.condition.state = emptied;
         need.verb = verb.name;
         need.span = model.item(fluid).declaration;
-        need.by_kind = true;
+        need.of = NeedOf::vessel;
         model.items.edit(id.value).needs.push_back(std::move(need));
     }
 }

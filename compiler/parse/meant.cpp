@@ -104,6 +104,13 @@ bool meant_name(Diagnostic& finding, const Scene& scene, const Misread& misread,
         change(finding, found, name, "a name starts with a letter: `" + name + "`");
         return true;
     }
+    if (token[0] >= 'a' && token[0] <= 'z') {
+        const std::string name = keyword + "-" + std::string(token);
+        change(finding, found, name,
+               "`" + std::string(token) +
+                   "` ties the parts of a line together, and names nothing: `" + name + "`");
+        return true;
+    }
     return false;
 }
 

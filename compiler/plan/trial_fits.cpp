@@ -1,6 +1,7 @@
 // Goes through a procedure once for all its tests, and notes where each begins and ceases to fit.
 #include "plan/trial_fits.hpp"
 
+#include "bench/power.hpp"
 #include "bench/proof.hpp"
 #include "bench/recharge.hpp"
 #include "bench/running.hpp"
@@ -22,9 +23,19 @@ struct Trial {
     std::size_t open = 0;    // nothing is hidden that may be
     std::size_t sources = 0; // all are back
     std::size_t dangers = 0; // none within reach
+    std::size_t dead = 0;    // no supply is on
+    bool of_ratings = false;
     // What the test makes hot and hurts who touches it is touched no more from this point on.
     std::size_t not_before = 0;
 };
+
+// Water is thrown at what is not live.
+bool proves_ratings_alone(const model::Model& model, const Step& test) {
+    return !test.proves.empty() &&
+           std::all_of(test.proves.begin(), test.proves.end(), [&](const model::Proof& proof) {
+               return proof.function.known() && model.functions[proof.function.value].is_rating;
+           });
+}
 
 class Rehearsal {
 public:
@@ -33,6 +44,11 @@ public:
         : bench_(bench), resources_(resources), steps_(steps), dangers_(bench::dangers(bench)),
           state_(dangers_.start), tally_(*bench.model) {
         const auto renewed = bench::renewed_by(steps);
+        dead_ = tally_.add_list();
+        for (const ItemId source : bench.model->sources) {
+            if (bench::is_supply(bench, source))
+                tally_.add(dead_, bench::asks_dead(bench, source));
+        }
         plugs_ = tally_.add_list();
         for (const ItemId item : renewed) {
             for (const ItemId plug : bench::plugs_of(bench, item))
@@ -70,7 +86,8 @@ public:
 
 private:
     Trial listed(const Step& test, const std::vector<ItemId>& renewed) {
-        Trial trial{tally_.add_list(), tally_.add_list(), tally_.add_list(), all_dangers_};
+        Trial trial{tally_.add_list(), tally_.add_list(), tally_.add_list(), all_dangers_, dead_};
+        trial.of_ratings = proves_ratings_alone(*bench_.model, test);
         trial_of_list_.insert(trial_of_list_.end(), 3, trials_.size());
         const auto proven = test.proves.empty() ? renewed : bench::proven_items(bench_, test);
         for (const model::Condition& condition : test.when)
@@ -170,6 +187,8 @@ private:
             fit = tally_.all_so(plugs_) ? Fit::plugged : Fit::hidden;
         const bool powered = tally_.all_so(lists.sources) && tally_.all_so(lists.dangers) &&
                              point >= lists.not_before;
+        const bool dead = lists.of_ratings && tally_.all_so(lists.dead);
+        add(fits_[trial].dead, {point, dead ? fit : Fit::no});
         add(fits_[trial].anyhow, {point, fit});
         add(fits_[trial].powered, {point, powered ? fit : Fit::no});
     }
@@ -187,6 +206,7 @@ private:
     bench::Dangers dangers_;
     bench::State state_;
     bench::Tally tally_;
+    std::size_t dead_ = 0;        // a list: no supply is on
     std::size_t plugs_ = 0;       // a list: those of what is renewed are back
     std::size_t all_dangers_ = 0; // a list: none within reach
     std::size_t first_of_trials_ = 0;

@@ -1,6 +1,7 @@
 // Finds the place of each test in the put-back.
 #include "plan/trials.hpp"
 
+#include "model/step_title.hpp"
 #include "plan/trial_fits.hpp"
 
 #include <algorithm>
@@ -30,7 +31,8 @@ struct Gap {
 // number of actions done, stays the same wherever tests are put.
 class Order {
 public:
-    explicit Order(std::vector<Step>& given) : given_(given), given_count_(given.size()) {
+    Order(const model::Model& model, std::vector<Step>& given)
+        : model_(model), given_(given), given_count_(given.size()) {
         for (std::size_t number = 0; number < given_count_; ++number) {
             const Step& step = given[number];
             const Place place = numbers_.insert(numbers_.end(), number);
@@ -96,6 +98,10 @@ public:
     void append(const Step& test) { add(numbers_.end(), test); }
 
 private:
+    [[nodiscard]] std::string title_of(const Step& step) const {
+        return model::step_title(model_, model::deeds_of(step.actions));
+    }
+
     static bool is_back(const Step& step) { return step.section == model::Section::put_back; }
 
     Step& step_of(std::size_t number) {
@@ -122,6 +128,8 @@ private:
     // Makes a step of its own of what stands after the gap.
     Place split(const Gap& gap) {
         Step& step = step_of(*gap.step);
+        // A title that says what is done is, of either half, what that half does.
+        const bool told_by_deeds = step.title == title_of(step);
         const auto middle = step.actions.begin() + static_cast<std::ptrdiff_t>(gap.action);
         std::vector<model::Action> later(std::make_move_iterator(middle),
                                          std::make_move_iterator(step.actions.end()));
@@ -134,9 +142,14 @@ private:
             rest.name += "-then";
         rest.prose.clear();
         rest.photos.clear();
+        if (told_by_deeds) {
+            step.title = title_of(step);
+            rest.title = title_of(rest);
+        }
         return add(std::next(gap.step), std::move(rest));
     }
 
+    const model::Model& model_;
     std::vector<Step>& given_;
     std::size_t given_count_;
     std::deque<Step> came_;              // tests, and the later halves of steps
@@ -186,6 +199,13 @@ std::optional<Point> point_of(const Fits& fits, std::size_t end) {
     return std::nullopt;
 }
 
+// Where nothing hides any more what the test proves, once and for all.
+std::optional<Point> first_of_last_open(const Fits& fits) {
+    const auto last = std::find_if(fits.rbegin(), fits.rend(),
+                                   [](const FitFrom& entry) { return entry.fit == Fit::open; });
+    return last == fits.rend() ? std::nullopt : std::optional(Point{last->point, true});
+}
+
 // Of each test, in all variants that it is for; nothing where there are none.
 std::vector<TrialFits> fits_of(const model::Model& model, const bench::Resources& resources,
                                model::VariantMask variants, const std::vector<Step>& steps,
@@ -209,6 +229,7 @@ std::vector<TrialFits> fits_of(const model::Model& model, const bench::Resources
             known.anyhow = first ? std::move(fits[i].anyhow) : worse(known.anyhow, fits[i].anyhow);
             known.powered =
                 first ? std::move(fits[i].powered) : worse(known.powered, fits[i].powered);
+            known.dead = first ? std::move(fits[i].dead) : worse(known.dead, fits[i].dead);
         }
     }
     return all;
@@ -220,9 +241,11 @@ void place_trials(const model::Model& model, const std::vector<model::Resource>&
                   model::VariantMask variants, std::vector<Step>& steps,
                   const std::vector<Step>& tests) {
     const auto fits = fits_of(model, resources, variants, steps, tests);
-    Order order(steps);
+    Order order(model, steps);
     for (std::size_t i = 0; i < tests.size(); ++i) {
-        auto point = point_of(fits[i].powered, order.end());
+        auto point = first_of_last_open(fits[i].dead);
+        if (!point)
+            point = point_of(fits[i].powered, order.end());
         if (!point) // its conditions stand against the supply: the checker says so
             point = point_of(fits[i].anyhow, order.end());
         std::optional<Gap> gap;

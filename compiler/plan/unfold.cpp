@@ -213,7 +213,7 @@ void complete(const Model& model, const Procedure& procedure, const bench::State
                 whole.passes = action.tightening->passes;
             action.tightening = std::move(whole);
         }
-        if (home && !item.keep.empty() && model::contains(kind.present, verb.to))
+        if (!item.keep.empty() && model::comes_to_its_place(kind, verb))
             action.as_marked = true;
         if (!action.limit && verb.limit)
             action.limit = verb.limit;

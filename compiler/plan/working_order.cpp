@@ -6,6 +6,8 @@
 #include "model/run_out.hpp"
 
 #include <algorithm>
+#include <map>
+#include <numeric>
 #include <optional>
 #include <set>
 #include <utility>
@@ -52,23 +54,24 @@ struct ActPlace {
     std::size_t action = 0;
 };
 
-// The first action before `end` that moves one of the parts.
-std::optional<ActPlace> first_move(const Model& model, const std::vector<Step>& steps, ActPlace end,
+// The actions before `end` that move one of the parts, in order.
+std::vector<ActPlace> moves_before(const Model& model, const std::vector<Step>& steps, ActPlace end,
                                    const std::vector<ItemId>& parts) {
+    std::vector<ActPlace> found;
     for (std::size_t s = 0; s <= end.step; ++s) {
         const std::size_t count = s == end.step ? end.action : steps[s].actions.size();
         for (std::size_t a = 0; a < count; ++a) {
             const Action& action = steps[s].actions[a];
             if (std::any_of(parts.begin(), parts.end(),
                             [&](ItemId part) { return moves(model, action, part); }))
-                return ActPlace{s, a};
+                found.push_back({s, a});
         }
     }
-    return std::nullopt;
+    return found;
 }
 
-// Where the laying of a seal belongs: before the first part that it ties comes back, unless the
-// part on which it lies comes later still.
+// Where the laying of a seal belongs: before the first part that it ties comes back; where the part
+// on which it lies comes later still, before that is shut.
 std::optional<ActPlace> laying_place(const Model& model, const std::vector<Step>& steps,
                                      ActPlace now) {
     const Action& action = steps[now.step].actions[now.action];
@@ -79,12 +82,12 @@ std::optional<ActPlace> laying_place(const Model& model, const std::vector<Step>
         return std::nullopt;
     const std::vector<ItemId> base{parts.back()};
     parts.pop_back();
-    const auto to = first_move(model, steps, now, parts);
-    const auto base_moves = first_move(model, steps, now, base);
-    const bool base_later =
-        to && base_moves &&
-        std::pair(base_moves->step, base_moves->action) >= std::pair(to->step, to->action);
-    return base_later ? std::nullopt : to;
+    const auto of_parts = moves_before(model, steps, now, parts);
+    const auto of_base = moves_before(model, steps, now, base);
+    const auto place = [](const ActPlace& at) { return std::pair(at.step, at.action); };
+    if (!of_parts.empty() && (of_base.empty() || place(of_base.front()) < place(of_parts.front())))
+        return of_parts.front();
+    return of_base.empty() ? std::nullopt : std::optional(of_base.back());
 }
 
 // How many acts from `from` to before `to` the bench refuses in one variant. What stands before is
@@ -219,8 +222,11 @@ std::set<ItemId> restored_sources(const Model& model, const std::vector<Step>& s
             const ItemId source = source_of(model, action);
             if (!source.known())
                 continue;
+            // What hangs on a jack was no danger in the assembled device: it is let down in its
+            // turn.
             const model::Kind& kind = model.kind_of(source);
-            if (model::contains(kind.live, kind.verbs[action.targets.front().verb].to))
+            if (model::contains(kind.live, kind.set_first.front()) &&
+                model::contains(kind.live, kind.verbs[action.targets.front().verb].to))
                 sources.insert(source);
         }
     }
@@ -284,6 +290,15 @@ bool only_restored_between(const Model& model, const std::vector<Step>& steps, A
                        [&](const Action& action) { return source_of(model, action).known(); });
 }
 
+// Has the restoring of the source begun in one of the steps? Then all of it stands there, in order.
+bool works_on_any(const std::vector<Step>& steps, ItemId source) {
+    return std::any_of(steps.begin(), steps.end(), [&](const Step& step) {
+        return std::any_of(step.actions.begin(), step.actions.end(), [&](const Action& action) {
+            return action.targets.front().ref.item == source;
+        });
+    });
+}
+
 // A source that was isolated half way in is restored when all else is back, not half way out; what
 // waits for it has it right before.
 void restore_last(const Model& model, std::vector<Step>& steps) {
@@ -291,8 +306,10 @@ void restore_last(const Model& model, std::vector<Step>& steps) {
     std::vector<Step> restored;
     for (std::size_t s = 0; s < steps.size(); ++s) {
         for (std::size_t a = 0; a < steps[s].actions.size();) {
-            if (!sources.contains(source_of(model, steps[s].actions[a])) ||
-                !work_follows(model, steps, sources, {s, a})) {
+            const ItemId source = source_of(model, steps[s].actions[a]);
+            const bool begun = works_on_any(restored, source);
+            if (!sources.contains(source) ||
+                !(begun || work_follows(model, steps, sources, {s, a}))) {
                 ++a;
                 continue;
             }
@@ -323,18 +340,58 @@ void restore_last(const Model& model, std::vector<Step>& steps) {
         steps.push_back(std::move(step));
 }
 
-// What a machine builds up by itself comes after the supply that runs it: "Plug in the mains and
-// build up the air".
-void build_up_last(const Model& model, std::vector<Step>& steps) {
+// Does the action lead what moves to its first state: is it a pressure that a machine builds up?
+bool builds_up(const Model& model, const Action& action) {
+    const model::Target& target = action.targets.front();
+    const model::Kind& kind = model.kind_of(target.ref.item);
+    return kind.moves && kind.verbs[target.verb].to == kind.set_first.front();
+}
+
+// The number of the last action that works on the same source as each.
+std::vector<std::size_t> ends_of_sources(const Model& model, const std::vector<Action>& actions) {
+    std::vector<std::size_t> ends(actions.size());
+    std::map<ItemId, std::size_t> last;
+    for (std::size_t a = actions.size(); a-- > 0;)
+        ends[a] = last.try_emplace(source_of(model, actions[a]), a).first->second;
+    return ends;
+}
+
+// Of the restoring at the end of the step: each source is restored in one go, not one between two
+// acts of another, and what a machine builds up by itself comes after the supply that runs it:
+// "Plug in the mains and build up the air".
+void group_restoring(const Model& model, std::vector<Action>& tail) {
+    const auto ends = ends_of_sources(model, tail);
+    std::vector<std::size_t> order(tail.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::stable_sort(order.begin(), order.end(), [&](std::size_t left, std::size_t right) {
+        return std::pair(builds_up(model, tail[left]), ends[left]) <
+               std::pair(builds_up(model, tail[right]), ends[right]);
+    });
+    std::vector<Action> grouped;
+    for (const std::size_t a : order)
+        grouped.push_back(std::move(tail[a]));
+    tail = std::move(grouped);
+}
+
+bool one_waits_for_another(const Model& model, const std::vector<Action>& actions) {
+    return std::any_of(actions.begin(), actions.end(), [&](const Action& action) {
+        return std::any_of(actions.begin(), actions.end(),
+                           [&](const Action& other) { return asks_for(model, action, other); });
+    });
+}
+
+void restore_each_in_one_go(const Model& model, std::vector<Step>& steps) {
     for (Step& step : steps) {
         const auto restores = [&](const Action& action) {
             return source_of(model, action).known();
         };
-        const auto tail =
+        const auto begin =
             std::find_if_not(step.actions.rbegin(), step.actions.rend(), restores).base();
-        std::stable_partition(tail, step.actions.end(), [&](const Action& action) {
-            return !model.kind_of(source_of(model, action)).moves;
-        });
+        std::vector<Action> tail(begin, step.actions.end());
+        if (one_waits_for_another(model, tail))
+            continue;
+        group_restoring(model, tail);
+        std::move(tail.begin(), tail.end(), begin);
     }
 }
 
@@ -344,7 +401,7 @@ void put_in_working_order(const Model& model, const WayBackStart& start, std::ve
     lay_first(model, start, steps);
     fill_when_closed(model, steps);
     restore_last(model, steps);
-    build_up_last(model, steps);
+    restore_each_in_one_go(model, steps);
     std::erase_if(steps, [](const Step& step) {
         return step.actions.empty() && step.title.empty() && step.prose.empty() &&
                step.photos.empty();

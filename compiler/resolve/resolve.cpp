@@ -2,6 +2,7 @@
 // that order.
 #include "resolve/resolve.hpp"
 
+#include "model/comes_first.hpp"
 #include "model/driven.hpp"
 #include "resolve/stages.hpp"
 
@@ -36,6 +37,7 @@ void resolve_all(Context& context, const std::vector<Declaration>& all) {
     resolve_relations(context, all);
     resolve_functions(context, all);
     model::settle_driven(context.model);
+    model::settle_what_comes_first(context.model);
     resolve_cautions(context, all);
     declare_guides(context, all);
     resolve_guides(context, all);

@@ -6,6 +6,7 @@ guide renew-hose "Renew the delivery hose"
   for        competent
   spare      hose-new "delivery hose 38 mm, 400 mm", 1, 19.00 EUR for delivery-hose
   supply     glycol "water with 30 % glycol", 2.6 l, 11.00 EUR for coolant
+  tool       lock "padlock with tag"
   tool       tester "voltage tester"
   tool       nut-driver-7 "nut driver 7"
   tool       pan "drain pan 5 l"
@@ -15,7 +16,7 @@ guide renew-hose "Renew the delivery hose"
 take-apart
 
 step isolate "Lock the supply off"
-  lock-off   supply
+  lock-off   supply with lock
   prove      supply below 50 V with tester
   text: Stop the pump. Hang your own lock on the isolator.
 

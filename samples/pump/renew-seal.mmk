@@ -9,6 +9,7 @@ guide renew-seal "Renew the shaft seal"
   supply     gasket-new "volute gasket", 1, 7.40 EUR for volute-gasket
   supply     ring-new "impeller O-ring", 1, 1.10 EUR for impeller-ring
   supply     glycol "water with 30 % glycol", 2.6 l, 11.00 EUR for coolant
+  tool       lock "padlock with tag"
   tool       tester "voltage tester"
   tool       key-4 "hexagon key 4"
   tool       key-5 "hexagon key 5"
@@ -25,7 +26,7 @@ guide renew-seal "Renew the shaft seal"
 take-apart
 
 step isolate "Lock the supply off"
-  lock-off   supply
+  lock-off   supply with lock
   prove      supply below 50 V with tester
   text: Stop the pump. Hang your own lock on the isolator. Try the tester on a live point before and
     after.

@@ -201,7 +201,7 @@ void add_item_facts(std::string& facts, const bench::Bench& on, std::uint32_t i,
             if (on.exists(connector) && on.exists(fed.part))
                 add(facts, "behind({},{},{})", i, fed.part.value, connector.value);
             if (model::is_on_its_line(item, connector, fed.part) &&
-                !bench::cut_from_outside(on.model->kind(item.kind)))
+                !model::cut_from_outside(on.model->kind(item.kind)))
                 add(facts, "cuts_line({},{},{})", i, connector.value, fed.part.value);
         }
     }

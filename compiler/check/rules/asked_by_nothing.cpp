@@ -59,6 +59,15 @@ bool waits_for_mend(const Walk& walk, const model::Step& test) {
     });
 }
 
+// Does it prove a function whose fasteners were undone: the screw of a blade?
+bool holds_what_was_undone(const Walk& walk, const model::Step& test) {
+    const auto items = bench::proven_items(walk.bench, test);
+    return std::any_of(walk.events.begin(), walk.events.end(), [&](const Event& event) {
+        return event.act && walk.model.item(event.act->item).role == model::Role::fastener &&
+               among(items, event.act->item);
+    });
+}
+
 // Does its kind ask for it, but not of this reader? That it is worked on at all is reported.
 bool is_for_others(const Walk& walk, const model::Step& test) {
     return std::any_of(test.proves.begin(), test.proves.end(), [&](const model::Proof& proof) {
@@ -88,7 +97,8 @@ void find_asked_by_nothing(const Walk& walk, std::vector<Diagnostic>& findings) 
         });
         const model::Step& test = walk.step(walk.events[at]);
         if (needed || test.section != model::Section::put_back || proves_goal(walk, test) ||
-            waits_for_mend(walk, test) || is_for_others(walk, test))
+            waits_for_mend(walk, test) || is_for_others(walk, test) ||
+            holds_what_was_undone(walk, test))
             continue;
         report_asked_by_nothing(
             walk, at,

@@ -17,8 +17,14 @@ void show_cuts(const Walk& walk, std::size_t test, model::ItemId source, Diagnos
         if (!walk.bench.exists(item) ||
             bench::in_first_state(walk.bench, walk.state_at(test), item))
             continue;
-        if (const auto left = last_left(walk, item); left && *left < test)
-            finding.related.push_back({place_of(walk, *left), "cut off here"});
+        const auto left = last_left(walk, item);
+        if (!left || *left >= test)
+            continue;
+        const Span place = place_of(walk, *left);
+        const bool known = std::any_of(finding.related.begin(), finding.related.end(),
+                                       [&](const auto& related) { return related.span == place; });
+        if (!known)
+            finding.related.push_back({place, "cut off here"});
     }
 }
 

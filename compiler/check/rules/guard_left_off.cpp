@@ -1,4 +1,4 @@
-// A guard that does not go back.
+// A guard, or a joint that has to be proved, that does not go back.
 #include "check/troubles.hpp"
 
 #include <fmt/core.h>
@@ -7,23 +7,41 @@ namespace matchmark::check::rules {
 
 namespace {
 
+// What keeps hands off is thrown away as little as left off; an old joint may be thrown away.
+bool must_go_back(const model::Kind& kind, const model::Action& action) {
+    if (action.sort == model::ActionSort::scrap)
+        return kind.guards;
+    return action.sort == model::ActionSort::leave_off && (kind.guards || kind.asks_test);
+}
+
+Diagnostic left_off(const Walk& walk, std::size_t at, const model::Target& target) {
+    const model::Kind& kind = walk.model.kind_of(target.ref.item);
+    Diagnostic finding = finding_at(
+        walk, at, fmt::format("{} is left off", model::with_kind(walk.model, target.ref.item)));
+    finding.primary = target.ref.span;
+    if (kind.guards) {
+        finding.label = "keeps hands off no more";
+        finding.why = "whoever runs the machine next does not know that it is bare";
+        finding.help = "fit it again; where another guard takes its place, write "
+                       "`allow guard-left-off` with the reason";
+    } else {
+        finding.label = "does its work no more";
+        finding.why = "its kind asks for a test of it, and whoever uses the device relies on it";
+        finding.help = "make it again; where another one takes its place, write "
+                       "`allow guard-left-off` with the reason";
+    }
+    return finding;
+}
+
 void find_guard_left_off(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
         const model::Action* action = walk.action(walk.events[at]);
-        if (action == nullptr || action->sort != model::ActionSort::leave_off)
+        if (action == nullptr)
             continue;
         for (const model::Target& target : action->targets) {
-            const model::ItemId id = target.ref.item;
-            if (!walk.bench.exists(id) || !walk.model.kind_of(id).guards)
-                continue;
-            Diagnostic finding = finding_at(
-                walk, at, fmt::format("{} is left off", model::with_kind(walk.model, id)));
-            finding.primary = target.ref.span;
-            finding.label = "keeps hands off no more";
-            finding.why = "whoever runs the machine next does not know that it is bare";
-            finding.help = "fit it again; where another guard takes its place, write "
-                           "`allow guard-left-off` with the reason";
-            findings.push_back(std::move(finding));
+            if (walk.bench.exists(target.ref.item) &&
+                must_go_back(walk.model.kind_of(target.ref.item), *action))
+                findings.push_back(left_off(walk, at, target));
         }
     }
 }
@@ -31,8 +49,9 @@ void find_guard_left_off(const Walk& walk, std::vector<Diagnostic>& findings) {
 } // namespace
 
 extern const Rule guard_left_off;
-const Rule guard_left_off{"guard-left-off", "hazard", Severity::error,
-                          "a part whose kind `guards` that `leave-off` keeps from going back",
-                          find_guard_left_off};
+const Rule guard_left_off{
+    "guard-left-off", "hazard", Severity::error,
+    "a guard, or a joint whose kind asks for a test, that is kept from going back",
+    find_guard_left_off};
 
 } // namespace matchmark::check::rules

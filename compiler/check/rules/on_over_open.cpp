@@ -1,8 +1,7 @@
 // A supply switched on over what lies open, and cut again, with nothing tried in between.
+#include "check/supplies.hpp"
 #include "check/trials.hpp"
 #include "check/troubles.hpp"
-
-#include "bench/recharge.hpp"
 
 #include <fmt/core.h>
 
@@ -11,19 +10,6 @@ namespace matchmark::check::rules {
 namespace {
 
 using model::ItemId;
-
-// The source that the act makes live.
-ItemId switched_on(const Walk& walk, std::size_t at) {
-    const auto dead =
-        bench::dead_sources_of(walk.bench, walk.state_at(at), walk.events[at].act->item);
-    if (dead.empty())
-        return {};
-    const bench::State& after = walk.state_at(at + 1);
-    const auto live = std::find_if(dead.begin(), dead.end(), [&](ItemId source) {
-        return bench::is_live(walk.bench, after, source);
-    });
-    return live == dead.end() ? ItemId{} : *live;
-}
 
 // The event that cuts the source again, if nothing is tried, measured or done by hand before it:
 // work over what lies open is reported where it is done.

@@ -10,13 +10,26 @@ namespace matchmark::check::rules {
 
 namespace {
 
-// Does the kind of the joint ask for it, and no line of the device?
-bool asked_by_kind(const Walk& walk, model::ItemId item, const bench::UnmetNeed& reason) {
-    const auto& needs = walk.model.item(item).needs;
-    return std::any_of(needs.begin(), needs.end(), [&](const model::Need& need) {
-        return need.by_kind && need.condition.item.item == reason.item &&
-               need.span == reason.because;
-    });
+model::NeedOf who_asks(const Walk& walk, model::ItemId item, const bench::UnmetNeed& reason) {
+    for (const model::Need& need : walk.model.item(item).needs) {
+        if (need.condition.item.item == reason.item && need.span == reason.because)
+            return need.of;
+    }
+    return model::NeedOf::its_line;
+}
+
+const char* says(model::NeedOf of) {
+    switch (of) {
+    case model::NeedOf::its_line:
+        return "says so";
+    case model::NeedOf::vessel:
+        return "runs out where its vessel is opened";
+    case model::NeedOf::holder:
+        return "holds it";
+    case model::NeedOf::cell:
+        return "cuts off what nothing outside does";
+    }
+    return "";
 }
 
 void find_unmet_need(const Walk& walk, std::vector<Diagnostic>& findings) {
@@ -27,20 +40,20 @@ void find_unmet_need(const Walk& walk, std::vector<Diagnostic>& findings) {
             model::states_in_words(walk.model.kind_of(reason.item), reason.states);
         Diagnostic finding = refused(
             walk, trouble,
-            fmt::format("{}{} needs {} {} first",
+            fmt::format("{}{} {} {} {} first",
                         danger_ended_in(walk.model, reason.item, reason.states),
                         model::with_kind(walk.model, act.item),
+                        walk.model.item(act.item).count > 1 ? "need" : "needs",
                         act.item == reason.item ? "to be" : model::quoted(walk.model, reason.item),
                         wanted));
         finding.label = "too early here";
         finding.why =
             fmt::format("{} is not {} yet", model::with_kind(walk.model, reason.item), wanted);
-        const bool by_kind = asked_by_kind(walk, act.item, reason);
-        finding.related.push_back(
-            {reason.because, by_kind ? "runs out where its vessel is opened" : "says so"});
+        const model::NeedOf of = who_asks(walk, act.item, reason);
+        finding.related.push_back({reason.because, says(of)});
         if (const auto early = too_early(walk, trouble))
             move_down(walk, *early, "put back already here", finding);
-        if (by_kind)
+        if (of == model::NeedOf::vessel)
             finding.help += fmt::format("; if nothing stands behind {}, say `lets nothing out` in "
                                         "its declaration, or `needs` for what does",
                                         model::quoted(walk.model, act.item));

@@ -22,25 +22,31 @@ void add_torque_tools(const Walk& walk, const model::Quantity& torque,
 }
 
 // What a missing line would use is missed by the finding about that line.
-void add_missing(const Walk& walk, std::set<std::uint32_t>& used) {
-    for (const Trouble& trouble : walk.troubles) {
-        for (const bench::Act& act : trouble.missing) {
-            const model::Item& item = walk.model.item(act.item);
-            const model::Verb& verb = walk.model.kind(item.kind).verbs[act.verb];
-            const auto& list = walk.procedure.resources;
-            for (const auto id : model::fitting_tools(walk.model, list, item, verb))
-                used.insert(id.value);
-            for (const auto id : model::serving(walk.model, list, act.item))
-                used.insert(id.value);
-            if (item.tightening->torque)
-                add_torque_tools(walk, *item.tightening->torque, used);
-        }
+void add_missing(const Walk& walk, const std::vector<bench::Act>& acts,
+                 std::set<std::uint32_t>& used) {
+    const auto& list = walk.procedure.resources;
+    for (const bench::Act& act : acts) {
+        const model::Item& item = walk.model.item(act.item);
+        const model::Verb& verb = walk.model.kind(item.kind).verbs[act.verb];
+        for (const auto id : model::fitting_tools(walk.model, list, item, verb))
+            used.insert(id.value);
+        for (const auto id : model::serving(walk.model, list, act.item))
+            used.insert(id.value);
+        if (item.tightening->torque)
+            add_torque_tools(walk, *item.tightening->torque, used);
     }
+}
+
+void add_all_missing(const Walk& walk, std::set<std::uint32_t>& used) {
+    for (const Trouble& trouble : walk.troubles)
+        add_missing(walk, trouble.missing, used);
+    for (const LeftOff& left : walk.left_off)
+        add_missing(walk, left.acts, used);
 }
 
 void find_unused_resource(const Walk& walk, std::vector<Diagnostic>& findings) {
     auto ids = used_resources(walk);
-    add_missing(walk, ids);
+    add_all_missing(walk, ids);
     std::set<double> torques;
     for (const model::Step& step : walk.procedure.steps) { // of all variants, not of this alone
         for (const model::Action& action : step.actions) {

@@ -14,7 +14,7 @@ namespace {
 using model::ResourceId;
 using model::ResourceSort;
 
-std::string wanted(const model::Item& item, const model::Verb& verb) {
+std::string wanted(const Walk& walk, const model::Item& item, const model::Verb& verb) {
     std::vector<std::string> words;
     if (verb.by_driver) {
         words.push_back(
@@ -25,7 +25,9 @@ std::string wanted(const model::Item& item, const model::Verb& verb) {
             words.back().pop_back();
     }
     for (const auto& tool : verb.tools)
-        words.push_back("`" + tool + "`");
+        words.push_back("`" + model::sized_tool(walk.model, item, tool) + "`");
+    if (verb.by_hand)
+        words.emplace_back("a hand");
     return model::list(words, "or");
 }
 
@@ -58,7 +60,7 @@ void report_wrong_driver(const Walk& walk, std::size_t at, const model::Item& it
                            model::with_kind(walk.model, walk.events[at].act->item))
              : fmt::format("`{}` does not fit {}", walk.procedure.resources[named->value].name,
                            model::with_kind(walk.model, walk.events[at].act->item)));
-    finding.why = fmt::format("it takes {}", wanted(item, verb));
+    finding.why = fmt::format("it takes {}", wanted(walk, item, verb));
     finding.label = none ? "with what?" : "wrong tool";
     finding.related.push_back({item.span, "declared here"});
     if (!none)

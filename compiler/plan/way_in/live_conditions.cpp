@@ -58,11 +58,11 @@ void Conditions::add_live(const Task& task, const std::vector<ItemId>& moved,
             continue;
         if (among(from.through, id)) {
             const ItemId fed = first_fed(bench_, from);
-            if (plug && fed.known() && bench::cut_from_outside(model_.kind(from.kind)))
+            if (plug && fed.known() && model::cut_from_outside(model_.kind(from.kind)))
                 all.push_back(add(NodeSort::any, dead(source, fed, id)));
             continue;
         }
-        const bool at_the_source = bench::cut_from_outside(model_.kind(from.kind));
+        const bool at_the_source = model::cut_from_outside(model_.kind(from.kind));
         const auto isolates = [&](ItemId part) {
             return !at_the_source && model::is_on_its_line(from, id, part);
         };
@@ -105,7 +105,7 @@ void Conditions::add_driven(const Task& task, std::vector<NodeIndex>& all) {
         if (!bench_.exists(part))
             continue;
         for (const ItemId source : model_.item(part).fed_by) {
-            if (!bench_.exists(source) || !bench::cut_from_outside(model_.kind_of(source)))
+            if (!bench_.exists(source) || !model::cut_from_outside(model_.kind_of(source)))
                 continue;
             std::vector<NodeIndex> ways = dead(source, part, id);
             const Span because = model_.item(source).span;

@@ -134,15 +134,15 @@ std::vector<std::string> tools_for(const Model& model, const Item& item, const m
         return tools;
     const auto drive = std::find_if(model.drives.begin(), model.drives.end(),
                                     [&](const auto& one) { return one.name == item.bolt->drive; });
+    const std::string size = item.bolt->drive_size.empty() ? "" : " " + item.bolt->drive_size;
     if (verb.by_driver && drive != model.drives.end()) {
         for (const std::string& name : drive->driven_by)
-            tools.push_back(model::spaced(name) +
-                            (item.bolt->drive_size.empty() ? "" : " " + item.bolt->drive_size));
+            tools.push_back(model::spaced(name) + size);
     } else if (verb.by_driver) {
         tools.emplace_back("driver");
     }
     for (const std::string& name : verb.tools)
-        tools.push_back(model::spaced(name));
+        tools.push_back(model::spaced(model::sized_tool(model, item, name)));
     return tools;
 }
 

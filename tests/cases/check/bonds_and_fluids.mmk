@@ -129,7 +129,6 @@ put-back
 use "radiator.mmk"
 guide not-filled-again "Take the lower hose off"
   for        competent
-  # warning 14-24 [unused-resource] bought for nothing
   supply     coolant-new "coolant", 1.2 l for coolant
   tool       blade-6 "slotted driver 6"
 
@@ -279,5 +278,5 @@ step off "Take the lid off"
 put-back
 
 step close "Put the lid on"
-  fit        hatch-lid
   seat       gasket
+  fit        hatch-lid

@@ -380,3 +380,36 @@ step open "Take the case off"
 
 put-back
   derived
+
+--- flash-head
+device flash-head "Flash head"
+
+part body "body"
+part cover "back cover"
+  covers     reservoir
+part reservoir "flash capacitor" in body kind capacitor-with-test-points 1400 uF 330 V
+energy mains "mains cord" kind mains-cord
+  feeds      reservoir
+
+--- through-another-resistor
+use "flash-head.mmk"
+guide through-another-resistor "Look inside"
+  for        trained
+  tool       resistor "discharge resistor 1 kohm 10 W"
+  tool       meter "voltage meter 600 V"
+
+before
+
+step dead "Make it dead"
+  unplug     mains
+  # error 3-11 [other-resistor] one of the two is wrong
+  discharge  reservoir with resistor through 10 ohm for 15 s
+  prove      reservoir below 60 V with meter
+
+take-apart
+
+step open "Take the cover off"
+  remove     cover
+
+put-back
+  derived

@@ -156,3 +156,82 @@ put-back
 
 test turn "It turns"
   proves     turn
+
+--- dish-washer
+device dish-washer "Dish washer"
+
+energy mains "mains supply" kind mains-cord 230 V
+  feeds      heater
+part cabinet "cabinet"
+part tray "base tray" kind panel
+  covers     heater
+fastener tray-screws "tray screw" 4 x screw M4 x 12, hexalobular 20, pan
+  holds      tray to cabinet
+  torque     1.5 N.m
+part heater "heater"
+
+--- plugged-in-before-the-tray-is-held
+use "dish-washer.mmk"
+guide plugged-in-before-the-tray-is-held "Look at the heater"
+  for        trained
+  tool       driver-20 "hexalobular driver 20"
+  tool       torque-driver "torque driver 1.5 N·m"
+
+take-apart
+
+step open "Take the tray off"
+  unplug     mains
+  undo       tray-screws with driver-20
+  remove     tray
+
+put-back
+
+step close "Fit the tray"
+  fit        tray
+  # error 3-9 [on-over-loose] live from here
+  plug-in    mains
+  fasten     tray-screws with driver-20 to 1.5 N.m
+
+--- tray-screws-forgotten
+# What holds a cover is back before the supply: the missing line stands above the plug.
+use "dish-washer.mmk"
+guide tray-screws-forgotten "Look at the heater"
+  for        trained
+  tool       driver-20 "hexalobular driver 20"
+  tool       torque-driver "torque driver 1.5 N·m"
+
+take-apart
+
+step open "Take the tray off"
+  unplug     mains
+  # error 3-6 [not-put-back] come off here
+  undo       tray-screws with driver-20
+  remove     tray
+
+put-back
+
+step close "Fit the tray"
+  fit        tray
+  plug-in    mains
+
+--- unplugging-forgotten
+# The counterpart of a line of the way back belongs on the way in.
+use "dish-washer.mmk"
+guide unplugging-forgotten "Look at the heater"
+  for        trained
+  tool       driver-20 "hexalobular driver 20"
+  tool       torque-driver "torque driver 1.5 N·m"
+
+take-apart
+
+step open "Take the tray off"
+  undo       tray-screws with driver-20
+  # error 3-8 [hazard-not-cleared] lays open what it feeds
+  remove     tray
+
+put-back
+
+step close "Fit the tray"
+  fit        tray
+  fasten     tray-screws with driver-20 to 1.5 N.m
+  plug-in    mains

@@ -24,8 +24,9 @@ function lifting "It lifts while the button is pressed"
 use "pendant.mmk"
 guide source-isolated-disturbs-no-function "Open the pendant"
   for        trained
-  before     lock-off control
+  before     lock-off control with lock
   before     prove control with tester
+  tool       lock "padlock"
   tool       tester "voltage tester 400 V"
   tool       cross-2 "cross-recess driver 2"
   tool       torque-driver "torque driver 1.2 N·m"
@@ -46,8 +47,9 @@ test drip "No drop gets in under the spray"
 use "pendant.mmk"
 guide rating-tried-before-the-screws "Open the pendant"
   for        trained
-  before     lock-off control
+  before     lock-off control with lock
   before     prove control with tester
+  tool       lock "padlock"
   tool       tester "voltage tester 400 V"
   tool       cross-2 "cross-recess driver 2"
   tool       torque-driver "torque driver 1.2 N·m"
@@ -62,8 +64,8 @@ step lid-off "Take the lid off"
 put-back
 
 step lid-on "Fit the lid"
-  fit        lid
   seat       lid-gasket
+  fit        lid
 
 # error 6-9 [untested] proves nothing here
 test drip "No drop gets in under the spray"
@@ -135,8 +137,8 @@ step open "Open the display"
 put-back
 
 step close "Close the display"
-  shut       display
   stick      frame-glue
+  shut       display
   # error 3-6 [used-twice] renewed by nothing here
   cure       frame-glue
 
@@ -209,8 +211,9 @@ use "pendant.mmk"
 guide open-pendant "Open the pendant"
   for        trained
   # error 14-21 [wrong-state] `lock-off` starts from `switched-on`
-  before     lock-off control
+  before     lock-off control with lock
   before     prove control with tester
+  tool       lock "padlock"
   tool       tester "voltage tester 400 V"
   tool       cross-2 "cross-recess driver 2"
   tool       torque-driver "torque driver 1.2 N·m"
@@ -229,8 +232,9 @@ test drip "No drop gets in under the spray"
 
 guide isolated-twice "Look at the cord"
   for        trained
-  before     lock-off control
+  before     lock-off control with lock
   before     prove control with tester
+  tool       lock "padlock"
   tool       tester "voltage tester 400 V"
   tool       cross-2 "cross-recess driver 2"
   tool       torque-driver "torque driver 1.2 N·m"

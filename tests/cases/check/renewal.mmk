@@ -672,3 +672,57 @@ put-back
 
 test shines "It shines"
   proves     cell
+
+--- twin-torch
+device twin-torch "Twin torch"
+
+part left "left lamp"
+part right "right lamp"
+
+--- spare-of-the-other-side
+use "twin-torch.mmk"
+guide spare-of-the-other-side "Renew the right lamp"
+  goal       replace right with lamp-new
+  for        competent
+  spare      lamp-new "lamp 3 V", 1 for left
+
+take-apart
+
+step lamp-out "Take the lamp out"
+  remove     right
+
+work
+
+step renew "Take the new one"
+  # error 3-9 [wrong-spare] not the part for it
+  replace    right with lamp-new
+
+put-back
+  derived
+
+test shines "It shines"
+  proves     right
+
+--- replaced-with-paste
+use "twin-torch.mmk"
+guide replaced-with-paste "Renew the right lamp"
+  goal       replace right with paste
+  for        competent
+  supply     paste "paste", 2 g for right
+
+take-apart
+
+step lamp-out "Take the lamp out"
+  remove     right
+
+work
+
+step renew "Take the new one"
+  # error 3-9 [wrong-spare] not the part for it
+  replace    right with paste
+
+put-back
+  derived
+
+test shines "It shines"
+  proves     right

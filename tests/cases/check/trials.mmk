@@ -109,8 +109,8 @@ step board-in "Put the board in"
   connect    lid-plug
 
 step close "Close the lid"
-  fit        lid
   seal       lid-seal with seal-new
+  fit        lid
 
 # error 6-10 [late-test] too late here
 test shows "It starts and shows the time"
@@ -149,8 +149,8 @@ step board-in "Put the board in"
   connect    lid-plug
 
 step close "Close the lid"
-  fit        lid
   seal       lid-seal with seal-new
+  fit        lid
 
 test shows "It starts and shows the time"
   when       lid in
@@ -265,8 +265,8 @@ test shows "It starts and shows the time"
 
 step close "Close it"
   connect    lid-plug
-  fit        lid
   seal       lid-seal with seal-new
+  fit        lid
 
 test tight "It holds 5 kPa for 30 s"
   proves     IP67
@@ -296,8 +296,8 @@ test shows "It starts and shows the time"
   proves     display
 
 step close "Close it"
-  fit        lid
   seal       lid-seal with seal-new
+  fit        lid
 
 test tight "It holds 5 kPa for 30 s"
   proves     IP67

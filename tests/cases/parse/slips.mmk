@@ -18,7 +18,7 @@ part "base"
 --- keyword-as-a-name
 device lamp "Lamp"
 
-# error 6-9 [syntax] expected a name after `part`, found `with`; a line of this sort: `part lid "lid"`
+# error 6-9 [syntax] expected a name after `part`, found `with`; `with` ties the parts of a line together, and names nothing: `part-with`
 part with "base"
 
 --- unknown-word

@@ -1,0 +1,14 @@
+// What has to come off first by what the device says of its parts, though no `needs` line names it.
+#pragma once
+
+#include "model/model.hpp"
+
+namespace matchmark::model {
+
+// Adds needs. A fastener that another one holds, a pin by its clip, is let go of once that is off.
+// Of a source that nobody can cut from outside, a cell, a plug that isolates it is parted before
+// the bonds on it, and before the fasteners of what it drives and of the guards of that; as far as
+// the plug can be got at without them. Called once, when it is known what drives what.
+void settle_what_comes_first(Model& model);
+
+} // namespace matchmark::model

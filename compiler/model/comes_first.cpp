@@ -154,10 +154,9 @@ void settle_cells(Model& model) {
             if (model.item(tie).role == Role::bond)
                 part_first(model, plugs, tie);
         }
-        for (const auto& [driving, tie] : held) {
-            if (driving == source)
-                part_first(model, plugs, tie);
-        }
+        const auto first = std::lower_bound(held.begin(), held.end(), std::pair(source, ItemId{0}));
+        for (auto at = first; at != held.end() && at->first == source; ++at)
+            part_first(model, plugs, at->second);
     }
 }
 

@@ -18,6 +18,8 @@ kind lithium-pouch-cell "lithium pouch cell" is part
   may end in charged, low
   hazard     lithium-fire until low on touch
   waste      battery-waste
+  warning: A cell that is bent or pierced burns, also when it is nearly empty. Pry it off with
+    plastic, and keep it flat.
 
 kind lithium-round-cell "round lithium cell" is part
   states     in, out

@@ -2,6 +2,7 @@
 #include "check/left_off.hpp"
 
 #include "bench/proof.hpp"
+#include "check/seals.hpp"
 #include "check/trials.hpp"
 
 #include <algorithm>
@@ -161,15 +162,19 @@ bool leaves_open(const Walk& walk, const Place& place, const std::vector<Pending
                        [&](const Pending& opened) { return away(walk, state, opened); });
 }
 
+enum class Seals : unsigned char { anywhere, between_open };
+
 std::optional<Place> last_place_up_to(const Walk& walk, const Pending& wanted,
-                                      const std::vector<Pending>& pending, std::size_t last) {
+                                      const std::vector<Pending>& pending, std::size_t last,
+                                      Seals seals = Seals::anywhere) {
     const bench::Wish no_wish = [](std::uint32_t) -> model::StateSet { return 0; };
     const std::size_t before = count_away(walk, walk.end, pending);
     const auto last_touch = last_touches(walk);
     for (std::size_t at = last + 1; at-- > wanted.left;) {
         const auto acts =
             bench::bring_to(walk.bench, walk.state_at(at), wanted.item, wanted.home, no_wish);
-        if (!acts || acts->empty() || leaves_open(walk, {at, *acts}, pending, last_touch))
+        if (!acts || acts->empty() || leaves_open(walk, {at, *acts}, pending, last_touch) ||
+            (seals == Seals::between_open && is_together(walk, walk.state_at(at), wanted.item)))
             continue;
         const auto end = replay(walk, at, *acts, walk.events.size());
         if (!end || away(walk, *end, wanted) || count_away(walk, *end, pending) >= before)
@@ -197,6 +202,12 @@ std::optional<std::size_t> first_restoring(const Walk& walk, const Pending& want
 
 std::optional<Place> last_place(const Walk& walk, const Pending& wanted,
                                 const std::vector<Pending>& pending) {
+    if (walk.model.kind_of(wanted.item).laid_first) {
+        auto place =
+            last_place_up_to(walk, wanted, pending, walk.events.size(), Seals::between_open);
+        if (place)
+            return place;
+    }
     if (model::is_tie(walk.model.item(wanted.item).role)) {
         const auto restoring = first_restoring(walk, wanted);
         auto place = restoring ? last_place_up_to(walk, wanted, pending, *restoring) : std::nullopt;

@@ -1,4 +1,5 @@
 // A seal, a tape or a paste laid when what it lies between is already together.
+#include "check/seals.hpp"
 #include "check/troubles.hpp"
 
 #include <fmt/core.h>
@@ -14,20 +15,6 @@ bool lays(const Walk& walk, const bench::Act& act) {
     const model::Verb& verb = kind.verbs[act.verb];
     return kind.laid_first && model::contains(kind.binds, verb.to) &&
            (verb.from & kind.binds) == 0 && walk.model.item(act.item).touches.size() > 1;
-}
-
-// Does all that it lies between stand as it does in the whole device: in one body, a plug screwed
-// in?
-bool is_together(const Walk& walk, const bench::State& state, ItemId seal) {
-    const auto& parts = walk.model.item(seal).touches;
-    const ItemId base = bench::body(walk.bench, state, parts.back());
-    return std::all_of(parts.begin(), parts.end(), [&](ItemId part) {
-        if (!walk.bench.exists(part))
-            return true;
-        return model::is_tie(walk.model.item(part).role)
-                   ? bench::binds(walk.bench, state, part)
-                   : bench::body(walk.bench, state, part) == base;
-    });
 }
 
 // Was a part of it brought back before as if that had been mended? Then it is told there.

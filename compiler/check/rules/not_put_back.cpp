@@ -44,6 +44,11 @@ Diagnostic finding_for(const Walk& walk, const LeftOff& left) {
                                   walk.model.item(thing.touches.front()).name,
                                   model::with_kind(walk.model, item));
     }
+    const model::Kind& kind = walk.model.kind_of(left.items.back());
+    if (kind.role == model::Role::energy || kind.role == model::Role::fluid)
+        finding.why = fmt::format("the reader would finish with it still `{}`",
+                                  kind.states[bench::state_of(walk.bench, walk.state_at(at + 1),
+                                                              left.items.back(), 0, 0)]);
     if (finding.why.empty())
         finding.why = "the reader would finish with parts on the tray";
     return finding;

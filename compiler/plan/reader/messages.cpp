@@ -143,7 +143,20 @@ void ReaderMessages::tell(guide::Step& told, const Source& source, const Prose& 
     told.messages.push_back(std::move(message));
 }
 
-// What the items worked on say themselves, and what their kinds say.
+void ReaderMessages::tell_kind(guide::Step& told, ItemId id, bool safety_alone) {
+    const Item& item = model_.item(id);
+    const Kind& kind = model_.kind(item.kind);
+    for (std::size_t i = 0; i < kind.messages.size(); ++i) {
+        if (safety_alone && !signal_of(kind.messages[i].kind))
+            continue;
+        tell(told, {'k', item.kind.value, i}, kind.messages[i], "kind " + kind.name,
+             capital(language_, own(language_, "kind " + kind.name, kind.title)), item.variants,
+             false);
+    }
+}
+
+// What the items worked on say themselves, and what their kinds say; and of what is glued on, what
+// its kind warns of: it is bent where it is pried off.
 void ReaderMessages::tell_items(guide::Step& told) {
     for (const ItemId id : worked_) {
         const Item& item = model_.item(id);
@@ -152,12 +165,9 @@ void ReaderMessages::tell_items(guide::Step& told) {
             tell(told, {'i', id.value, i}, item.messages[i], "item " + item.name, subject,
                  item.variants, true);
         }
-        const Kind& kind = model_.kind(item.kind);
-        for (std::size_t i = 0; i < kind.messages.size(); ++i) {
-            tell(told, {'k', item.kind.value, i}, kind.messages[i], "kind " + kind.name,
-                 capital(language_, own(language_, "kind " + kind.name, kind.title)), item.variants,
-                 false);
-        }
+        tell_kind(told, id, false);
+        for (std::size_t i = 0; item.role == model::Role::bond && i + 1 < item.touches.size(); ++i)
+            tell_kind(told, item.touches[i], true);
     }
 }
 

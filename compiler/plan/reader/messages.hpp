@@ -50,6 +50,7 @@ private:
     void tell(guide::Step& told, const Source& source, const model::Prose& prose,
               const std::string& context, const std::string& subject, model::VariantMask variants,
               bool every_step, const std::string& sign = {});
+    void tell_kind(guide::Step& told, model::ItemId id, bool safety_alone);
     void tell_items(guide::Step& told);
     void tell_hazards(const ReaderWalk& walk, guide::Step& told);
     void tell_cautions(guide::Step& told);

@@ -2,6 +2,7 @@
 #include "check/walk.hpp"
 
 #include "bench/recharge.hpp"
+#include "check/events.hpp"
 #include "check/left_off.hpp"
 #include "check/to_safety.hpp"
 #include "check/trials.hpp"
@@ -21,36 +22,6 @@ using model::StateSet;
 namespace {
 
 constexpr int most_objections = 24; // to one act; then it is forced
-
-bool in_variant(const Walk& walk, model::VariantMask mask) {
-    return ((mask >> walk.bench.variant) & 1U) != 0;
-}
-
-void list_events(Walk& walk) {
-    const auto& steps = walk.procedure.steps;
-    for (std::size_t s = 0; s < steps.size(); ++s) {
-        if (!in_variant(walk, steps[s].variants))
-            continue;
-        if (steps[s].is_test)
-            walk.events.push_back({s, std::nullopt, 0, std::nullopt});
-        for (std::size_t a = 0; a < steps[s].actions.size(); ++a) {
-            const Action& action = steps[s].actions[a];
-            if (!in_variant(walk, action.variants))
-                continue;
-            if (action.sort != ActionSort::verb) {
-                walk.events.push_back({s, a, 0, std::nullopt});
-                continue;
-            }
-            for (std::size_t t = 0; t < action.targets.size(); ++t) {
-                if (!walk.bench.exists(action.targets[t].ref.item))
-                    continue;
-                Act act =
-                    bench::act_of(walk.model, walk.procedure.resources, action, action.targets[t]);
-                walk.events.push_back({s, a, t, std::move(act)});
-            }
-        }
-    }
-}
 
 // The line that did, earlier, by way of a mend, what this act now finds done.
 bool done_by_mend(Walk& walk, const Act& act, Span line) {
@@ -254,7 +225,8 @@ private:
                 continue;
             if (wrong && missing.empty() && undone_earlier(event, act, *objection))
                 continue;
-            if (reopens && moved_up(event, act, *objection))
+            if ((reopens || undoes_what_goes_on(walk_, event, missing)) &&
+                moved_up(event, act, *objection))
                 return;
             if (cut_earlier(event, *objection, missing))
                 continue;
@@ -314,7 +286,7 @@ private:
         const Action& action = *walk_.action(walk_.events[event]);
         const model::Kind& kind = walk_.model.kind_of(act.item);
         const StateId to = kind.verbs[act.verb].to;
-        if (refused == nullptr || !std::holds_alternative<bench::OutOfReach>(*refused) ||
+        if (refused == nullptr || std::holds_alternative<bench::WrongState>(*refused) ||
             walk_.step(walk_.events[event]).section != model::Section::put_back ||
             (to != kind.set_first[kind.set_of[to]] && !model::contains(kind.may_end, to)) ||
             action.derived || action.targets.size() != 1)
@@ -380,6 +352,12 @@ private:
     void take_out(std::size_t event, model::ItemId item) {
         if (!bench::present(walk_.bench, state_, item))
             return;
+        // Two lines the wrong way round: what is in its place now is to be the new one.
+        if (const auto fitted = fitted_before(walk_, event, item)) {
+            walk_.troubles.push_back(
+                {event, StillInPlace{}, {}, {walk_.action(walk_.events[event])->line}, *fitted});
+            return;
+        }
         const model::Kind& kind = walk_.model.kind_of(item);
         const StateSet out = model::states_of_set(kind, 0) & ~kind.present;
         auto acts = bench::bring_to(walk_.bench, state_, item, out, wish_from(walk_, event));

@@ -102,6 +102,13 @@ std::optional<bench::State> replay(const Walk& walk, std::size_t at,
 // those that follow.
 void patch(Walk& walk, std::size_t at, const std::vector<bench::Act>& acts, std::size_t until);
 
+// The last act before the event that brought the item to its place, if it was away before it.
+std::optional<std::size_t> fitted_before(const Walk& walk, std::size_t event, model::ItemId item);
+
+// Would the acts undo a step of a way back on which the next line of the same item goes on? Then
+// the line at the event is in the wrong place, and not what it meets.
+bool undoes_what_goes_on(const Walk& walk, std::size_t event, const std::vector<bench::Act>& acts);
+
 // Does any of the acts take something away from where it belongs?
 bool takes_apart(const Walk& walk, const std::vector<bench::Act>& acts);
 

@@ -45,6 +45,26 @@ bool displaced(const Walk& walk, const Step& test) {
     });
 }
 
+std::optional<std::size_t> fitted_before(const Walk& walk, std::size_t event, model::ItemId item) {
+    for (std::size_t at = event; at-- > 0;) {
+        if (walk.events[at].act && !bench::present(walk.bench, walk.state_at(at), item))
+            return at;
+    }
+    return std::nullopt;
+}
+
+bool undoes_what_goes_on(const Walk& walk, std::size_t event, const std::vector<Act>& acts) {
+    if (acts.empty())
+        return false;
+    const Act& last = acts.back();
+    const model::Kind& kind = walk.model.kind_of(last.item);
+    const auto next =
+        std::find_if(walk.events.begin() + static_cast<std::ptrdiff_t>(event), walk.events.end(),
+                     [&](const Event& later) { return later.act && later.act->item == last.item; });
+    return next != walk.events.end() &&
+           !model::contains(kind.verbs[next->act->verb].from, kind.verbs[last.verb].to);
+}
+
 bool takes_apart(const Walk& walk, const std::vector<Act>& acts) {
     return std::any_of(acts.begin(), acts.end(), [&](const Act& act) {
         const model::Kind& kind = walk.model.kind_of(act.item);

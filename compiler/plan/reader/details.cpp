@@ -2,6 +2,7 @@
 // at before something goes back.
 #include "plan/reader/details.hpp"
 
+#include "language/punctuation.hpp"
 #include "model/describe.hpp"
 #include "model/discharge.hpp"
 #include "model/tightening_order.hpp"
@@ -51,6 +52,9 @@ void tell_decay(const ReaderWords& in, const Action& action, std::vector<Words>&
     const auto facts = model::discharge_facts(in.model, action, action.targets.front());
     const auto seconds = model::discharge_time(facts);
     if (!seconds)
+        return;
+    // Two times are one too many: what the line asks for is longer, or `short-discharge` tells.
+    if (action.duration)
         return;
     const auto time = model::make_quantity(model::told_time(*seconds), "s");
     details.push_back(fill(text(in.language, "Wait at least {time}: from {first} to {last}."),
@@ -116,8 +120,14 @@ void tell_order(const ReaderWords& in, const Action& action, std::vector<Words>&
         std::string numbers;
         for (const std::uint16_t member : order)
             numbers += fmt::format("{}{}", numbers.empty() ? "" : ", ", member);
-        details.push_back(fill(order_sentence(in.language, home, static_cast<bool>(item.positions)),
-                               {{"numbers", value(numbers)}}));
+        Words words;
+        if (action.targets.size() > 1)
+            words = words_of(
+                language::capital(in.language, said(in.language, model, target.ref.item, false)) +
+                language::colon(in.language));
+        append(words, fill(order_sentence(in.language, home, static_cast<bool>(item.positions)),
+                           {{"numbers", value(numbers)}}));
+        details.push_back(std::move(words));
         if (home)
             tell_passes(in, tightening, details);
     }

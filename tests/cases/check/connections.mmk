@@ -66,7 +66,6 @@ step close "Put it together"
   connect    cell-plug
   # error 3-9 [still-live] under power here
   connect    board-plug
-  # error 3-5 [closed-over] cannot be reached after this
   fit        lid
 
 --- cell-not-discharged

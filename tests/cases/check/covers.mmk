@@ -244,7 +244,6 @@ take-apart
 
 step fan-out "Take the fan out"
   remove     left-panel
-  # error 3-10 [not-put-back] comes off here
   pull-out   filter-drawer
   remove     fan
 

@@ -312,7 +312,6 @@ step water "Fill"
 step nut "Nut"
   # error 3-8 [unmet-need] too early here
   fasten     heater-nut to 4 N.m
-# error 6-10 [test-not-ready] cannot be done here
 test tight "No drop"
   when       suds full
   proves     tightness

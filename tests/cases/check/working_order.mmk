@@ -219,3 +219,70 @@ put-back
 
 test try-pump "It pumps"
   proves     pump
+
+--- small-heater
+device small-heater "Small heater"
+
+part body "body"
+part heater "heater" in body
+connector leads "heater lead" 2 x spade
+  joins      heater to body
+
+--- fitted-before-it-is-replaced
+# Two lines the wrong way round are one finding.
+use "small-heater.mmk"
+guide fitted-before-it-is-replaced "Renew the heater"
+  goal       replace heater with heater-new
+  for        competent
+  spare      heater-new "heater", 1 for heater
+
+take-apart
+
+step heater-out "Take the heater out"
+  disconnect leads
+  remove     heater
+
+put-back
+
+step heater-back "Fit the new one"
+  fit        heater
+  # error 3-9 [still-in-place] the old one is still in
+  replace    heater with heater-new
+  connect    leads
+
+test hot "It gets warm"
+  proves     heater
+
+--- garden-pump
+device garden-pump "Garden pump"
+
+energy tap "garden tap" kind water-supply
+  feeds      pump
+part pump "pump"
+part hose "hose" kind hose
+connector union "union" kind face-seal-joint G3/8, hexagon-head 22
+  joins      hose to pump
+
+--- union-made-after-the-drain-is-shut
+# What stands in its way goes on from there: it is the line of the union that moves.
+use "garden-pump.mmk"
+guide union-made-after-the-drain-is-shut "Take the hose off"
+  for        competent
+  tool       spanner "spanner 22"
+
+take-apart
+
+step off "Take the hose off"
+  turn-off   tap
+  drain      tap
+  undo       union with spanner
+  remove     hose
+
+put-back
+
+step back "Put the hose on"
+  fit        hose
+  stop-draining tap
+  # error 3-7 [still-live] under power here
+  do-up      union with spanner
+  turn-on    tap

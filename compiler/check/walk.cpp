@@ -136,6 +136,8 @@ private:
         const auto wish = wish_from(walk_, event);
         if (const auto refused = bench::refusal(walk_.bench, state_, act)) {
             missing = bench::missing_for(walk_.bench, state_, act, *refused, wish);
+            if (const auto* live = std::get_if<bench::StillLive>(&*refused))
+                make_source_safe(event, act, *live, missing);
             return Objection{*refused};
         }
         if (dangers_.items.empty())
@@ -149,6 +151,22 @@ private:
             return std::nullopt;
         missing = acts_to_safety(walk_, state_, event, *met);
         return Objection{*met};
+    }
+
+    // What may be set going is not only switched off before hands are on it: its supply is locked
+    // off and proved, as far as its kind asks for that.
+    void make_source_safe(std::size_t event, const Act& act, const bench::StillLive& live,
+                          std::vector<Act>& missing) {
+        const auto& hazards = walk_.model.kind_of(live.source).hazards;
+        const auto& source = walk_.model.item(live.source);
+        if (hazards.empty() || !among(source.drives, live.fed))
+            return;
+        auto all = acts_to_safety(walk_, state_, event, {live.source, 0, live.fed, {}});
+        State then = state_;
+        for (const Act& step : all)
+            bench::perform(walk_.bench, then, step);
+        if (!all.empty() && !bench::refusal(walk_.bench, then, act))
+            missing = std::move(all);
     }
 
     struct Want {

@@ -30,7 +30,6 @@ take-apart
 step open "Take the guard off"
   # error 3-6 [still-live] under power here
   undo       guard-bolts with spanner-13
-  # error 3-8 [hazard-not-cleared] lays open what it feeds
   remove     bowl-guard
   remove     hook
 

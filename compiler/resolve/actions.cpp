@@ -211,6 +211,34 @@ void read_measured(ActionPlace& place, Reader& reader, Action& action) {
                    known_names(place.context, items));
 }
 
+// What is missing on the guide's list is told once, with each place that names it.
+bool told_already(ActionPlace& place, Span name) {
+    Context& context = place.context;
+    const Span guide = place.guide.span;
+    const auto [known, is_new] = context.unlisted.try_emplace(
+        {guide.file, guide.begin, text_of(context, name)}, context.findings.size());
+    if (is_new)
+        return false;
+    Diagnostic& told = context.findings[known->second];
+    told.related.push_back({name, "named here too"});
+    if (!told.edits.empty())
+        told.edits.push_back({name, told.edits.front().text});
+    return true;
+}
+
+void report_unlisted(ActionPlace& place, Span name) {
+    std::vector<std::string> names;
+    for (const auto& entry : place.guide.resources)
+        names.push_back(entry.name);
+    report_unknown(place.context, "unlisted-tool", name, "tool, spare or supply on the list called",
+                   names);
+    Diagnostic& finding = place.context.findings.back();
+    if (finding.edits.empty())
+        finding.help =
+            fmt::format("list it in the guide's head: `tool {0} \"...\"`, or `spare {0}`",
+                        place.context.sources.slice(name));
+}
+
 } // namespace
 
 bool is_own_verb(std::string_view verb) { return sort_of(verb) != ActionSort::verb; }
@@ -225,16 +253,8 @@ std::vector<model::ResourceId> read_resources(ActionPlace& place, Reader& reader
                                         [&](const auto& entry) { return entry.name == text; });
         if (known != resources.end()) {
             found.push_back({static_cast<std::uint32_t>(known - resources.begin())});
-        } else {
-            std::vector<std::string> names;
-            for (const auto& entry : resources)
-                names.push_back(entry.name);
-            report_unknown(place.context, "unlisted-tool", name,
-                           "tool, spare or supply on the list called", names);
-            if (place.context.findings.back().edits.empty()) {
-                place.context.findings.back().help =
-                    fmt::format("list it in the guide's head: `tool {} \"...\"`", text);
-            }
+        } else if (!told_already(place, name)) {
+            report_unlisted(place, name);
         }
         if (!reader.next_is(TermKind::comma) || !reader.next_is(TermKind::name, 1))
             break;

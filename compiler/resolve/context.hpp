@@ -7,10 +7,12 @@
 #include "syntax/tree.hpp"
 
 #include <functional>
+#include <map>
 #include <optional>
 #include <span>
 #include <string>
 #include <string_view>
+#include <tuple>
 #include <unordered_map>
 #include <utility>
 #include <vector>
@@ -88,6 +90,8 @@ struct Context : NameSpaces {
     model::Model& model;
     std::vector<Diagnostic>& findings;
     std::size_t compared = 0; // names that unknown ones were compared with
+    // What is not on a guide's list, by where that guide is declared: the number of its finding.
+    std::map<std::tuple<FileId, std::uint32_t, std::string>, std::size_t> unlisted;
 };
 
 // --- findings ---

@@ -198,7 +198,7 @@ guide unlisted-tool-far "Take the cover off"
 take-apart
 
 step off "Take the cover off"
-  # error 32-42 [unlisted-tool] there is no tool, spare or supply on the list called `screwdriver`; list it in the guide's head: `tool screwdriver "..."`
+  # error 32-42 [unlisted-tool] there is no tool, spare or supply on the list called `screwdriver`; list it in the guide's head: `tool screwdriver "..."`, or `spare screwdriver`
   undo       cover-screws with screwdriver
   remove     cover
 
@@ -248,3 +248,30 @@ use "nowhere.mmk"
 
 guide missing-file "Open it"
   for        competent
+
+--- unlisted-spare-named-twice
+# Told once, with both places.
+device torch "Torch"
+
+part lamp "lamp"
+
+guide unlisted-spare-named-twice "Renew the lamp"
+  # error 32-39 [unlisted-tool] there is no tool, spare or supply on the list called `lamp-new`; list it in the guide's head: `tool lamp-new "..."`, or `spare lamp-new`
+  goal       replace lamp with lamp-new
+  for        competent
+
+take-apart
+
+step lamp-out "Take the lamp out"
+  remove     lamp
+
+work
+
+step renew "Take the new one"
+  replace    lamp with lamp-new
+
+put-back
+  derived
+
+test shines "It shines"
+  proves     lamp

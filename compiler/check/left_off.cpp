@@ -105,12 +105,14 @@ bool needs_back(const Walk& walk, std::size_t test, ItemId item) {
     return !said && (among(proven, item) || done_under(walk, test, item));
 }
 
-// The tests after it left that need it back, the first of them first.
+// Of the tests after it left that need it back, the first, and the last if that is another.
 std::vector<std::size_t> tests_of(const Walk& walk, const Pending& pending) {
     std::vector<std::size_t> tests;
     for (std::size_t i = pending.left; i < walk.events.size(); ++i) {
-        if (!walk.events[i].action && needs_back(walk, i, pending.item))
-            tests.push_back(i);
+        if (walk.events[i].action || !needs_back(walk, i, pending.item))
+            continue;
+        tests.resize(std::min<std::size_t>(tests.size(), 1));
+        tests.push_back(i);
     }
     return tests;
 }

@@ -72,6 +72,7 @@ public:
             add_before(model.item(found_[i]), found_[i] == item);
     }
     [[nodiscard]] bool has(ItemId id) const { return has_[id.value]; }
+    [[nodiscard]] bool is_clear() const { return found_.size() == 1; }
 
 private:
     void add(ItemId id) {
@@ -122,10 +123,13 @@ bool is_cell(const Model& model, ItemId source) {
            !cut_from_outside(model.kind(item.kind));
 }
 
+enum class At : unsigned char { whatever_comes_off, once };
+
 // The first plug that is got at while the tie holds.
-void part_first(Model& model, const std::vector<Plug>& plugs, ItemId tie) {
+void part_first(Model& model, const std::vector<Plug>& plugs, ItemId tie, At at) {
     const auto free = std::find_if(plugs.begin(), plugs.end(), [&](const Plug& plug) {
-        return plug.plug != tie && !plug.before.has(tie);
+        return plug.plug != tie && !plug.before.has(tie) &&
+               (at == At::whatever_comes_off || plug.before.is_clear());
     });
     if (free != plugs.end())
         wait_for(model, tie, free->plug, NeedOf::cell);
@@ -157,11 +161,11 @@ void settle_cells(Model& model) {
         const std::vector<ItemId> ties = model.item(source).ties;
         for (const ItemId tie : ties) {
             if (model.item(tie).role == Role::bond)
-                part_first(model, plugs, tie);
+                part_first(model, plugs, tie, At::whatever_comes_off);
         }
         const auto first = std::lower_bound(held.begin(), held.end(), std::pair(source, ItemId{0}));
         for (auto at = first; at != held.end() && at->first == source; ++at)
-            part_first(model, plugs, at->second);
+            part_first(model, plugs, at->second, At::once); // nobody opens more than the job asks
     }
 }
 

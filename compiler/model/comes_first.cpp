@@ -66,7 +66,7 @@ void settle_holders(Model& model) {
 // blocks that, and so on.
 class InTheWay {
 public:
-    InTheWay(const Model& model, ItemId item) : model_(model), has_(model.items.size()) {
+    InTheWay(const Model& model, ItemId item) : has_(model.items.size()) {
         add(item);
         for (std::size_t i = 0; i < found_.size(); ++i)
             add_before(model.item(found_[i]), found_[i] == item);
@@ -99,7 +99,6 @@ private:
             add(part);
     }
 
-    const Model& model_;
     std::vector<bool> has_;
     std::vector<ItemId> found_;
 };

@@ -34,7 +34,9 @@ void cover_with_carrier(Model& model, ItemId id) {
 void cover_with_parts(Model& model, ItemId id) {
     const std::vector<ItemId> parts = model.item(id).touches;
     for (std::size_t i = 0; i + 1 < parts.size(); ++i) {
-        for (const ReachClause& clause : model.item(parts[i]).reach) {
+        // A copy: the device may say, by mistake, that the seal lies at itself.
+        const std::vector<ReachClause> lines = model.item(parts[i]).reach;
+        for (const ReachClause& clause : lines) {
             if (!names_one_of(clause, parts) && !is_assumed(model, clause))
                 model.items.edit(id.value).reach.push_back(clause);
         }

@@ -220,3 +220,13 @@ fastener cover-screws "cover screw" 2 x screw M3 x 8, hexalobular 10, pan
   holds      cover to base
   # error 14-19 [mixed-units] expected a torque
   torque     0.8 mm
+
+--- seal-that-lies-at-itself
+device hatch "Roof hatch"
+
+part base "base"
+part shade "shade"
+part lid "lid"
+  behind     shade
+bond ring "ring" kind o-ring
+  joins      lid, ring to base

@@ -43,11 +43,6 @@ void wait_for(Model& model, ItemId tie, ItemId first, NeedOf of) {
     }
 }
 
-bool holds_too(const Model& model, ItemId tie, ItemId other) {
-    const auto& touches = model.item(tie).touches;
-    return std::find(touches.begin(), touches.end(), other) != touches.end();
-}
-
 // A pin by its clip, a nut by its split pin. Of two that hold each other neither is the first.
 void settle_holders(Model& model) {
     for (std::uint32_t i = 0; i < model.items.size(); ++i) {
@@ -56,7 +51,8 @@ void settle_holders(Model& model) {
             continue;
         for (std::size_t n = 0; n + 1 < holder.touches.size(); ++n) {
             const ItemId held = model.items[i].touches[n];
-            if (model.item(held).role == Role::fastener && !holds_too(model, held, ItemId{i}))
+            if (model.item(held).role == Role::fastener &&
+                !among(model.item(held).touches, ItemId{i}))
                 wait_for(model, held, ItemId{i}, NeedOf::holder);
         }
     }

@@ -304,7 +304,7 @@ bool Writer::comes_new_with_carrier(ItemId id) const {
         if (taken_out)
             return false;
         at = model_.item(at).carrier;
-        if (std::find(goal_.items.begin(), goal_.items.end(), at) != goal_.items.end())
+        if (among(goal_.items, at))
             return true;
     }
     return false;

@@ -47,7 +47,8 @@ void add_words(LostWords& lost, std::string_view line) {
 
 LostWords lost_words(const SourceMap& sources, const syntax::Files& files) {
     LostWords lost;
-    for (const syntax::FilePointer& file : files) {
+    for (std::size_t at = parts_library().size(); at < files.size(); ++at) {
+        const syntax::FilePointer& file = files[at];
         for (std::size_t i = 0; i < file->lines.size(); ++i) {
             const syntax::Line& line = file->lines[i];
             if (line.shape == syntax::LineShape::broken &&

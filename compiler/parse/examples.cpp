@@ -4,6 +4,7 @@
 #include "source/embedded.hpp"
 
 #include <algorithm>
+#include <map>
 #include <string>
 
 namespace matchmark::syntax {
@@ -17,23 +18,34 @@ std::string_view examples() {
     return found == all.end() ? std::string_view{} : found->text;
 }
 
-// What stands below the heading, up to the next one.
-std::string_view section(std::string_view heading) {
-    const std::string_view all = examples();
-    const std::size_t begin = all.find("[" + std::string(heading) + "]\n");
-    if (begin == std::string_view::npos)
-        return {};
-    return all.substr(begin, all.find("\n[", begin) - begin);
+// The line of each word, by the heading that it stands under: a file of nonsense asks for as many
+// as it has lines.
+using Heading = std::map<std::string_view, std::string_view>;
+using Headings = std::map<std::string_view, Heading>;
+
+Headings headings_of(std::string_view text) {
+    Headings headings;
+    Heading* under = nullptr;
+    while (!text.empty()) {
+        const std::string_view line = text.substr(0, text.find('\n'));
+        text.remove_prefix(std::min(line.size() + 1, text.size()));
+        constexpr std::string_view between = " | ";
+        const std::size_t bar = line.find(between);
+        if (line.starts_with('[') && line.ends_with(']'))
+            under = &headings[line.substr(1, line.size() - 2)];
+        else if (under != nullptr && bar != std::string_view::npos)
+            under->try_emplace(line.substr(0, bar), line.substr(bar + between.size()));
+    }
+    return headings;
 }
 
 std::string_view example_in(std::string_view heading, std::string_view word) {
-    const std::string_view lines = section(heading);
-    const std::string opening = "\n" + std::string(word) + " | ";
-    const std::size_t found = lines.find(opening);
-    if (found == std::string_view::npos)
+    static const Headings headings = headings_of(examples());
+    const auto under = headings.find(heading);
+    if (under == headings.end())
         return {};
-    const std::size_t begin = found + opening.size();
-    return lines.substr(begin, lines.find('\n', begin) - begin);
+    const auto line = under->second.find(word);
+    return line == under->second.end() ? std::string_view{} : line->second;
 }
 
 std::string_view word_of(Keyword keyword) {

@@ -1,4 +1,5 @@
-// Lets bench.lp judge guides: writes the facts to a file, and reads the answer of gringo and clasp.
+// Lets bench.lp judge guides: writes the facts to a file, and reads the answer of clingo, which is
+// gringo and clasp in one.
 #include "oracle/verdict.hpp"
 
 #include <array>
@@ -92,8 +93,8 @@ std::optional<std::vector<Verdict>> by_answer_set(const std::string& facts, std:
     const std::string file = folder.path() / "facts.lp";
     std::ofstream(file, std::ios::binary) << facts;
     const std::string rules = MATCHMARK_SOURCE_DIR "/tests/oracle/bench.lp";
-    const auto output = output_of(fmt::format("gringo -Wno-atom-undefined {} {} | clasp -V0",
-                                              in_quotes(rules), in_quotes(file)));
+    const auto output = output_of(
+        fmt::format("clingo -Wno-atom-undefined -V0 {} {}", in_quotes(rules), in_quotes(file)));
     if (!output) {
         return std::nullopt;
     }

@@ -66,6 +66,16 @@ bool only_charges(const Bench& bench, ItemId source, const std::vector<ItemId>& 
                                   [&](ItemId part) { return feeds_another(bench, part, items); });
 }
 
+// What presses in the vessel that the item closes: a joint that nothing presses on leaks nothing.
+void add_pressures(const Bench& bench, ItemId item, std::vector<ItemId>& sources) {
+    for (const model::Need& need : bench.model->item(item).needs) {
+        const ItemId pressure = need.condition.item.item;
+        if (need.of == model::NeedOf::vessel &&
+            bench.model->item(pressure).role == Role::energy && !among(sources, pressure))
+            sources.push_back(pressure);
+    }
+}
+
 // Does the test say where the item stands, or where what charges it does?
 bool says_of_danger(const Bench& bench, const model::Step& test, ItemId id) {
     return std::any_of(test.when.begin(), test.when.end(), [&](const auto& condition) {
@@ -111,7 +121,10 @@ std::vector<ItemId> sources_feeding(const Bench& bench, const std::vector<ItemId
 
 std::vector<ItemId> test_sources(const Bench& bench, const model::Step& test,
                                  const std::vector<ItemId>& renewed) {
-    std::vector<ItemId> sources = sources_feeding(bench, tried_by(bench, test, renewed));
+    const auto tried = tried_by(bench, test, renewed);
+    std::vector<ItemId> sources = sources_feeding(bench, tried);
+    for (const ItemId item : tried)
+        add_pressures(bench, item, sources);
     std::erase_if(sources, [&](ItemId source) { return says_of_source(bench, test, source); });
     return sources;
 }

@@ -12,7 +12,8 @@ std::vector<ItemId> sources_feeding(const Bench& bench, const std::vector<ItemId
 // The sources that must be back before the test proves what it says: those that feed the parts it
 // names and the paths of its functions, but for ratings and for ties whose kind asks for a test.
 // Not one of which its `when` says where it stands, nor one on whose way it wants a connector
-// parted. `renewed`: what a test proves that names nothing.
+// parted. So must the pressure that what is tried closes in. `renewed`: what a test proves that
+// names nothing.
 std::vector<ItemId> test_sources(const Bench& bench, const model::Step& test,
                                  const std::vector<ItemId>& renewed);
 

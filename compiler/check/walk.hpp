@@ -10,6 +10,7 @@
 #include "check/history.hpp"
 #include "diagnostics/diagnostic.hpp"
 
+#include <limits>
 #include <optional>
 #include <variant>
 #include <vector>
@@ -112,7 +113,8 @@ bool undoes_what_goes_on(const Walk& walk, std::size_t event, const std::vector<
 // Does any of the acts take something away from where it belongs?
 bool takes_apart(const Walk& walk, const std::vector<bench::Act>& acts);
 
-// The event in which the item last left its assembled state.
-std::optional<std::size_t> last_left(const Walk& walk, model::ItemId item);
+// The event in which the item last left its assembled state, of those before the given one.
+std::optional<std::size_t> last_left(const Walk& walk, model::ItemId item,
+                                     std::size_t before = std::numeric_limits<std::size_t>::max());
 
 } // namespace matchmark::check

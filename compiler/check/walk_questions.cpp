@@ -74,8 +74,8 @@ bool takes_apart(const Walk& walk, const std::vector<Act>& acts) {
     });
 }
 
-std::optional<std::size_t> last_left(const Walk& walk, model::ItemId item) {
-    for (std::size_t i = walk.events.size(); i-- > 0;) {
+std::optional<std::size_t> last_left(const Walk& walk, model::ItemId item, std::size_t before) {
+    for (std::size_t i = std::min(before, walk.events.size()); i-- > 0;) {
         const auto& act = walk.events[i].act;
         if (!act || act->item != item)
             continue;

@@ -274,3 +274,88 @@ put-back
 
 test turns "It turns true"
   proves     wheel
+
+--- oil-splitter
+device oil-splitter "Log splitter"
+
+energy supply "mains supply" kind mains-cord 230 V
+  feeds      motor
+energy charge "charge of the accumulator" in block kind hydraulic-accumulator 160 bar
+part motor "motor" kind motor
+part block "valve block"
+part hose "hose" kind hose
+connector hose-end "hose on the block" kind face-seal-joint
+  joins      hose to block
+function tight "No oil leaves the machine"
+  through    hose-end
+
+--- tried-without-pressure
+use "oil-splitter.mmk"
+guide tried-without-pressure "Renew the hose"
+  goal       replace hose with hose-new
+  for        competent
+  spare      hose-new "hose", 1 for hose
+  tool       spanner "spanner"
+  tool       gauge "pressure gauge 250 bar"
+
+take-apart
+
+step off "Let the pressure off"
+  unplug     supply
+  relieve    charge
+  prove      charge with gauge
+
+step hose "Take the hose off"
+  undo       hose-end with spanner
+  remove     hose
+
+work
+
+step renew "Take the new hose"
+  replace    hose with hose-new
+
+put-back
+
+step hose "Fit the hose"
+  fit        hose
+  do-up      hose-end with spanner
+
+# error 6-9 [dead-test] nothing presses here
+test leak "Nothing drips at 160 bar"
+  proves     hose, tight
+
+step off "Start it"
+  close-down charge
+  pressurise charge
+  plug-in    supply
+
+--- tried-under-pressure
+use "oil-splitter.mmk"
+guide tried-under-pressure "Renew the hose"
+  goal       replace hose with hose-new
+  for        competent
+  spare      hose-new "hose", 1 for hose
+  tool       spanner "spanner"
+  tool       gauge "pressure gauge 250 bar"
+
+take-apart
+
+step off "Let the pressure off"
+  unplug     supply
+  relieve    charge
+  prove      charge with gauge
+
+step hose "Take the hose off"
+  undo       hose-end with spanner
+  remove     hose
+
+work
+
+step renew "Take the new hose"
+  replace    hose with hose-new
+
+put-back
+  derived
+
+test leak "Nothing drips at 160 bar"
+  proves     hose, tight

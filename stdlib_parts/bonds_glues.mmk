@@ -199,8 +199,10 @@ kind retaining-compound "retaining compound" is bond
 
 kind thread-tape "thread seal tape" is bond
   states     wound, off
-  pick-off   wound -> off by pick or brush takes 20 s
+  pick-off   wound -> off by hand or pick or brush takes 20 s
   wind       off -> wound by hand takes 20 s
+  laid first
+  lies loose
   one use
   note: The tape is wound in the direction in which the joint is screwed in.
 

@@ -12,6 +12,7 @@ kind o-ring "O-ring" is bond
   lift       seated -> parted by hand or pick takes 8 s
   seat       parted -> seated by hand takes 15 s
   laid first
+  lies loose
   one use
   notice: A scratch in the groove leaks. Lift the ring with plastic or wood, never with steel.
 
@@ -20,6 +21,7 @@ kind four-lobe-ring "four-lobed ring" is bond
   lift       seated -> parted by hand or pick takes 8 s
   seat       parted -> seated by hand takes 15 s
   laid first
+  lies loose
   one use
   notice: A twisted ring leaks. Let it lie flat in its groove.
 
@@ -28,6 +30,7 @@ kind u-ring "U-ring" is bond
   lift       seated -> parted by hand or pick takes 10 s
   seat       parted -> seated by hand takes 20 s
   laid first
+  lies loose
   one use
   note: Its open side faces the pressure.
 
@@ -36,6 +39,7 @@ kind sealing-washer "sealing washer" is bond
   lift       seated -> parted by hand takes 4 s
   seat       parted -> seated by hand takes 4 s
   laid first
+  lies loose
   one use
 
 kind crush-washer "crush washer" is bond
@@ -43,6 +47,7 @@ kind crush-washer "crush washer" is bond
   lift       crushed -> parted by hand or pick takes 4 s
   seat       parted -> crushed by hand takes 4 s
   laid first
+  lies loose
   one use
 
 kind copper-washer "copper washer" is bond
@@ -50,6 +55,7 @@ kind copper-washer "copper washer" is bond
   lift       seated -> parted by hand takes 4 s
   seat       parted -> seated by hand takes 4 s
   laid first
+  lies loose
   used again if "it is annealed, flat and without a groove"
 
 kind bonded-washer "washer with a bonded seal" is bond
@@ -57,6 +63,7 @@ kind bonded-washer "washer with a bonded seal" is bond
   lift       seated -> parted by hand takes 4 s
   seat       parted -> seated by hand takes 4 s
   laid first
+  lies loose
   used again if "the rubber is whole and stands above the metal"
 
 kind loose-seal "reusable seal" is bond
@@ -64,6 +71,7 @@ kind loose-seal "reusable seal" is bond
   lift       seated -> parted by hand takes 6 s
   seat       parted -> seated by hand takes 8 s
   laid first
+  lies loose
 
 # Gaskets
 
@@ -72,6 +80,7 @@ kind flat-gasket "flat gasket" is bond
   separate   seated -> parted by hand or scraper takes 30 s
   seat       parted -> seated by hand takes 20 s
   laid first
+  lies loose
   one use
 
 kind rubber-gasket "moulded rubber gasket" is bond
@@ -79,6 +88,7 @@ kind rubber-gasket "moulded rubber gasket" is bond
   lift       seated -> parted by hand takes 10 s
   seat       parted -> seated by hand takes 20 s
   laid first
+  lies loose
   used again if "it is soft and has no crack and no flat"
 
 kind metal-gasket "metal gasket" is bond
@@ -86,6 +96,7 @@ kind metal-gasket "metal gasket" is bond
   lift       seated -> parted by hand or scraper takes 20 s
   seat       parted -> seated by hand takes 20 s
   laid first
+  lies loose
   one use
   notice: A scratch across the face leaks. Scrape with plastic or wood, never with steel.
 
@@ -94,6 +105,7 @@ kind spiral-gasket "spiral-wound gasket" is bond
   lift       seated -> parted by hand takes 20 s
   seat       parted -> seated by hand takes 20 s
   laid first
+  lies loose
   one use
   caution: The edges cut. Wear cut-resistant gloves.
 
@@ -109,6 +121,7 @@ kind shielding-gasket "shielding gasket" is bond
   lift       seated -> parted by hand takes 8 s
   seat       parted -> seated by hand takes 12 s
   laid first
+  lies loose
   used again if "it is bright and springs back"
 
 # Where something turns or slides

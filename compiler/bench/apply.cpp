@@ -271,6 +271,8 @@ std::optional<Refusal> still_held(const Attempt& at, const std::vector<ItemId>& 
                 continue;
             if (homeward && at.bench.model->kind(holder.kind).laid_first)
                 continue;
+            if (among(at.act.lifted_after, tie))
+                continue;
             if (among(reason.by, tie) || !binds(at.bench, at.state, tie))
                 continue;
             if (reaches_beyond(at.bench, holder, moved))

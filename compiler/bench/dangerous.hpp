@@ -32,7 +32,8 @@ std::optional<Exposure> laid_bare(const Bench& bench, const State& start, const 
 std::optional<Exposure> open_in_trial(const Bench& bench, const State& start, const State& state,
                                       ItemId item);
 
-// The fasteners and bonds that hold the part to another, in the bench's variant.
+// The fasteners and bonds that hold the part to another, in the bench's variant: no seal that only
+// lies between them.
 std::vector<ItemId> holders_of(const Bench& bench, ItemId part);
 
 // As `exposure`, with these at hand.

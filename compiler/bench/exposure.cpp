@@ -60,12 +60,12 @@ bool begins_with_safety(const Bench& bench, const State& before, const Act& act)
                        [&](const HazardUse& use) { return makes_safe_first(kind, use, act); });
 }
 
-// Does the act part the plug of a cell inside, by which the dangerous item is still fed? What is
-// fed is not made safe: this comes first.
+// Does the act part the plug of a cell inside, by which the dangerous item is still fed, or lock or
+// unlock it? What is fed is not made safe: this comes first.
 bool cuts_what_feeds(const Bench& bench, const State& before, const Act& act, ItemId id,
                      const HazardUse& use) {
     const Kind& kind = bench.model->kind_of(act.item);
-    if (kind.role != Role::connector || contains(kind.binds, kind.verbs[act.verb].to))
+    if (kind.role != Role::connector || kind.set_of[kind.verbs[act.verb].to] != 0)
         return false;
     const ItemId source = inner_source(bench, act.item, id);
     return source.known() && is_live(bench, before, source) &&
@@ -88,7 +88,7 @@ bool could_be_made_safe(const Bench& bench, const State& state, ItemId id) {
                        [](const model::Verb& verb) { return verb.from_outside; });
 }
 
-bool lies_loose(const Bench& bench, const State& state, ItemId part) {
+bool held_by_nothing(const Bench& bench, const State& state, ItemId part) {
     const auto holders = holders_of(bench, part);
     return !holders.empty() && std::none_of(holders.begin(), holders.end(),
                                             [&](ItemId tie) { return binds(bench, state, tie); });
@@ -101,7 +101,7 @@ std::vector<ItemId> covered_by(const Bench& bench, const State& state, ItemId pa
     auto covers = in_the_way(bench, state, part,
                              is_part ? place(bench, state, part) : seat(bench, state, part));
     if (guards == Guards::if_held)
-        std::erase_if(covers, [&](ItemId cover) { return lies_loose(bench, state, cover); });
+        std::erase_if(covers, [&](ItemId cover) { return held_by_nothing(bench, state, cover); });
     return covers;
 }
 
@@ -165,7 +165,8 @@ std::vector<ItemId> holders_of(const Bench& bench, ItemId part) {
     std::vector<ItemId> holders = bench.model->item(part).ties;
     std::erase_if(holders, [&](ItemId tie) {
         const Item& item = bench.model->item(tie);
-        return !bench.exists(tie) || item.role == Role::connector || item.touches.back() == part;
+        return !bench.exists(tie) || item.role == Role::connector || item.touches.back() == part ||
+               bench.model->kind(item.kind).lies_loose;
     });
     return holders;
 }

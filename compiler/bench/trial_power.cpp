@@ -70,8 +70,8 @@ bool only_charges(const Bench& bench, ItemId source, const std::vector<ItemId>& 
 void add_pressures(const Bench& bench, ItemId item, std::vector<ItemId>& sources) {
     for (const model::Need& need : bench.model->item(item).needs) {
         const ItemId pressure = need.condition.item.item;
-        if (need.of == model::NeedOf::vessel &&
-            bench.model->item(pressure).role == Role::energy && !among(sources, pressure))
+        if (need.of == model::NeedOf::vessel && bench.model->item(pressure).role == Role::energy &&
+            !among(sources, pressure))
             sources.push_back(pressure);
     }
 }

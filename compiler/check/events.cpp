@@ -1,6 +1,8 @@
 // Takes steps and actions apart into events.
 #include "check/events.hpp"
 
+#include "bench/lifted_after.hpp"
+
 namespace matchmark::check {
 
 using bench::Act;
@@ -11,6 +13,15 @@ namespace {
 
 bool in_variant(const Walk& walk, model::VariantMask mask) {
     return ((mask >> walk.bench.variant) & 1U) != 0;
+}
+
+void note_what_is_lifted_after(Walk& walk) {
+    std::vector<Act*> acts;
+    for (Event& event : walk.events) {
+        if (event.act)
+            acts.push_back(&*event.act);
+    }
+    bench::note_lifted_after(walk.bench, acts);
 }
 
 } // namespace
@@ -39,6 +50,7 @@ void list_events(Walk& walk) {
             }
         }
     }
+    note_what_is_lifted_after(walk);
 }
 
 } // namespace matchmark::check

@@ -65,10 +65,19 @@ std::string named_as(const Model& model, const Resource& tool) {
     return names_a_driver(model, tool.text) ? tool.text : description_of(tool);
 }
 
+// By the name that verbs use, or as the library calls it: "multimeter 600 V" is a meter.
+bool is_called(const Model& model, std::string_view description, const std::string& name) {
+    return has_words(description, name) ||
+           std::any_of(model.tool_kinds.begin(), model.tool_kinds.end(),
+                       [&](const ToolKind& kind) {
+                           return kind.name == name && has_words(description, kind.title);
+                       });
+}
+
 // A verb that names the spanner still asks for the size of the item's head.
 bool fits_named(const Model& model, std::string_view description, const Item& item,
                 const std::string& name) {
-    if (!has_words(description, name))
+    if (!is_called(model, description, name))
         return false;
     const Drive* drive = find_drive(model, item.bolt->drive);
     return drive == nullptr || !is_driven_by(*drive, name) ||

@@ -67,6 +67,7 @@ struct Kind {
     StateSet live = 0;
     StateSet may_end = 0;    // beside the first of each set
     bool laid_first = false; // put on before what it ties
+    bool lies_loose = false; // of a bond: it may be taken off when what it ties is apart
     bool clamped = false;    // of a connector: fasteners that hold the parts which it joins grip it
     bool lets_out = false;   // of a connector or a plug: parted, it lets out what runs out
     bool runs_out = false;   // of a fluid, or of a pressure

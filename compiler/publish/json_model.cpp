@@ -75,6 +75,7 @@ Json json_kind(const Model& model, const Kind& kind) {
             {"live_in", state_names(kind, kind.live)},
             {"may_end_in", state_names(kind, kind.may_end)},
             {"laid_first", kind.laid_first},
+            {"lies_loose", kind.lies_loose},
             {"clamped", kind.clamped},
             {"lets_out", kind.lets_out},
             {"runs_out", kind.runs_out},

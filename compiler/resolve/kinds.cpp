@@ -174,6 +174,8 @@ bool Kind::*flag_of(Keyword keyword) {
     switch (keyword) {
     case Keyword::laid_first:
         return &Kind::laid_first;
+    case Keyword::lies_loose:
+        return &Kind::lies_loose;
     case Keyword::clamped:
         return &Kind::clamped;
     case Keyword::lets_out:

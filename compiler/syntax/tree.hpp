@@ -88,6 +88,7 @@ enum class Keyword : std::uint8_t {
     limit,
     renewed_as,
     laid_first,
+    lies_loose,
     clamped,
     lets_out,
     runs_out,

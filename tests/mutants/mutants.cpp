@@ -1,6 +1,7 @@
 // Takes every sample guide, written out in full, and spoils it in every single way: each action
 // deleted, each test deleted, each pair of neighbouring actions swapped. Every deletion must be
 // caught, nearly always by one error, and mended.
+#include "bench/lifted_after.hpp"
 #include "bench/work.hpp"
 #include "diagnostics/mend.hpp"
 #include "drive/compilation.hpp"
@@ -121,10 +122,31 @@ bool heals(Disk& disk, const std::string& path, std::string text) {
     return clean(compile_text(disk, path, text));
 }
 
+// The acts of the guide's verbs, in their order.
+std::vector<bench::Act> acts_of(const bench::Bench& device, const model::Procedure& procedure) {
+    std::vector<bench::Act> acts;
+    for (const auto& step : procedure.steps) {
+        for (const auto& action : step.actions) {
+            for (const auto& target : action.targets) {
+                if (action.sort == model::ActionSort::verb && device.exists(target.ref.item))
+                    acts.push_back(
+                        bench::act_of(*device.model, procedure.resources, action, target));
+            }
+        }
+    }
+    std::vector<bench::Act*> in_order;
+    for (bench::Act& act : acts)
+        in_order.push_back(&act);
+    bench::note_lifted_after(device, in_order);
+    return acts;
+}
+
 // Runs the guide on the bench alone; nothing when an act is refused.
 std::optional<bench::State> run(const drive::Compilation& compiled, unsigned variant) {
     const bench::Bench device{&compiled.model, variant};
     const auto& procedure = compiled.procedures.front();
+    const std::vector<bench::Act> acts = acts_of(device, procedure);
+    auto act = acts.begin();
     bench::State state = bench::assembled(device);
     for (const auto& step : procedure.steps) {
         for (const auto& action : step.actions) {
@@ -135,8 +157,7 @@ std::optional<bench::State> run(const drive::Compilation& compiled, unsigned var
             for (const auto& target : action.targets) {
                 if (!device.exists(target.ref.item))
                     continue;
-                const auto act = bench::act_of(compiled.model, procedure.resources, action, target);
-                if (bench::apply(device, state, act))
+                if (bench::apply(device, state, *act++))
                     return std::nullopt;
             }
         }

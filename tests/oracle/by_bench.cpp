@@ -1,6 +1,7 @@
 // Lets the compiler's bench judge a guide, act by act.
 #include "oracle/verdict.hpp"
 
+#include "bench/lifted_after.hpp"
 #include "bench/running.hpp"
 #include "bench/work.hpp"
 
@@ -71,6 +72,22 @@ std::vector<ItemId> renewed_by(const std::vector<Deed>& deeds) {
     return renewed;
 }
 
+// The acts of the verbs among the deeds, in their order.
+std::vector<bench::Act> acts_of(const Bench& bench, const model::Procedure& procedure,
+                                const std::vector<Deed>& deeds) {
+    std::vector<bench::Act> acts;
+    std::vector<bench::Act*> in_order;
+    for (const Deed& deed : deeds) {
+        if (deed.test == nullptr && deed.action.sort == ActionSort::verb)
+            acts.push_back(bench::act_of(*bench.model, procedure.resources, deed.action,
+                                         deed.action.targets.front()));
+    }
+    for (bench::Act& act : acts)
+        in_order.push_back(&act);
+    bench::note_lifted_after(bench, in_order);
+    return acts;
+}
+
 bool is_back(const Bench& bench, const State& state, ItemId id) {
     const model::Item& item = bench.model->item(id);
     const model::Kind& kind = bench.model->kind(item.kind);
@@ -106,6 +123,8 @@ Verdict by_bench(const model::Model& model, const model::Procedure& procedure, u
     Verdict verdict;
     const std::vector<Deed> deeds = deeds_of(bench, procedure);
     const std::vector<ItemId> renewed = renewed_by(deeds);
+    const std::vector<bench::Act> acts = acts_of(bench, procedure, deeds);
+    auto act = acts.begin();
     std::size_t number = 0;
     for (const Deed& deed : deeds) {
         if (deed.test != nullptr) {
@@ -113,9 +132,7 @@ Verdict by_bench(const model::Model& model, const model::Procedure& procedure, u
             continue;
         }
         if (deed.action.sort == ActionSort::verb) {
-            const auto act =
-                bench::act_of(model, procedure.resources, deed.action, deed.action.targets.front());
-            if (const auto refusal = bench::refusal(bench, state, act)) {
+            if (const auto refusal = bench::refusal(bench, state, *act++)) {
                 verdict.refused = number;
                 verdict.condition = std::visit(Name{}, *refusal);
                 return verdict;

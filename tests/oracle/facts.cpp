@@ -84,6 +84,9 @@ void add_kind(std::string& facts, const json& kind) {
     if (kind["laid_first"].get<bool>()) {
         add(facts, "laid_first({})", name);
     }
+    if (kind["lies_loose"].get<bool>()) {
+        add(facts, "lies_loose({})", name);
+    }
     if (kind["moves"].get<bool>()) {
         add(facts, "moving({})", name);
     }

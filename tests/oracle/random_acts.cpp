@@ -32,6 +32,7 @@ void vary(Chance& chance, Model& model) {
         Kind& kind = model.kinds.edit(k);
         kind.name = fmt::format("kind-{}", k);
         kind.laid_first = kind.role == model::Role::bond && chance.one_in(2);
+        kind.lies_loose = kind.role == model::Role::bond && chance.one_in(2);
         kind.clamped = kind.role == model::Role::connector && chance.one_in(2);
         for (model::Verb& verb : kind.verbs)
             verb.safe_when_live = chance.one_in(12);

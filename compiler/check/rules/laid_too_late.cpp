@@ -1,4 +1,6 @@
 // A seal, a tape or a paste laid when what it lies between is already together.
+#include "bench/lifted_after.hpp"
+#include "check/mending.hpp"
 #include "check/seals.hpp"
 #include "check/troubles.hpp"
 
@@ -74,13 +76,70 @@ Diagnostic too_late(const Walk& walk, std::size_t at, std::size_t earlier) {
     return finding;
 }
 
+// The event that took the seal off, where what lies over it has not been off since; not where the
+// work between the two could not be done over the seal.
+std::optional<std::size_t> taken_from_under(const Walk& walk, std::size_t laid) {
+    const ItemId seal = walk.events[laid].act->item;
+    const ItemId over = bench::part_over(walk.bench, seal);
+    for (std::size_t at = laid; over.known() && at-- > 0;) {
+        const auto& act = walk.events[at].act;
+        if (act && act->item == seal)
+            return replay(walk, at + 1, {*walk.events[laid].act}, laid) ? std::optional(at)
+                                                                        : std::nullopt;
+    }
+    return std::nullopt;
+}
+
+bool can_come_out(const Walk& walk, std::size_t at, const bench::Act& act, std::size_t until) {
+    const auto then = replay(walk, at, {act}, until);
+    return then && !bench::refusal(walk.bench, *then, *walk.events[until].act);
+}
+
+Diagnostic never_apart(const Walk& walk, std::size_t at, std::size_t off) {
+    const ItemId seal = walk.events[at].act->item;
+    const ItemId over = bench::part_over(walk.bench, seal);
+    const auto& parts = walk.model.item(seal).touches;
+    Diagnostic finding =
+        finding_at(walk, at,
+                   fmt::format("{} is laid, and {} and {} were never apart",
+                               model::with_kind(walk.model, seal), model::quoted(walk.model, over),
+                               model::quoted(walk.model, parts.back())));
+    finding.label = "cannot be laid here";
+    finding.why = "it lies between the two";
+    finding.related.push_back({place_of(walk, off), "taken from between them here"});
+    finding.help =
+        fmt::format("take {} off before, and put it on after", model::quoted(walk.model, over));
+    const model::Kind& kind = walk.model.kind_of(over);
+    const bench::Wish no_wish = [](std::uint32_t) -> model::StateSet { return 0; };
+    const auto out = bench::bring_to(walk.bench, walk.state_at(off + 1), over,
+                                     model::states_of_set(kind, 0) & ~kind.present, no_wish);
+    if (!out || out->size() != 1 || !can_come_out(walk, off + 1, out->front(), at))
+        return finding;
+    const auto back = bench::reversed(walk.model, out->front(), kind.set_first.front());
+    const model::Action* laying = walk.action(walk.events[at]);
+    const bool derived = laying != nullptr && laying->derived;
+    if (!back || (!derived && at + 1 > walk.events.size()))
+        return finding;
+    finding.edits = insert_before(walk, off, lines_for(walk, *out));
+    if (!derived && !finding.edits.empty()) {
+        for (Edit& edit : insert_before(walk, at + 1, lines_for(walk, {*back})))
+            finding.edits.push_back(std::move(edit));
+    }
+    return finding;
+}
+
 // Where no place is earlier, the device says how it goes: a plug below the glue is joined first.
 void find_laid_too_late(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
         const auto& act = walk.events[at].act;
         if (!act || !lays(walk, *act) || put_together_by_walk(walk, act->item) ||
-            !is_together(walk, walk.state_at(at), act->item) || !was_apart_since(walk, at))
+            !is_together(walk, walk.state_at(at), act->item))
             continue;
+        if (!was_apart_since(walk, at)) {
+            if (const auto off = taken_from_under(walk, at))
+                findings.push_back(never_apart(walk, at, *off));
+            continue;
+        }
         if (const auto earlier = in_time(walk, at))
             findings.push_back(too_late(walk, at, *earlier));
     }

@@ -49,7 +49,7 @@ double pieces_for(const Walk& walk, const Event& event, const model::Target& tar
         count = static_cast<double>(target.ref.members.empty() ? item.count
                                                                : target.ref.members.size());
     }
-    return kind.laid_first && count > 0 ? 1 : count;
+    return kind.laid_first && !kind.lies_loose && count > 0 ? 1 : count; // paste, from one tube
 }
 
 void add_need(const Walk& walk, const Event& event, const model::Target& target, Need& need) {

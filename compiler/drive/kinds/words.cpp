@@ -92,6 +92,8 @@ void append_rules(Page& page, const model::Kind& kind) {
     row(page, "may end in", joined(state_names(kind, kind.may_end), ", "));
     row(page, "clamped",
         kind.clamped ? "not parted or joined while a fastener of the same parts binds" : "");
+    row(page, "lies loose",
+        kind.lies_loose ? "it may be taken off when what it lies between is apart" : "");
     row(page, "lets out", kind.lets_out ? "parted, it lets out what runs out" : "");
     row(page, "runs out", kind.runs_out ? "emptied before a joint of its vessel is parted" : "");
     row(page, "guards", kind.guards ? "what it covers moves under the power of its function" : "");

@@ -47,7 +47,7 @@ void Conditions::add_touched_hazards(const Task& task, std::vector<NodeIndex>& a
         const bool met = id == danger || (bench::is_met_by_hand(item) && near_it);
         for (const model::HazardUse& use : model_.kind(item.kind).hazards) {
             const bool cuts = model_.item(id).role == Role::connector &&
-                              !contains(model_.kind_of(id).binds, task.to) &&
+                              model_.kind_of(id).set_of[task.to] == 0 &&
                               bench::inner_source(bench_, id, danger).known() &&
                               !bench::safe_under_power(model_.kind(item.kind), use.safe);
             if (met && !cuts && !makes_safe(task, danger, use.safe))

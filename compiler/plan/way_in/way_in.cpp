@@ -4,6 +4,7 @@
 #include "plan/order_of_work.hpp"
 #include "plan/safety_first.hpp"
 #include "plan/way_in/least.hpp"
+#include "plan/way_in/loose_last.hpp"
 #include "plan/way_in/reasons.hpp"
 #include "plan/way_in/times.hpp"
 
@@ -16,7 +17,8 @@ namespace {
 class Finder {
 public:
     Finder(const bench::Bench& on, const WayInGoal& goal, const WayInLimits& limits)
-        : goal_(goal), limits_(limits), graph_(task_graph(on, goal)), risks_(risks_of(graph_)) {}
+        : goal_(with_what_lies_over(on, goal)), limits_(limits), graph_(task_graph(on, goal_)),
+          risks_(risks_of(graph_)) {}
 
     WayIn run();
 
@@ -24,7 +26,7 @@ private:
     void tell(const std::vector<TaskIndex>& acts);
     void reorder(WorkOrder& work, const std::vector<TaskIndex>& wanted) const;
 
-    const WayInGoal& goal_;
+    const WayInGoal goal_;
     const WayInLimits& limits_;
     TaskGraph graph_;
     Risks risks_;
@@ -73,6 +75,7 @@ void Finder::tell(const std::vector<TaskIndex>& acts) {
         const Task& task = graph_.tasks[work.order[i]];
         result_.acts.push_back({task.act, task.from, 0, 0, work.tools[i]});
     }
+    put_loose_last(*graph_.bench, result_);
     tell_times(*graph_.bench->model, result_);
     if (limits_.count_orders)
         result_.orders = count_orders(graph_, work.order);

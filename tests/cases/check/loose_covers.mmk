@@ -235,3 +235,61 @@ step close "Fit the tray"
   fit        tray
   fasten     tray-screws with driver-20 to 1.5 N.m
   plug-in    mains
+
+--- fan-box
+device fan-box "Fan box"
+
+energy mains "mains" kind mains-cord
+  feeds      board
+part box "box"
+part cover "cover"
+  covers     board
+fastener screws "cover screw" 4 x screw M4 x 8, hexalobular 20
+  holds      cover to box
+  torque     1.2 N.m
+bond gasket "cover gasket" kind rubber-gasket
+  joins      cover to box
+part board "board" in box kind circuit-board
+function works "It works"
+  through    board
+
+--- tried-under-a-cover-on-its-gasket
+use "fan-box.mmk"
+guide tried-under-a-cover-on-its-gasket "Renew the board"
+  goal       replace board with new
+  for        trained
+  before     unplug mains
+  spare      new "board", 1 for board
+  tool       k "hexalobular driver 20"
+  tool       t "torque driver 1 to 3 N·m"
+
+take-apart
+
+step a "Out"
+  undo       screws
+  lift       gasket
+  remove     cover
+  remove     board
+
+work
+
+step b "New"
+  replace    board with new
+  dispose    board as electronic-waste
+
+put-back
+
+step c "In"
+  fit        board
+  seat       gasket
+  fit        cover
+
+step p "Plug in"
+  plug-in    mains
+
+# error 6-7 [live-test] hazard `mains` here
+test t1 "It works"
+  proves     board, works
+
+step e "Close"
+  fasten     screws

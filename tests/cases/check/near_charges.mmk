@@ -604,3 +604,36 @@ put-back
 
 test trims "It trims"
   proves     trim
+
+--- kick-scooter
+device kick-scooter "Scooter"
+
+part cover "cover"
+  covers     battery, controller, plug
+part battery "battery" kind lithium-round-cell 12 Ah 36 V
+  feeds      controller through plug
+part controller "controller" kind controller
+part capacitor "bus capacitor" in controller kind capacitor 1000 uF 42 V
+connector plug "battery plug" kind double-locked-plug
+  joins      battery to controller
+
+--- plug-unlocked-before-the-discharge
+use "kick-scooter.mmk"
+guide plug-unlocked-before-the-discharge "Take the controller out"
+  for        trained
+  before     discharge battery
+  tool       resistor "discharge resistor 1 kohm"
+  tool       tester "multimeter 100 V"
+
+take-apart
+
+step out "Take the controller out"
+  remove     cover
+  unlock     plug
+  disconnect plug
+  discharge  capacitor with resistor
+  prove      capacitor below 60 V with tester
+  remove     controller
+
+put-back
+  derived

@@ -112,17 +112,20 @@ std::optional<Refusal> out_of_reach(const Attempt& at) {
     return reason;
 }
 
-bool speaks_of(const Attempt& at, const std::string& verb_name) {
-    if (verb_name == at.verb.name)
-        return true;
-    const Verb* named = model::find_verb(at.kind, verb_name);
-    return named != nullptr && model::inverts(*named, at.verb);
+// The states, of the verb's own set, that the act leads out of.
+StateSet left_by(const Attempt& at) {
+    StateSet states = 0;
+    for (const auto member : at.members)
+        states |= model::in_set(state_of(at.bench, at.state, at.act.item, member, at.set));
+    return states;
 }
 
-// 3. What it needs is so; the same for the verb that leads back.
+// 3. What it needs is so; the same for the verb that leads back, and for one that passes over it.
 std::optional<Refusal> unmet_need(const Attempt& at) {
+    const StateSet from = at.item.needs.empty() ? StateSet{} : left_by(at);
     for (const model::Need& need : at.item.needs) {
-        if (!speaks_of(at, need.verb) || holds(at.bench, at.state, need.condition))
+        if (!model::counts_for(at.kind, need.verb, at.verb, from) ||
+            holds(at.bench, at.state, need.condition))
             continue;
         return UnmetNeed{need.condition.item.item, model::in_set(need.condition.state), need.span};
     }

@@ -43,6 +43,38 @@ bool inverts(const Verb& verb, const Verb& candidate) {
     return contains(candidate.from, verb.to) && contains(verb.from, candidate.to);
 }
 
+namespace {
+
+// States of the first set are declared from the assembled one outwards.
+bool passes_over(const Kind& kind, const Verb& named, StateId from, StateId to) {
+    if (kind.set_of[from] != 0 || kind.set_of[to] != 0 || kind.set_of[named.to] != 0)
+        return false;
+    const auto [inner, outer] = std::minmax(from, to);
+    for (StateId start = inner; start <= outer; ++start) {
+        if (contains(named.from, start) && named.to >= inner && named.to <= outer)
+            return true;
+    }
+    return false;
+}
+
+} // namespace
+
+bool counts_for(const Kind& kind, std::string_view named, const Verb& verb, StateSet from) {
+    if (named == verb.name)
+        return true;
+    const Verb* other = find_verb(kind, named);
+    if (other == nullptr)
+        return false;
+    if (inverts(*other, verb))
+        return true;
+    for (std::size_t state = 0; state < kind.states.size(); ++state) {
+        const auto start = static_cast<StateId>(state);
+        if (contains(from, start) && passes_over(kind, *other, start, verb.to))
+            return true;
+    }
+    return false;
+}
+
 bool leads_home(const Kind& kind, const Verb& verb) {
     const StateSet up_to = (in_set(verb.to) << 1) - 1;
     return kind.set_of[verb.to] == 0 && (verb.from & up_to) == 0;

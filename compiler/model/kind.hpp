@@ -104,6 +104,10 @@ const Verb* find_verb(const Kind& kind, std::string_view name);
 const Verb* inverse(const Kind& kind, const Verb& verb, StateId from);
 // Is `candidate` the inverse of `verb` for some from-state?
 bool inverts(const Verb& verb, const Verb& candidate);
+// Does what is said of the verb named count for this verb, done from one of these states: is it the
+// same one, the one that leads back, or does it pass over the named one's way, as a screw undone at
+// one go is slackened on the way?
+bool counts_for(const Kind& kind, std::string_view named, const Verb& verb, StateSet from);
 // Does the verb bring an item nearer to how it stands when assembled? States are declared from
 // there outwards; the other sets (a charge, a preload) are never on the way.
 bool leads_home(const Kind& kind, const Verb& verb);

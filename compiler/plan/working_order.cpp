@@ -258,9 +258,8 @@ bool asks_for(const Model& model, const Action& action, const Action& restoring)
         const model::Verb& verb = kind.verbs[target.verb];
         const auto& needs = model.item(target.ref.item).needs;
         return std::any_of(needs.begin(), needs.end(), [&](const model::Need& need) {
-            const model::Verb* named = model::find_verb(kind, need.verb);
             return need.condition.item.item == to.ref.item && need.condition.state == state &&
-                   (need.verb == verb.name || (named != nullptr && model::inverts(*named, verb)));
+                   model::counts_for(kind, need.verb, verb, verb.from);
         });
     });
 }

@@ -57,6 +57,14 @@ bool names_apart(const model::Model& model, ItemId id) {
 
 } // namespace
 
+bool passes_over(const model::Verb& named, model::StateId from, model::StateId to) {
+    const auto [nearer, further] = std::minmax(from, to);
+    bool starts_there = false;
+    for (model::StateId state = nearer; state <= further; ++state)
+        starts_there = starts_there || contains(named.from, state);
+    return starts_there && nearer <= named.to && named.to <= further;
+}
+
 std::string all_of(const std::vector<std::string>& parts) {
     return joined("and", parts, "true", "false");
 }

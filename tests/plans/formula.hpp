@@ -77,6 +77,9 @@ private:
     std::size_t defined_ = 0;
 };
 
+// Does a way from the one state to the other, both of the first set, take in the verb's own way?
+bool passes_over(const model::Verb& named, model::StateId from, model::StateId to);
+
 // "(and a b)"; the constants drop out.
 std::string all_of(const std::vector<std::string>& parts);
 std::string any_of(const std::vector<std::string>& parts);

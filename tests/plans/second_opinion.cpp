@@ -98,8 +98,11 @@ std::string Asking::needs(const Subject& it) {
     std::vector<std::string> all;
     for (const model::Need& need : it.item.needs) {
         const model::Verb* named = model::find_verb(it.kind, need.verb);
-        const bool asked =
-            need.verb == it.verb.name || (named != nullptr && model::inverts(*named, it.verb));
+        // From state to state, in the order in which they are declared: outwards.
+        const bool over = named != nullptr && it.deed.set == 0 && it.kind.set_of[named->to] == 0 &&
+                          passes_over(*named, it.deed.from, it.deed.to);
+        const bool asked = need.verb == it.verb.name || over ||
+                           (named != nullptr && model::inverts(*named, it.verb));
         if (asked && formula_.bench.exists(need.condition.item.item))
             all.push_back(
                 formula_.all_in(need.condition.item, model::in_set(need.condition.state), it.now));

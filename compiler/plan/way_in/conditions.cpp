@@ -154,9 +154,7 @@ void Conditions::add_needs(const Task& task, std::vector<NodeIndex>& all) {
     const model::Verb& verb = kind.verbs[task.verb];
     for (std::uint32_t line = 0; line < item.needs.size(); ++line) {
         const model::Need& need = item.needs[line];
-        const model::Verb* named = model::find_verb(kind, need.verb);
-        const bool asked =
-            need.verb == verb.name || (named != nullptr && model::inverts(*named, verb));
+        const bool asked = model::counts_for(kind, need.verb, verb, model::in_set(task.from));
         const model::Condition& wanted = need.condition;
         if (asked && bench_.exists(wanted.item.item)) {
             all.push_back(

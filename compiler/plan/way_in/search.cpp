@@ -52,9 +52,9 @@ std::vector<std::vector<TaskIndex>> spoils_of(const TaskGraph& graph) {
         const Kind& kind = model.kind(item.kind);
         const model::Verb& verb = kind.verbs[graph.tasks[t].verb];
         for (const model::Need& need : item.needs) {
-            const model::Verb* named = model::find_verb(kind, need.verb);
             const model::Condition& wanted = need.condition;
-            if (need.verb == verb.name || (named != nullptr && model::inverts(*named, verb)))
+            const StateSet from = model::in_set(graph.tasks[t].from);
+            if (model::counts_for(kind, need.verb, verb, from))
                 note(t, wanted.item.item,
                      [&](const Task& leaver) { return leaver.from == wanted.state; });
         }

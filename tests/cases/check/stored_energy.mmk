@@ -529,3 +529,54 @@ step close "Close it"
   plug-in    mains
   # error 3-8 [out-of-reach] cannot be got at here
   unlink     bank
+
+--- roller-door
+device roller-door "Roller door"
+
+part wall "wall"
+part shaft "spring shaft"
+part spring "torsion spring" kind torsion-spring
+part drum "cable drum"
+fastener drum-screws "drum screw" 2 x set-screw M8 x 12, hexagon 4
+  holds      drum to shaft
+  torque     15 N.m
+  needs      spring free to slacken
+
+--- undone-at-one-go
+use "roller-door.mmk"
+guide undone-at-one-go "Take the drum off"
+  for        trained
+  tool       key "hexagon key 4"
+  tool       wrench "torque wrench 5 to 25 N·m"
+  tool       bar "winding bar"
+  tool       pin "locking pin"
+
+take-apart
+
+step off "Take the drum off"
+  # error 3-6 [unmet-need] too early here
+  undo       drum-screws with key
+  remove     drum
+
+put-back
+  derived
+
+--- slackened-on-a-free-spring
+use "roller-door.mmk"
+guide slackened-on-a-free-spring "Take the drum off"
+  for        trained
+  tool       key "hexagon key 4"
+  tool       wrench "torque wrench 5 to 25 N·m"
+  tool       bar "winding bar"
+  tool       pin "locking pin"
+
+take-apart
+
+step off "Take the drum off"
+  pin        spring with pin
+  let-down   spring with bar
+  undo       drum-screws with key
+  remove     drum
+
+put-back
+  derived

@@ -34,6 +34,7 @@ kind earth-terminal "protective earth terminal" is connector
   states     tight, apart
   undo       tight -> apart by driver takes 10 s
   do-up      apart -> tight by driver takes 12 s
+  parted last
   asks for test
   danger: Without its earth the case can become live and kill. Part it last and join it first.
 

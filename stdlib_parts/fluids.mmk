@@ -106,6 +106,7 @@ kind brake-fluid "brake fluid" is fluid
   one use
   waste      brake-fluid-waste
   caution: Brake fluid irritates eyes and strips paint. Wear gloves and eye protection.
+  warning: Air in the fluid lets the brake fail. Bleed it after filling, as its maker says, before any test.
 
 kind screen-wash "washer fluid" is fluid
   states     full, drained

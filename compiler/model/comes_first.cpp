@@ -4,6 +4,7 @@
 #include "model/driven.hpp"
 
 #include <algorithm>
+#include <iterator>
 
 namespace matchmark::model {
 
@@ -169,6 +170,19 @@ void settle_cells(Model& model) {
 void settle_what_comes_first(Model& model) {
     settle_holders(model);
     settle_cells(model);
+}
+
+std::vector<ItemId> parted_before(const Model& model, ItemId item) {
+    std::vector<ItemId> found;
+    const auto& joined = model.item(item).touches;
+    if (joined.empty())
+        return found;
+    const auto& ties = model.item(joined.front()).ties;
+    std::copy_if(ties.begin(), ties.end(), std::back_inserter(found), [&](ItemId tie) {
+        const Kind& kind = model.kind_of(tie);
+        return kind.role == Role::connector && !kind.parted_last;
+    });
+    return found;
 }
 
 } // namespace matchmark::model

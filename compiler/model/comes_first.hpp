@@ -12,4 +12,8 @@ namespace matchmark::model {
 // is known what drives what.
 void settle_what_comes_first(Model& model);
 
+// The connectors that are parted before the item, whose kind is parted last, and joined after it:
+// the others on the part that it joins to what stays, the first one named.
+std::vector<ItemId> parted_before(const Model& model, ItemId item);
+
 } // namespace matchmark::model

@@ -65,15 +65,16 @@ struct Kind {
     StateSet covers = 0;
     StateSet blocks = 0;
     StateSet live = 0;
-    StateSet may_end = 0;    // beside the first of each set
-    bool laid_first = false; // put on before what it ties
-    bool lies_loose = false; // of a bond: it may be taken off when what it ties is apart
-    bool clamped = false;    // of a connector: fasteners that hold the parts which it joins grip it
-    bool lets_out = false;   // of a connector or a plug: parted, it lets out what runs out
-    bool runs_out = false;   // of a fluid, or of a pressure
-    bool guards = false;     // of a part: keeps hands off what moves
-    bool moves = false;      // of a part: driven when its function runs
-    bool passes_on = false;  // of a part: stores nothing of what feeds it
+    StateSet may_end = 0;     // beside the first of each set
+    bool laid_first = false;  // put on before what it ties
+    bool lies_loose = false;  // of a bond: it may be taken off when what it ties is apart
+    bool parted_last = false; // of a connector: the last of its part's to go, the first to come
+    bool clamped = false;   // of a connector: fasteners that hold the parts which it joins grip it
+    bool lets_out = false;  // of a connector or a plug: parted, it lets out what runs out
+    bool runs_out = false;  // of a fluid, or of a pressure
+    bool guards = false;    // of a part: keeps hands off what moves
+    bool moves = false;     // of a part: driven when its function runs
+    bool passes_on = false; // of a part: stores nothing of what feeds it
     bool one_use = false;
     std::string used_again_if; // what to look at before it goes back; empty: nothing
     int good_for = 0;          // times that it may be parted and made again; 0: not known

@@ -110,6 +110,7 @@ void add_kind_details(Bodies& bodies) {
          row<g::state_list>(K::may_end_in),
          row<g::nothing_more>(K::laid_first),
          row<g::nothing_more>(K::lies_loose),
+         row<g::nothing_more>(K::parted_last),
          row<g::nothing_more>(K::clamped),
          row<g::nothing_more>(K::lets_out),
          row<g::nothing_more>(K::runs_out),

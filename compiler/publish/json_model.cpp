@@ -76,6 +76,7 @@ Json json_kind(const Model& model, const Kind& kind) {
             {"may_end_in", state_names(kind, kind.may_end)},
             {"laid_first", kind.laid_first},
             {"lies_loose", kind.lies_loose},
+            {"parted_last", kind.parted_last},
             {"clamped", kind.clamped},
             {"lets_out", kind.lets_out},
             {"runs_out", kind.runs_out},

@@ -176,6 +176,8 @@ bool Kind::*flag_of(Keyword keyword) {
         return &Kind::laid_first;
     case Keyword::lies_loose:
         return &Kind::lies_loose;
+    case Keyword::parted_last:
+        return &Kind::parted_last;
     case Keyword::clamped:
         return &Kind::clamped;
     case Keyword::lets_out:

@@ -70,6 +70,7 @@ constexpr auto spellings = std::to_array<Spelled>({
     {Keyword::renewed_as, "renewed as"},
     {Keyword::laid_first, "laid first"},
     {Keyword::lies_loose, "lies loose"},
+    {Keyword::parted_last, "parted last"},
     {Keyword::clamped, "clamped"},
     {Keyword::lets_out, "lets out"},
     {Keyword::runs_out, "runs out"},

@@ -89,6 +89,7 @@ enum class Keyword : std::uint8_t {
     renewed_as,
     laid_first,
     lies_loose,
+    parted_last,
     clamped,
     lets_out,
     runs_out,

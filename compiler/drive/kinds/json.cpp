@@ -76,6 +76,7 @@ std::string kind_as_json(const model::Model& model, const model::Kind& kind) {
     object["may_end_in"] = state_names(kind, kind.may_end);
     object["clamped"] = kind.clamped;
     object["lies_loose"] = kind.lies_loose;
+    object["parted_last"] = kind.parted_last;
     object["lets_out"] = kind.lets_out;
     object["runs_out"] = kind.runs_out;
     object["guards"] = kind.guards;

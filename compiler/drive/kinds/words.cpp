@@ -94,6 +94,8 @@ void append_rules(Page& page, const model::Kind& kind) {
         kind.clamped ? "not parted or joined while a fastener of the same parts binds" : "");
     row(page, "lies loose",
         kind.lies_loose ? "it may be taken off when what it lies between is apart" : "");
+    row(page, "parted last",
+        kind.parted_last ? "and joined first, of the connectors of a part" : "");
     row(page, "lets out", kind.lets_out ? "parted, it lets out what runs out" : "");
     row(page, "runs out", kind.runs_out ? "emptied before a joint of its vessel is parted" : "");
     row(page, "guards", kind.guards ? "what it covers moves under the power of its function" : "");

@@ -189,6 +189,13 @@ std::vector<std::string> words_for(const ReaderWords& in,
     return words;
 }
 
+// "Seat the lid gasket, using the lid gasket" says the same twice.
+bool says_it_again(const ReaderWords& in, const Action& action,
+                   const std::vector<const Resource*>& supplies) {
+    return action.targets.size() == 1 && supplies.size() == 1 &&
+           in.model.item(action.targets.front().ref.item).title == supplies.front()->text;
+}
+
 Words said_with(const ReaderWords& in, const Action& action) {
     const auto list = [&](const std::vector<const Resource*>& resources, bool article) {
         return words_of(said_list(in.language, words_for(in, resources, article)));
@@ -198,7 +205,11 @@ Words said_with(const ReaderWords& in, const Action& action) {
         append(words, fill(text(in.language, " with {the tools}"),
                            {{"the tools", list(tools, true)}, {"tools", list(tools, false)}}));
     }
-    if (const auto supplies = named(in, action.with, false); !supplies.empty()) {
+    const auto supplies = named(in, action.with, false);
+    if (says_it_again(in, action, supplies)) {
+        append(words, words_of(several(in.model, action) ? text(in.language, ", using new ones")
+                                                         : text(in.language, ", using a new one")));
+    } else if (!supplies.empty()) {
         append(words,
                fill(text(in.language, ", using {the supplies}"),
                     {{"the supplies", list(supplies, true)}, {"supplies", list(supplies, false)}}));

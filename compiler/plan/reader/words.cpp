@@ -169,7 +169,11 @@ Words said_replace(const ReaderWords& in, const Action& action) {
              item_places(in, action));
     std::vector<std::string> spares;
     for (const ResourceId id : action.with) {
-        spares.push_back(resource_words(in, in.resources[id.value]));
+        const bool says_more =
+            in.resources[id.value].text != in.model.item(action.targets.front().ref.item).title;
+        if (says_more || action.targets.size() > 1) {
+            spares.push_back(resource_words(in, in.resources[id.value]));
+        }
     }
     if (!spares.empty()) {
         append(words, words_of(language::colon(in.language) + said_list(in.language, spares)));

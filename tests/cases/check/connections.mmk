@@ -302,3 +302,97 @@ step join-it "Join the plug"
   plug-in    mains
   # error 3-9 [still-live] under power here
   connect    motor-plug
+
+--- fan-heater
+device fan-heater "Fan heater"
+
+energy mains "mains cord" kind mains-cord 230 V
+  feeds      element
+part case "case"
+part element "element"
+connector leads "element lead" 2 x spade
+  joins      element to case
+connector earth "earth lead" kind earth-terminal M4, hexalobular 20
+  joins      element to case
+
+--- earth-parted-first
+use "fan-heater.mmk"
+guide earth-parted-first "Take the element out"
+  for        trained
+  before     unplug mains
+  tool       driver-20 "hexalobular driver 20"
+  tool       tester "protective earth tester"
+
+take-apart
+
+step out "Take the element out"
+  # warning 3-6 [parted-early] too early here
+  undo       earth with driver-20
+  disconnect leads
+  remove     element
+
+put-back
+  derived
+test earthed "The earth lead reads below 0.1 ohm"
+  when       mains unplugged
+  proves     earth
+  with       tester
+
+--- earth-joined-last
+use "fan-heater.mmk"
+guide earth-joined-last "Take the element out"
+  for        trained
+  before     unplug mains
+  tool       driver-20 "hexalobular driver 20"
+  tool       tester "protective earth tester"
+
+take-apart
+
+step out "Take the element out"
+  disconnect leads
+  undo       earth with driver-20
+  remove     element
+
+put-back
+
+step back "Put the element back"
+  fit        element
+  connect    leads
+  # warning 3-7 [parted-early] too late here
+  do-up      earth with driver-20
+test earthed "The earth lead reads below 0.1 ohm"
+  when       mains unplugged
+  proves     earth
+  with       tester
+
+step power "Plug it in"
+  plug-in    mains
+
+--- earth-last-and-first
+use "fan-heater.mmk"
+guide earth-last-and-first "Take the element out"
+  for        trained
+  before     unplug mains
+  tool       driver-20 "hexalobular driver 20"
+  tool       tester "protective earth tester"
+
+take-apart
+
+step out "Take the element out"
+  disconnect leads
+  undo       earth with driver-20
+  remove     element
+
+put-back
+
+step back "Put the element back"
+  fit        element
+  do-up      earth with driver-20
+  connect    leads
+test earthed "The earth lead reads below 0.1 ohm"
+  when       mains unplugged
+  proves     earth
+  with       tester
+
+step power "Plug it in"
+  plug-in    mains

@@ -1,8 +1,9 @@
-// Moves the acts one by one, and keeps what the bench allows.
-#include "plan/way_in/loose_last.hpp"
+// Moves the acts one by one, and keeps the order that the bench allows.
+#include "plan/way_in/later_acts.hpp"
 
 #include "bench/dangerous.hpp"
 #include "bench/lifted_after.hpp"
+#include "model/comes_first.hpp"
 #include "model/kind.hpp"
 
 #include <algorithm>
@@ -11,12 +12,6 @@
 namespace matchmark::plan {
 
 namespace {
-
-bool takes_off_loose(const model::Model& model, const PlannedAct& planned) {
-    const model::Kind& kind = model.kind_of(planned.act.item);
-    return kind.lies_loose && planned.tool.empty() && planned.act.members.empty() &&
-           model::lets_go(kind, kind.verbs[planned.act.verb]);
-}
 
 void tell_the_acts(const bench::Bench& bench, std::vector<PlannedAct>& acts) {
     std::vector<bench::Act*> in_order;
@@ -50,6 +45,44 @@ std::optional<std::size_t> part_comes_away(const bench::Bench& bench, const WayI
     return std::nullopt;
 }
 
+// The last act that parts one of the connectors beside it.
+std::optional<std::size_t> last_beside(const model::Model& model, const WayIn& way,
+                                       std::size_t earth) {
+    const auto connectors = model::parted_before(model, way.acts[earth].act.item);
+    std::optional<std::size_t> last;
+    for (std::size_t i = 0; i < way.acts.size(); ++i) {
+        const bench::Act& act = way.acts[i].act;
+        const model::Kind& kind = model.kind_of(act.item);
+        if (among(connectors, act.item) && model::lets_go(kind, kind.verbs[act.verb]))
+            last = i;
+    }
+    return last;
+}
+
+// The act behind which this one belongs; none: it may stay.
+std::optional<std::size_t> act_before(const bench::Bench& bench, const WayIn& way, std::size_t at) {
+    const PlannedAct& planned = way.acts[at];
+    const model::Kind& kind = bench.model->kind_of(planned.act.item);
+    if (!model::lets_go(kind, kind.verbs[planned.act.verb]))
+        return std::nullopt;
+    if (kind.parted_last)
+        return last_beside(*bench.model, way, at);
+    const bool by_hand = planned.tool.empty() && planned.act.members.empty();
+    return kind.lies_loose && by_hand ? part_comes_away(bench, way, at) : std::nullopt;
+}
+
+std::size_t tools_taken_up(const std::vector<PlannedAct>& acts) {
+    std::size_t count = 0;
+    std::string held;
+    for (const PlannedAct& planned : acts) {
+        if (planned.tool.empty() || planned.tool == held)
+            continue;
+        held = planned.tool;
+        ++count;
+    }
+    return count;
+}
+
 // The acts and their reasons, as they stand in `order`.
 WayIn in_order(const WayIn& way, const std::vector<std::size_t>& order) {
     WayIn moved = way;
@@ -76,26 +109,27 @@ WayInGoal with_what_lies_over(const bench::Bench& bench, WayInGoal goal) {
     return goal;
 }
 
-void put_loose_last(const bench::Bench& bench, WayIn& way) {
-    const model::Model& model = *bench.model;
+void put_later(const bench::Bench& bench, WayIn& way) {
     std::vector<std::size_t> order(way.acts.size());
     std::iota(order.begin(), order.end(), std::size_t{0});
     for (std::size_t i = way.acts.size(); i-- > 0;) {
-        const auto away = part_comes_away(bench, way, i);
-        if (!away || !takes_off_loose(model, way.acts[i]))
+        const auto behind = act_before(bench, way, i);
+        if (!behind)
             continue;
         // Acts behind this one may have been moved already: places count, not numbers.
         const auto from = std::find(order.begin(), order.end(), i);
-        const auto part = std::find(from, order.end(), *away);
-        if (part != order.end())
-            std::rotate(from, from + 1, part + 1);
+        const auto other = std::find(from, order.end(), *behind);
+        if (other != order.end())
+            std::rotate(from, from + 1, other + 1);
     }
     if (std::is_sorted(order.begin(), order.end()))
         return;
     WayIn moved = in_order(way, order);
     tell_the_acts(bench, moved.acts);
-    if (can_be_done(bench, moved.acts))
-        way = std::move(moved);
+    if (!can_be_done(bench, moved.acts))
+        return;
+    moved.tool_changes = std::max(moved.tool_changes, tools_taken_up(moved.acts));
+    way = std::move(moved);
 }
 
 } // namespace matchmark::plan

@@ -24,16 +24,17 @@ struct Trial {
     std::size_t sources = 0; // all are back
     std::size_t dangers = 0; // none within reach
     std::size_t dead = 0;    // no supply is on
-    bool of_ratings = false;
+    bool done_dead = false;
     // What the test makes hot and hurts who touches it is touched no more from this point on.
     std::size_t not_before = 0;
 };
 
-// Water is thrown at what is not live.
-bool proves_ratings_alone(const model::Model& model, const Step& test) {
+// Water is thrown at what is not live, and an earth is measured before the supply is on.
+bool is_done_dead(const model::Model& model, const Step& test) {
     return !test.proves.empty() &&
            std::all_of(test.proves.begin(), test.proves.end(), [&](const model::Proof& proof) {
-               return proof.function.known() && model.functions[proof.function.value].is_rating;
+               return proof.function.known() ? model.functions[proof.function.value].is_rating
+                                             : model.kind_of(proof.item).parted_last;
            });
 }
 
@@ -87,7 +88,7 @@ public:
 private:
     Trial listed(const Step& test, const std::vector<ItemId>& renewed) {
         Trial trial{tally_.add_list(), tally_.add_list(), tally_.add_list(), all_dangers_, dead_};
-        trial.of_ratings = proves_ratings_alone(*bench_.model, test);
+        trial.done_dead = is_done_dead(*bench_.model, test);
         trial_of_list_.insert(trial_of_list_.end(), 3, trials_.size());
         const auto proven = test.proves.empty() ? renewed : bench::proven_items(bench_, test);
         for (const model::Condition& condition : test.when)
@@ -187,7 +188,7 @@ private:
             fit = tally_.all_so(plugs_) ? Fit::plugged : Fit::hidden;
         const bool powered = tally_.all_so(lists.sources) && tally_.all_so(lists.dangers) &&
                              point >= lists.not_before;
-        const bool dead = lists.of_ratings && tally_.all_so(lists.dead);
+        const bool dead = lists.done_dead && tally_.all_so(lists.dead);
         add(fits_[trial].dead, {point, dead ? fit : Fit::no});
         add(fits_[trial].anyhow, {point, fit});
         add(fits_[trial].powered, {point, powered ? fit : Fit::no});

@@ -19,7 +19,7 @@ struct FitFrom {
 using Fits = std::vector<FitFrom>; // by point; the last holds to the end
 
 struct TrialFits {
-    Fits dead;    // of a test of ratings: where all supplies are still off
+    Fits dead;    // of ratings and earths: where all supplies are still off
     Fits powered; // where the sources of what it proves are back, and no danger lies within reach
     Fits anyhow;
 };

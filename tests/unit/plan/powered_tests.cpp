@@ -185,3 +185,26 @@ step close "Close the winch"
     REQUIRE(danger != std::string::npos);
     CHECK(danger < page.find("What it proves", test));
 }
+
+TEST_CASE("an earth is measured before the supply is on") {
+    Desk desk;
+    desk.disk.files["fan.mmk"] = R"(device fan "Fan"
+energy mains "mains" kind mains-cord
+  feeds      board
+part case "case"
+part cover "cover"
+  covers     board
+connector earth "earth lead" kind earth-terminal M4, hexalobular 20
+  joins      cover to case
+part board "board" in case
+function works "It works"
+  through    board
+)";
+    CHECK(desk.run({"draft", "fan.mmk", "--goal", "replace board", "-o", "out.mmk"}) == 0);
+    CHECK(desk.run({"expand", "out.mmk"}) == 0);
+    const auto earth = desk.out.find("test try-earth");
+    const auto on = desk.out.find("plug-in    mains");
+    REQUIRE(earth != std::string::npos);
+    REQUIRE(on != std::string::npos);
+    CHECK(earth < on);
+}

@@ -45,6 +45,23 @@ std::optional<Joined> come_to(const Walk& walk, const bench::State& state, ItemI
     return std::nullopt;
 }
 
+// A line further down does it, too late: that one is moved.
+void moved_from_below(const Walk& walk, std::size_t on, const std::vector<bench::Act>& acts,
+                      Diagnostic& finding) {
+    for (std::size_t at = on + 1; at < walk.events.size() && !finding.edits.empty(); ++at) {
+        const auto& later = walk.events[at].act;
+        const model::Action* action = walk.action(walk.events[at]);
+        if (!later || later->item != acts.back().item || action->derived)
+            continue;
+        if (later->verb == acts.back().verb) {
+            finding.related.push_back({action->line, "done only here"});
+            finding.edits.push_back(take_out(walk, action->line, acts));
+            finding.help = "move it up";
+        }
+        return;
+    }
+}
+
 // By an act on the thing itself, at the last point at which its place is open.
 void undo_before(const Walk& walk, std::size_t on, const Joined& found, Diagnostic& finding) {
     const bench::Wish no_wish = [](std::uint32_t) -> model::StateSet { return 0; };
@@ -55,8 +72,10 @@ void undo_before(const Walk& walk, std::size_t on, const Joined& found, Diagnost
                            std::all_of(acts->begin(), acts->end(), [&](const bench::Act& act) {
                                return act.item == found.item;
                            });
-        if (alone && replay(walk, at, *acts, on))
-            return mend_with(walk, finding, at, *acts);
+        if (alone && replay(walk, at, *acts, on)) {
+            mend_with(walk, finding, at, *acts);
+            return moved_from_below(walk, on, *acts, finding);
+        }
     }
     finding.help =
         fmt::format("undo that before {} is shut in", model::quoted(walk.model, found.item));

@@ -13,6 +13,9 @@ namespace matchmark::plan {
 
 namespace {
 
+// Behind the part; or further on, when a charge that lies open with the part out is let off first.
+constexpr std::size_t most_places = 8;
+
 void tell_the_acts(const bench::Bench& bench, std::vector<PlannedAct>& acts) {
     std::vector<bench::Act*> in_order;
     for (PlannedAct& planned : acts)
@@ -98,6 +101,23 @@ WayIn in_order(const WayIn& way, const std::vector<std::size_t>& order) {
     return moved;
 }
 
+// With the act behind the one at `to`; nothing where the bench does not allow it.
+std::optional<WayIn> with_act_moved(const bench::Bench& bench, const WayIn& way, std::size_t from,
+                                    std::size_t to) {
+    std::vector<std::size_t> order(way.acts.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    const auto place = [&](std::size_t at) {
+        return order.begin() + static_cast<std::ptrdiff_t>(at);
+    };
+    std::rotate(place(from), place(from + 1), place(to + 1));
+    WayIn moved = in_order(way, order);
+    tell_the_acts(bench, moved.acts);
+    if (!can_be_done(bench, moved.acts))
+        return std::nullopt;
+    moved.tool_changes = std::max(moved.tool_changes, tools_taken_up(moved.acts));
+    return moved;
+}
+
 } // namespace
 
 WayInGoal with_what_lies_over(const bench::Bench& bench, WayInGoal goal) {
@@ -110,26 +130,19 @@ WayInGoal with_what_lies_over(const bench::Bench& bench, WayInGoal goal) {
 }
 
 void put_later(const bench::Bench& bench, WayIn& way) {
-    std::vector<std::size_t> order(way.acts.size());
-    std::iota(order.begin(), order.end(), std::size_t{0});
+    // From the last act to the first: what is moved shifts only what was looked at already.
     for (std::size_t i = way.acts.size(); i-- > 0;) {
         const auto behind = act_before(bench, way, i);
-        if (!behind)
+        if (!behind || *behind < i)
             continue;
-        // Acts behind this one may have been moved already: places count, not numbers.
-        const auto from = std::find(order.begin(), order.end(), i);
-        const auto other = std::find(from, order.end(), *behind);
-        if (other != order.end())
-            std::rotate(from, from + 1, other + 1);
+        const std::size_t end = std::min(way.acts.size(), *behind + most_places);
+        for (std::size_t at = *behind; at < end; ++at) {
+            if (auto moved = with_act_moved(bench, way, i, at)) {
+                way = std::move(*moved);
+                break;
+            }
+        }
     }
-    if (std::is_sorted(order.begin(), order.end()))
-        return;
-    WayIn moved = in_order(way, order);
-    tell_the_acts(bench, moved.acts);
-    if (!can_be_done(bench, moved.acts))
-        return;
-    moved.tool_changes = std::max(moved.tool_changes, tools_taken_up(moved.acts));
-    way = std::move(moved);
 }
 
 } // namespace matchmark::plan

@@ -93,7 +93,7 @@ void add_conditions(Flow& flow, const Language& in, const guide::Test& test) {
 void add_record(Flow& flow, const Language& in, const std::string& record) {
     constexpr double line = 110;
     leave(flow, 3);
-    Letters words = letters(flow, say_with(in, "Write down {what}:", "what", record), {9},
+    Letters words = letters(flow, say_with(in, "Write down: {what}", "what", record), {9},
                             flow.left, 5, flow.width - line - 8, "P");
     Box& box = add_box(flow, words.setting->height + 7);
     const double x = flow.left + words.setting->width + 6;

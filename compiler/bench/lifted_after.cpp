@@ -67,8 +67,8 @@ void note_lifted_after(const Bench& bench, const std::vector<Act*>& acts) {
             continue;
         if (kind.lies_loose)
             note_bond(bench, act, verb, later);
-        if (const auto found = later.find(act.item); found != later.end())
-            act.lifted_after = found->second;
+        const auto found = later.find(act.item);
+        act.lifted_after = found == later.end() ? std::vector<ItemId>{} : found->second;
     }
 }
 

@@ -3,10 +3,10 @@
 
 #include "plan/order_of_work.hpp"
 #include "plan/safety_first.hpp"
-#include "plan/way_in/later_acts.hpp"
 #include "plan/way_in/least.hpp"
 #include "plan/way_in/reasons.hpp"
 #include "plan/way_in/times.hpp"
+#include "plan/way_in/trade_order.hpp"
 
 #include <algorithm>
 
@@ -75,7 +75,7 @@ void Finder::tell(const std::vector<TaskIndex>& acts) {
         const Task& task = graph_.tasks[work.order[i]];
         result_.acts.push_back({task.act, task.from, 0, 0, work.tools[i]});
     }
-    put_later(*graph_.bench, result_);
+    put_in_trade_order(*graph_.bench, result_);
     tell_times(*graph_.bench->model, result_);
     if (limits_.count_orders)
         result_.orders = count_orders(graph_, work.order);

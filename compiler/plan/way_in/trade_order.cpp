@@ -1,5 +1,5 @@
 // Moves the acts one by one, and keeps the order that the bench allows.
-#include "plan/way_in/later_acts.hpp"
+#include "plan/way_in/trade_order.hpp"
 
 #include "bench/dangerous.hpp"
 #include "bench/lifted_after.hpp"
@@ -101,7 +101,23 @@ WayIn in_order(const WayIn& way, const std::vector<std::size_t>& order) {
     return moved;
 }
 
-// With the act behind the one at `to`; nothing where the bench does not allow it.
+// The first of the fasteners that hold what the connector holds, too: the plug goes before it.
+std::optional<std::size_t> act_behind(const bench::Bench& bench, const WayIn& way, std::size_t at) {
+    const PlannedAct& plug = way.acts[at];
+    const ActReason& reason = way.reasons[at];
+    if (bench.model->item(plug.act.item).role != model::Role::connector || !plug.tool.empty() ||
+        reason.sort != ReasonSort::holds)
+        return std::nullopt;
+    for (std::size_t i = 0; i < at; ++i) {
+        const bool held_too =
+            way.reasons[i].sort == ReasonSort::holds && way.reasons[i].for_act == reason.for_act;
+        if (held_too && bench.model->item(way.acts[i].act.item).role == model::Role::fastener)
+            return i;
+    }
+    return std::nullopt;
+}
+
+// With the act in the place of the one at `to`; nothing where the bench does not allow it.
 std::optional<WayIn> with_act_moved(const bench::Bench& bench, const WayIn& way, std::size_t from,
                                     std::size_t to) {
     std::vector<std::size_t> order(way.acts.size());
@@ -109,7 +125,10 @@ std::optional<WayIn> with_act_moved(const bench::Bench& bench, const WayIn& way,
     const auto place = [&](std::size_t at) {
         return order.begin() + static_cast<std::ptrdiff_t>(at);
     };
-    std::rotate(place(from), place(from + 1), place(to + 1));
+    if (from < to)
+        std::rotate(place(from), place(from + 1), place(to + 1));
+    else
+        std::rotate(place(to), place(from), place(from + 1));
     WayIn moved = in_order(way, order);
     tell_the_acts(bench, moved.acts);
     if (!can_be_done(bench, moved.acts))
@@ -129,7 +148,13 @@ WayInGoal with_what_lies_over(const bench::Bench& bench, WayInGoal goal) {
     return goal;
 }
 
-void put_later(const bench::Bench& bench, WayIn& way) {
+void put_in_trade_order(const bench::Bench& bench, WayIn& way) {
+    for (std::size_t i = 0; i < way.acts.size(); ++i) {
+        const auto before = act_behind(bench, way, i);
+        auto moved = before ? with_act_moved(bench, way, i, *before) : std::nullopt;
+        if (moved)
+            way = std::move(*moved);
+    }
     // From the last act to the first: what is moved shifts only what was looked at already.
     for (std::size_t i = way.acts.size(); i-- > 0;) {
         const auto behind = act_before(bench, way, i);

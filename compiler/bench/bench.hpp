@@ -37,8 +37,8 @@ struct State {
 struct Act {
     ItemId item;
     std::uint16_t verb = 0;
-    std::vector<std::uint16_t> members; // from 1; empty: all that stand in the from-state
-    bool supplied = false;              // a supply or spare that renews it is at hand
+    std::vector<std::uint16_t> members;    // from 1; empty: all that stand in the from-state
+    bool supplied = false;                 // a supply or spare that renews it is at hand
     std::vector<ItemId> lifted_after = {}; // what lies loose under the part, and comes off after it
     friend bool operator==(const Act&, const Act&) = default;
 };

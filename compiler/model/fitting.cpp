@@ -68,10 +68,9 @@ std::string named_as(const Model& model, const Resource& tool) {
 // By the name that verbs use, or as the library calls it: "multimeter 600 V" is a meter.
 bool is_called(const Model& model, std::string_view description, const std::string& name) {
     return has_words(description, name) ||
-           std::any_of(model.tool_kinds.begin(), model.tool_kinds.end(),
-                       [&](const ToolKind& kind) {
-                           return kind.name == name && has_words(description, kind.title);
-                       });
+           std::any_of(model.tool_kinds.begin(), model.tool_kinds.end(), [&](const ToolKind& kind) {
+               return kind.name == name && has_words(description, kind.title);
+           });
 }
 
 // A verb that names the spanner still asks for the size of the item's head.

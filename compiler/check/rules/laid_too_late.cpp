@@ -118,7 +118,7 @@ Diagnostic never_apart(const Walk& walk, std::size_t at, std::size_t off) {
     const auto back = bench::reversed(walk.model, out->front(), kind.set_first.front());
     const model::Action* laying = walk.action(walk.events[at]);
     const bool derived = laying != nullptr && laying->derived;
-    if (!back || (!derived && at + 1 > walk.events.size()))
+    if (!back)
         return finding;
     finding.edits = insert_before(walk, off, lines_for(walk, *out));
     if (!derived && !finding.edits.empty()) {

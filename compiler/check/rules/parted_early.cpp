@@ -37,7 +37,8 @@ std::optional<std::size_t> out_of_turn(const Walk& walk, std::size_t earth, std:
     return found;
 }
 
-// The nearest event of the earth before (or after) this one; the ends of the guide where none is.
+// The earth's next event after it is parted, or the one before it is joined; the ends of the guide
+// where there is none.
 std::size_t other_turn(const Walk& walk, std::size_t earth, bool parting) {
     const auto is_turn = [&](std::size_t at) {
         return walk.events[at].act && walk.events[at].act->item == walk.events[earth].act->item;

@@ -349,19 +349,6 @@ Edit remove_line(const SourceMap& sources, Span line) {
     return {{line.file, line_begin(sources, line), line_end(sources, line)}, ""};
 }
 
-Edit remove_declaration(const SourceMap& sources, Span body) {
-    const std::string& bytes = sources.file(body.file).text;
-    std::uint32_t from = line_begin(sources, body);
-    while (from > 1 && bytes[from - 1] == '\n' && bytes[from - 2] == '\n')
-        --from;
-    return {{body.file, from, line_end(sources, {body.file, body.end, body.end})}, ""};
-}
-
-// A step of which nothing is left goes with its line.
-bool holds_one_line(const model::Step& step) {
-    return !step.is_test && step.actions.size() == 1 && step.prose.empty() && step.photos.empty();
-}
-
 Edit take_out(const Walk& walk, Span line, const std::vector<Act>& acts) {
     const auto event = std::find_if(walk.events.begin(), walk.events.end(), [&](const Event& one) {
         return walk.action(one) != nullptr && walk.action(one)->line == line;
@@ -379,11 +366,17 @@ Edit take_out(const Walk& walk, Span line, const std::vector<Act>& acts) {
             kept += (kept.empty() ? "" : ", ") +
                     bytes.substr(written.begin, written.end - written.begin);
     }
-    if (kept.empty() && holds_one_line(walk.step(*event)))
-        return remove_declaration(walk.sources, walk.step(*event).body);
     if (kept.empty())
         return remove_line(walk.sources, line);
     return {{line.file, targets.front().ref.span.begin, targets.back().ref.span.end}, kept};
+}
+
+Edit remove_declaration(const SourceMap& sources, Span body) {
+    const std::string& bytes = sources.file(body.file).text;
+    std::uint32_t from = line_begin(sources, body);
+    while (from > 1 && bytes[from - 1] == '\n' && bytes[from - 2] == '\n')
+        --from;
+    return {{body.file, from, line_end(sources, {body.file, body.end, body.end})}, ""};
 }
 
 Edit add_to_head(const Walk& walk, const std::string& line) {

@@ -90,19 +90,3 @@ step hose-on "Put it on"
                                 "release    tank-clip with pliers", "push-on    pump-end"}));
     CHECK(text.find("squeeze") == text.rfind("squeeze"));
 }
-
-TEST_CASE("a step of which a move leaves nothing goes with its line") {
-    const std::string text = mended(R"(guide hose-off "Take the hose off"
-  for        competent
-  tool       pliers "pliers"
-take-apart
-step off "Take it off"
-  pull-off   tank-end
-step slack "Slacken the clip"
-  squeeze    tank-clip with pliers
-put-back
-  derived
-)");
-    CHECK(holds_in_order(text, {"step off", "squeeze", "pull-off   tank-end"}));
-    CHECK(text.find("step slack") == std::string::npos);
-}

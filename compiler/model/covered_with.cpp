@@ -1,5 +1,5 @@
-// Hands the lines of a carrier on to the dangers that it carries, and those of parts to the seals
-// between them.
+// Hands the lines of a carrier on to the dangers and the grease that it carries, and those of parts
+// to the seals between them.
 #include "model/covered_with.hpp"
 
 #include <algorithm>
@@ -19,6 +19,11 @@ bool names_one_of(const ReachClause& clause, const std::vector<ItemId>& items) {
 bool is_assumed(const Model& model, const ReachClause& clause) {
     return std::any_of(model.assumptions.begin(), model.assumptions.end(),
                        [&](const Assumption& assumed) { return assumed.line == clause.span; });
+}
+
+// Grease, a film of oil, paste: got at where they lie, and not through a plug or a port.
+bool stays_where_laid(const Item& item, const Kind& kind) {
+    return item.role == Role::fluid && !kind.runs_out && kind.hazards.empty();
 }
 
 void cover_with_carrier(Model& model, ItemId id) {
@@ -49,9 +54,10 @@ void settle_covered_with(Model& model) {
     const auto untold = [&](std::uint32_t i) { return model.item(ItemId{i}).reach.empty(); };
     for (std::uint32_t i = 0; i < model.items.size(); ++i) {
         const Item& item = model.item(ItemId{i});
-        const bool dangerous = !model.kind(item.kind).hazards.empty() &&
+        const Kind& kind = model.kind(item.kind);
+        const bool dangerous = !kind.hazards.empty() &&
                                (item.role == Role::part || item.role == Role::energy);
-        if (dangerous && untold(i))
+        if ((dangerous || stays_where_laid(item, kind)) && untold(i))
             cover_with_carrier(model, ItemId{i});
     }
     for (std::uint32_t i = 0; i < model.items.size(); ++i) {

@@ -108,6 +108,25 @@ step hose-off "Take the hose off"
 put-back
   derived
 
+--- water-for-coolant
+use "radiator.mmk"
+guide water-for-coolant "Take the lower hose off"
+  for        competent
+  # warning 14-27 [other-fluid] another fluid
+  supply     coolant-new "water from the tap", 1.2 l for coolant
+  tool       blade-6 "slotted driver 6"
+
+take-apart
+
+step hose-off "Take the hose off"
+  drain      coolant
+  dispose    coolant as coolant-waste
+  slacken    lower-clamp with blade-6
+  remove     lower-hose
+
+put-back
+  derived
+
 --- not-drained
 use "radiator.mmk"
 guide not-drained "Take the lower hose off"

@@ -305,3 +305,57 @@ step motor-in "Put the motor in"
   fit        key-ring
   fit        motor
   run-out    arm
+
+--- bread-oven
+device bread-oven "Bread oven"
+
+part body "body"
+part door "door"
+  covers     hinge
+part hinge "hinge" in body
+fluid hinge-grease "grease in the hinge" in hinge kind grease
+
+--- greased-behind-the-door
+use "bread-oven.mmk"
+guide greased-behind-the-door "Grease the hinge"
+  for        competent
+  supply     grease-new "grease", 5 ml for hinge-grease
+
+take-apart
+
+step open "Take the door off"
+  remove     door
+
+work
+
+step grease "Grease the hinge"
+  clean      hinge-grease
+  pack       hinge-grease with grease-new
+
+put-back
+  derived
+
+--- greased-through-the-door
+use "bread-oven.mmk"
+guide greased-through-the-door "Grease the hinge"
+  for        competent
+  supply     grease-new "grease", 5 ml for hinge-grease
+
+before
+
+step clean "Clean the hinge"
+  # error 3-7 [out-of-reach] cannot be got at here
+  clean      hinge-grease
+
+take-apart
+
+step open "Take the door off"
+  remove     door
+
+work
+
+step grease "Grease the hinge"
+  pack       hinge-grease with grease-new
+
+put-back
+  derived

@@ -580,3 +580,71 @@ step off "Take the drum off"
 
 put-back
   derived
+
+--- stone-hob
+device stone-hob "Stone hob"
+
+part body "body"
+part plate "plate"
+  covers     coil
+part coil "heater" kind heating-element
+  in         body
+
+--- cooled-in-a-minute
+use "stone-hob.mmk"
+guide cooled-in-a-minute "Look at the heater"
+  for        competent
+
+before
+
+step cold "Let it cool"
+  # warning 3-6 [short-wait] it may still be there
+  cool       coil for 60 s
+
+take-apart
+
+step look "Look at the heater"
+  remove     plate
+  remove     coil
+
+put-back
+  derived
+
+--- cooled-in-half-an-hour
+use "stone-hob.mmk"
+guide cooled-in-half-an-hour "Look at the heater"
+  for        competent
+
+before
+
+step cold "Let it cool"
+  cool       coil for 900 s
+
+take-apart
+
+step look "Look at the heater"
+  remove     plate
+  remove     coil
+
+put-back
+  derived
+
+--- cooled-until-measured
+use "stone-hob.mmk"
+guide cooled-until-measured "Look at the heater"
+  for        competent
+  tool       probe "surface thermometer"
+
+before
+
+step cold "Let it cool"
+  cool       coil for 60 s below 43 degC with probe
+
+take-apart
+
+step look "Look at the heater"
+  remove     plate
+  remove     coil
+
+put-back
+  derived

@@ -101,6 +101,7 @@ struct number_of_sign : line<sign_number> {};
 struct outline : line<words> {};
 struct wear : line<listed<gear_name>> {};
 struct order : line<listed<verb>> {};
+struct lit_by : line<listed<hazard_name>> {};
 
 // ---- actions ----
 

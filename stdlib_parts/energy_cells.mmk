@@ -127,6 +127,7 @@ kind capacitor "capacitor" is part
   fit        out -> in by hand takes 6 s
   may end in discharged, proved
   hazard     stored-charge until proved on reach
+  waste      electronic-waste
 
 # One that is discharged at terminals outside the case is safe before the case is opened.
 kind capacitor-with-test-points "capacitor with outside terminals" is part
@@ -138,6 +139,7 @@ kind capacitor-with-test-points "capacitor with outside terminals" is part
   fit        out -> in by hand takes 6 s
   may end in discharged, proved
   hazard     stored-charge until proved on reach
+  waste      electronic-waste
 
 # One so large that a charge comes back: its terminals stay joined while it is worked on.
 kind capacitor-bank "capacitor bank" is part

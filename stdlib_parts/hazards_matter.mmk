@@ -30,11 +30,13 @@ hazard cold-burn "Deep cold"
 hazard fire "Flammable vapour"
   sign       flammable
   order      put-out, drain
+  lit by     hot-surface, fire
   danger: Fuel vapour explodes. Keep flames, sparks and switches away.
 
 hazard gas "Flammable gas"
   sign       flammable
   order      turn-off, burn-off, recover
+  lit by     hot-surface, fire
   danger: Leaking gas explodes. Keep flames away, and shut it off or recover it before you start.
 
 hazard no-air "Lack of air"

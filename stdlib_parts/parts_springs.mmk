@@ -44,11 +44,18 @@ kind spring-barrel "wound spring in a barrel" is part
   fit        out -> in by hand takes 20 s
   hazard     spring-force until let-down on touch
 
+# Bolted off as a whole it hurts nobody: its spring is a part of its own, `in` the starter.
 kind recoil-starter "recoil starter" is part
   states     in, out
+  remove     in -> out by hand takes 10 s
+  fit        out -> in by hand takes 10 s
+  warning: The spring in it flies out when its reel is lifted. Let the spring down before that.
+
+kind recoil-spring "recoil spring" is part
+  states     in, out
   also       wound, run-out
-  let-down   wound -> run-out by hand from outside takes 30 s
-  wind-up    run-out -> wound by hand from outside takes 30 s
+  let-down   wound -> run-out by hand takes 30 s
+  wind-up    run-out -> wound by hand takes 30 s
   remove     in -> out by hand takes 10 s
   fit        out -> in by hand takes 10 s
   hazard     flying-parts until run-out on touch

@@ -161,6 +161,29 @@ bool is_met_by_hand(const Item& danger) {
     return danger.role == Role::part || (danger.role == Role::energy && danger.carrier.known());
 }
 
+bool frees(const Model& model, ItemId item, ItemId part) {
+    const Item& worked = model.item(item);
+    const auto& parts = worked.touches;
+    const bool held_to_it =
+        worked.role != Role::connector && parts.size() > 1 && parts.back() == part;
+    return part.known() && (item == part || (!held_to_it && std::find(parts.begin(), parts.end(),
+                                                                      part) != parts.end()));
+}
+
+bool is_needed_for_safety(const Model& model, ItemId item, ItemId danger, const HazardUse& use) {
+    const Kind& kind = model.kind_of(danger);
+    const auto leads_there = [&](const std::string& name) {
+        return std::any_of(kind.verbs.begin(), kind.verbs.end(), [&](const model::Verb& verb) {
+            const StateSet set = model::states_of_set(kind, kind.set_of[verb.to]);
+            return verb.name == name && (use.safe & set) != 0;
+        });
+    };
+    const auto& needs = model.item(danger).needs;
+    return std::any_of(needs.begin(), needs.end(), [&](const model::Need& need) {
+        return need.condition.item.item == item && leads_there(need.verb);
+    });
+}
+
 std::vector<ItemId> holders_of(const Bench& bench, ItemId part) {
     std::vector<ItemId> holders = bench.model->item(part).ties;
     std::erase_if(holders, [&](ItemId tie) {
@@ -223,7 +246,8 @@ std::optional<Exposure> exposure(const Bench& bench, const State& before, const 
     const bool from_outside = model.kind_of(act.item).verbs[act.verb].from_outside;
     for (const ItemId id : asked_for(bench, act, dangers)) {
         const Kind& kind = model.kind_of(id);
-        const bool far = !touches(bench, act, id) && !touches(bench, act, model.item(id).carrier);
+        const bool frees_carrier = frees(model, act.item, model.item(id).carrier);
+        const bool far = !touches(bench, act, id) && !frees_carrier;
         if (far && !met_on_reach(kind))
             continue;
         for (std::size_t use = 0; use < kind.hazards.size(); ++use) {
@@ -242,9 +266,9 @@ std::optional<Exposure> exposure(const Bench& bench, const State& before, const 
                 if (open.known())
                     return Exposure{id, use, open, {}};
             }
-            const ItemId carrier = model.item(id).carrier;
-            const bool near_it = touches(bench, act, id) ||
-                                 (touches(bench, act, carrier) && reachable(bench, before, id));
+            const bool near_it =
+                (touches(bench, act, id) || (frees_carrier && reachable(bench, before, id))) &&
+                !is_needed_for_safety(model, act.item, id, hazard);
             if (act.item == id || (is_met_by_hand(model.item(id)) && !from_outside && near_it))
                 return Exposure{id, use, id, {}};
         }

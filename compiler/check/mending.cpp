@@ -411,6 +411,18 @@ Span place_of(const Walk& walk, std::size_t at) {
                                                                 : action->head;
 }
 
+std::optional<Edit> reworded(const Walk& walk, const model::Action& action, const std::string& from,
+                             const std::string& to) {
+    const Span line = action.line;
+    const std::string text =
+        walk.sources.file(line.file).text.substr(line.begin, line.end - line.begin);
+    const std::size_t at = text.rfind(from);
+    if (at == std::string::npos)
+        return std::nullopt;
+    const auto begin = line.begin + static_cast<std::uint32_t>(at);
+    return Edit{{line.file, begin, begin + static_cast<std::uint32_t>(from.size())}, to};
+}
+
 Diagnostic finding_at(const Walk& walk, std::size_t at, std::string message) {
     Diagnostic finding;
     finding.message = std::move(message);

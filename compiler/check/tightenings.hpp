@@ -10,6 +10,10 @@ namespace matchmark::check {
 // Does the event bring the item back to how it holds in the whole device?
 bool makes_fast(const Walk& walk, const Event& event);
 
+// Does the line say another torque than the device? What is rounded is the same. `other-torque`
+// tells it, and until it is settled nothing else is said of the line's torque.
+bool in_dispute(const Walk& walk, const Event& event);
+
 struct TorqueUse {
     model::Quantity torque;
     std::size_t first_event = 0;

@@ -2,6 +2,7 @@
 #include "check/torques.hpp"
 
 #include "check/mending.hpp"
+#include "check/tightenings.hpp"
 #include "model/bolting.hpp"
 
 #include <cmath>
@@ -13,7 +14,7 @@ std::vector<StatedTorque> stated_torques(const Walk& walk) {
     std::vector<StatedTorque> all;
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
         const Event& event = walk.events[at];
-        if (!event.act)
+        if (!event.act || in_dispute(walk, event))
             continue;
         const auto& torque = walk.action(event)->tightening->torque;
         const model::Item& item = walk.model.item(event.act->item);
@@ -23,6 +24,14 @@ std::vector<StatedTorque> stated_torques(const Walk& walk) {
         all.push_back({at, event.act->item, *torque, thread, model::grade_of(walk.model, item)});
     }
     return all;
+}
+
+std::optional<double> breaks_at(const StatedTorque& stated) {
+    if (stated.grade != nullptr)
+        return model::breaking_torque(*stated.thread, *stated.grade);
+    if (stated.thread->breaks_at)
+        return stated.thread->breaks_at->base;
+    return std::nullopt;
 }
 
 std::string what_bears(const Walk& walk, const StatedTorque& stated) {

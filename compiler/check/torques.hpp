@@ -15,8 +15,12 @@ struct StatedTorque {
     const model::Grade* grade = nullptr; // null: none is named, and none is usual
 };
 
-// In the order of the work; of fasteners whose thread is known.
+// In the order of the work; of fasteners whose thread is known, and of lines that say no other
+// torque than the device.
 std::vector<StatedTorque> stated_torques(const Walk& walk);
+
+// In N.m; nothing when it is not known.
+std::optional<double> breaks_at(const StatedTorque& stated);
 
 // Thread, grade, and whether the grade is taken because none is named: "thread M6 in class-8.8",
 // "thread M6 in class-8.8 (taken as that, since no grade is named)".

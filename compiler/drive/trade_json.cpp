@@ -165,6 +165,7 @@ std::string as_json(const model::Model& model, const model::Hazard& hazard) {
     object["sign"] = text_or_null(hazard.sign);
     object["wear"] = hazard.wear;
     object["order"] = hazard.order;
+    object["lit_by"] = hazard.lit_by;
     object["messages"] = Json::array();
     for (const model::Prose& message : hazard.messages) {
         Json entry;

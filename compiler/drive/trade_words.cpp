@@ -312,6 +312,7 @@ Page describe(const model::Model& model, const model::Hazard& hazard) {
         wear.push_back(title_of(model.gear, gear));
     row(page, "wear", joined(wear, ", "));
     row(page, "order", joined(hazard.order, ", "));
+    row(page, "lit by", joined(hazard.lit_by, ", "));
     append_messages(page, hazard.messages);
     row(page, "of kinds", joined(kinds_with(model, hazard), ", "));
     return page;

@@ -55,8 +55,8 @@ void settle_covered_with(Model& model) {
     for (std::uint32_t i = 0; i < model.items.size(); ++i) {
         const Item& item = model.item(ItemId{i});
         const Kind& kind = model.kind(item.kind);
-        const bool dangerous = !kind.hazards.empty() &&
-                               (item.role == Role::part || item.role == Role::energy);
+        const bool dangerous =
+            !kind.hazards.empty() && (item.role == Role::part || item.role == Role::energy);
         if ((dangerous || stays_where_laid(item, kind)) && untold(i))
             cover_with_carrier(model, ItemId{i});
     }

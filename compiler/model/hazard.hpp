@@ -39,9 +39,10 @@ struct Gear {
 struct Hazard {
     std::string name;
     std::string title;
-    std::string sign;               // may be empty
-    std::vector<std::string> wear;  // names of gear
-    std::vector<std::string> order; // verbs that make safe, whatever the kind, in this order
+    std::string sign;                // may be empty
+    std::vector<std::string> wear;   // names of gear
+    std::vector<std::string> order;  // verbs that make safe, whatever the kind, in this order
+    std::vector<std::string> lit_by; // names of hazards: what has one of these sets it on fire
     std::vector<Prose> messages;
     Span span;
 };

@@ -128,7 +128,8 @@ void add_kind_details(Bodies& bodies) {
          row<g::waste>(K::waste),
          row<g::licensed>(K::licensed)});
     add(bodies, {Body::hazard},
-        {row<g::sign_of>(K::sign_of), row<g::wear>(K::wear), row<g::order>(K::order)});
+        {row<g::sign_of>(K::sign_of), row<g::wear>(K::wear), row<g::order>(K::order),
+         row<g::lit_by>(K::lit_by)});
 }
 
 void add_trade_details(Bodies& bodies) {

@@ -104,11 +104,28 @@ bool read_option(ActionPlace& place, Reader& reader, Action& action) {
     return true;
 }
 
+std::optional<model::GuideId> known_guide(Context& context, Reader& reader) {
+    const auto name = reader.take_name();
+    if (!name)
+        return std::nullopt;
+    const auto guide = context.guides.find(context.sources.slice(*name));
+    if (!guide) {
+        report_unknown(context, "unknown-guide", *name, "guide",
+                       known_names(context, context.guides));
+        return std::nullopt;
+    }
+    return model::GuideId{guide->index};
+}
+
 // The rest of the line after `else`: kept as written; its spares count as used.
 void read_otherwise(ActionPlace& place, Reader& reader, Action& action) {
     model::Otherwise& otherwise = action.otherwise.edit();
     const Span start = reader.here();
     Span end = start;
+    if (reader.take_word("do")) {
+        known_guide(place.context, reader);
+        end = reader.last();
+    }
     while (!reader.at_end()) {
         if (reader.take_word("with")) {
             const auto found = read_resources(place, reader);
@@ -168,17 +185,10 @@ bool find_verbs(Context& context, Action& action, Span where) {
 }
 
 bool read_do(Context& context, Reader& reader, Action& action) {
-    const auto name = reader.take_name();
-    if (!name)
-        return false;
-    const auto guide = context.guides.find(context.sources.slice(*name));
-    if (!guide) {
-        report_unknown(context, "unknown-guide", *name, "guide",
-                       known_names(context, context.guides));
-        return false;
-    }
-    action.guide = model::GuideId{guide->index};
-    return true;
+    const auto guide = known_guide(context, reader);
+    if (guide)
+        action.guide = *guide;
+    return guide.has_value();
 }
 
 void read_measured(ActionPlace& place, Reader& reader, Action& action) {

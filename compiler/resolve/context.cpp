@@ -38,8 +38,24 @@ std::string folded(std::string_view name) {
     return {reinterpret_cast<const char*>(mapped), static_cast<std::size_t>(size)}; // NOLINT
 }
 
+// Is any word of a name of several another one than its like: `ball-joint` for `banjo-joint`?
+bool has_another_word(std::string_view word, std::string_view near) {
+    while (true) {
+        const std::size_t word_end = word.find('-');
+        const std::size_t near_end = near.find('-');
+        const std::string_view own = word.substr(0, word_end);
+        const std::string_view other = near.substr(0, near_end);
+        if (own != other && nearest_among(own, {other}).empty())
+            return true;
+        if (word_end == std::string_view::npos || near_end == std::string_view::npos)
+            return false;
+        word.remove_prefix(word_end + 1);
+        near.remove_prefix(near_end + 1);
+    }
+}
+
 // A guess that a person should look at: it changes a number (`driver-11` is no slip for
-// `driver-10`), or most of a short word.
+// `driver-10`), most of a short word, or a whole word.
 bool is_bold(std::string_view word, std::string_view near) {
     const auto digits = [](std::string_view text) {
         std::string found;
@@ -47,7 +63,10 @@ bool is_bold(std::string_view word, std::string_view near) {
                      [](char c) { return c >= '0' && c <= '9'; });
         return found;
     };
-    return word.size() < 3 || digits(word) != digits(near);
+    const bool as_many =
+        std::count(word.begin(), word.end(), '-') == std::count(near.begin(), near.end(), '-');
+    return word.size() < 3 || digits(word) != digits(near) ||
+           (as_many && has_another_word(word, near));
 }
 
 // What to do about a name that nothing known is spelled like. `{}` is that name.

@@ -284,6 +284,22 @@ void resolve_hazard(Context& context, const Declaration& declaration) {
     }
 }
 
+// Once all hazards are known, for they name each other.
+void resolve_what_lights(Context& context, const Declaration& declaration) {
+    Reader head{context.sources, *declaration.file, declaration.line()};
+    const auto id = context.hazards.find(head.next_text());
+    each_detail(context, declaration, [&](const Line& line, Reader& reader) {
+        if (line.keyword != Keyword::lit_by || !id)
+            return;
+        do {
+            const std::string name =
+                known_name(context, reader, context.hazards, "unknown-hazard", "hazard");
+            if (!name.empty())
+                context.model.hazards.edit(id->index).lit_by.push_back(name);
+        } while (reader.take_comma());
+    });
+}
+
 struct Resolving {
     Keyword keyword;
     void (*resolve)(Context&, const Declaration&);
@@ -304,6 +320,7 @@ void resolve_trade(Context& context, const std::vector<Declaration>& all) {
         {Keyword::sign, resolve_sign},
         {Keyword::gear, resolve_gear},
         {Keyword::hazard, resolve_hazard},
+        {Keyword::hazard, resolve_what_lights},
     });
     for (const Resolving& one : order) {
         for (const Declaration& declaration : all) {

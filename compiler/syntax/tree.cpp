@@ -140,6 +140,7 @@ constexpr auto spellings = std::to_array<Spelled>({
     {Keyword::outline, "outline"},
     {Keyword::wear, "wear"},
     {Keyword::order, "order"},
+    {Keyword::lit_by, "lit by"},
     {Keyword::goal, "goal"},
     {Keyword::for_reader, "for"},
     {Keyword::before, "before"},

@@ -160,6 +160,7 @@ enum class Keyword : std::uint8_t {
     outline,
     wear,
     order,
+    lit_by,
     // details of guides, steps and tests
     goal,
     for_reader,

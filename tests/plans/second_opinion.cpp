@@ -4,7 +4,7 @@
 
 #include "model/driven.hpp"
 #include "model/passing_on.hpp"
-#include "plans/formula.hpp"
+#include "plans/asking.hpp"
 #include "plans/solver.hpp"
 
 #include <algorithm>
@@ -22,59 +22,6 @@ using model::ItemId;
 using model::Kind;
 using model::Role;
 using model::StateSet;
-
-namespace {
-
-bool among(const std::vector<ItemId>& list, ItemId id) {
-    return std::find(list.begin(), list.end(), id) != list.end();
-}
-
-class Asking {
-public:
-    explicit Asking(Formula& formula) : formula_(formula), model_(formula.model) {}
-
-    // All that the deed asks for.
-    std::string of(std::size_t deed);
-
-private:
-    struct Subject {
-        const Deed& deed;
-        Moment now;
-        ItemId id;
-        const Item& item;
-        const Kind& kind;
-        const model::Verb& verb;
-        bool goes_out = false;            // a part leaves its place
-        std::vector<ItemId> could_move{}; // the part, with all that it could carry
-    };
-    [[nodiscard]] bool changes(const Subject& it, StateSet states) const {
-        return it.deed.set == 0 && contains(states, it.deed.from) != contains(states, it.deed.to);
-    }
-    [[nodiscard]] bool makes_safe(const Subject& it, StateSet safe) const;
-    std::string in_reach(const Subject& it);
-    std::string needs(const Subject& it);
-    std::string driven(const Subject& it);
-    std::string dead(const Subject& it);
-    std::string cut(const Subject& it);
-    std::string off(const Subject& it);
-    std::string loose(const Subject& it);
-    std::string no_danger(const Subject& it);
-    std::string meets(const Subject& it, ItemId danger, const model::HazardUse& use);
-    std::string begins_with_safety(const Subject& it, ItemId danger, const model::HazardUse& use);
-    std::string cuts_the_feed(const Subject& it, ItemId danger, const model::HazardUse& use);
-
-    Formula& formula_;
-    const model::Model& model_;
-};
-
-bool Asking::makes_safe(const Subject& it, StateSet safe) const {
-    for (std::size_t i = 0; i < it.kind.states.size(); ++i) {
-        const auto s = static_cast<model::StateId>(i);
-        if (contains(safe, s) && it.kind.set_of[s] == it.deed.set)
-            return true;
-    }
-    return false;
-}
 
 std::string Asking::in_reach(const Subject& it) {
     if (it.verb.from_outside)
@@ -141,6 +88,8 @@ std::string Asking::cut(const Subject& it) {
     }
     return all_of(all);
 }
+
+namespace {
 
 bool timed(const Kind& kind, unsigned set) {
     return std::any_of(kind.verbs.begin(), kind.verbs.end(), [&](const model::Verb& verb) {
@@ -210,6 +159,8 @@ std::vector<bool> may_come(const bench::Bench& on, const Item& source) {
     }
     return comes;
 }
+
+} // namespace
 
 // What a supply would take back waits for the supply, on whatever way it may come.
 std::string Asking::off(const Subject& it) {
@@ -328,98 +279,6 @@ std::string Asking::loose(const Subject& it) {
     return all_of(all);
 }
 
-// How the deed would meet the danger while it is not safe.
-std::string Asking::meets(const Subject& it, ItemId danger, const model::HazardUse& use) {
-    const Item& item = model_.item(danger);
-    const Kind& kind = model_.kind(item.kind);
-    const bool outside = std::any_of(kind.verbs.begin(), kind.verbs.end(),
-                                     [](const auto& verb) { return verb.from_outside; });
-    const auto touches = [&](ItemId part) {
-        return part.known() && (part == it.id || among(it.item.touches, part));
-    };
-    std::vector<std::string> ways;
-    const bool in_a_part = item.role == Role::energy && item.carrier.known();
-    if (item.role != Role::part && !in_a_part) {
-        ways.emplace_back(it.id == danger ? "true" : "false");
-    } else {
-        ways.emplace_back(touches(danger) ? "true" : "false");
-        if (touches(item.carrier))
-            ways.push_back(formula_.reachable(danger, it.now));
-    }
-    if (use.on_reach) {
-        const bench::State start = bench::assembled(formula_.bench);
-        const Moment after{it.now.deed, true, false};
-        std::vector<std::string> open;
-        for (const ItemId part : item.feeds.empty() ? std::vector<ItemId>{danger} : item.feeds) {
-            if (!formula_.bench.exists(part) || bench::reachable(formula_.bench, start, part))
-                continue;
-            for (const Moment when : {it.now, after})
-                open.push_back(
-                    all_of({formula_.present(part, when), formula_.reachable(part, when)}));
-        }
-        ways.push_back(all_of({outside ? std::string("true") : formula_.reachable(danger, it.now),
-                               any_of(open), no(begins_with_safety(it, danger, use))}));
-    }
-    return any_of(ways);
-}
-
-// Of several parts that lie open and are made safe by hand beside them, one has to be the first.
-std::string Asking::begins_with_safety(const Subject& it, ItemId danger,
-                                       const model::HazardUse& use) {
-    const Kind& kind = model_.kind_of(danger);
-    const bool from_afar = std::any_of(kind.verbs.begin(), kind.verbs.end(), [&](const auto& verb) {
-        return verb.from_outside && contains(use.safe, verb.to);
-    });
-    const bool leads_to_safety =
-        std::any_of(it.kind.hazards.begin(), it.kind.hazards.end(),
-                    [&](const auto& own) { return makes_safe(it, own.safe); });
-    if (it.id == danger || kind.role != Role::part || from_afar || !leads_to_safety)
-        return "false";
-    std::vector<std::string> dangerous;
-    for (const model::HazardUse& own : it.kind.hazards)
-        dangerous.push_back(no(formula_.safe(it.id, own.safe, it.now)));
-    return any_of(dangerous);
-}
-
-// The plug of a cell inside is parted before what the cell charges is made safe, unless that can be
-// done under power.
-std::string Asking::cuts_the_feed(const Subject& it, ItemId danger, const model::HazardUse& use) {
-    const Kind& kind = model_.kind_of(danger);
-    const bool under_power =
-        std::any_of(kind.verbs.begin(), kind.verbs.end(), [&](const auto& verb) {
-            return verb.safe_when_live && contains(use.safe, verb.to);
-        });
-    if (it.item.role != Role::connector || contains(it.kind.binds, it.deed.to) || under_power)
-        return "false";
-    for (std::uint32_t s = 0; s < model_.items.size(); ++s) {
-        const Item& source = model_.items[s];
-        if (cut_outside(model_.kind(source.kind)) || !formula_.bench.exists(ItemId{s}))
-            continue;
-        const bool on_all = among(source.through, it.id);
-        for (ItemId at = danger; at.known(); at = model_.item(at).carrier) {
-            if (among(source.feeds, at) && (on_all || model::is_on_its_line(source, it.id, at)))
-                return formula_.live(ItemId{s}, it.now);
-        }
-    }
-    return "false";
-}
-
-std::string Asking::no_danger(const Subject& it) {
-    std::vector<std::string> all;
-    for (std::uint32_t i = 0; i < model_.items.size(); ++i) {
-        const ItemId danger{i};
-        if (!formula_.bench.exists(danger))
-            continue;
-        for (const model::HazardUse& use : model_.kind_of(danger).hazards) {
-            if (it.id == danger && makes_safe(it, use.safe))
-                continue;
-            all.push_back(any_of({formula_.safe(danger, use.safe, it.now),
-                                  no(meets(it, danger, use)), cuts_the_feed(it, danger, use)}));
-        }
-    }
-    return all_of(all);
-}
-
 std::string Asking::of(std::size_t number) {
     const Deed& deed = formula_.deeds[number];
     const ItemId id = formula_.things[deed.thing].item;
@@ -443,8 +302,6 @@ std::string Asking::of(std::size_t number) {
     return all_of({at_first ? std::string("true") : any_of(came), in_reach(it), needs(it), dead(it),
                    loose(it), no_danger(it)});
 }
-
-} // namespace
 
 std::string formula_of(const bench::Bench& bench, const plan::WayInGoal& goal) {
     Formula formula(bench);

@@ -140,7 +140,7 @@ private:
     }
 
     void add_kinds() {
-        model.hazards.edit().push_back({"fire", "Lithium cell", {}, {}, {}, {}, {}});
+        model.hazards.edit().push_back({"fire", "Lithium cell", {}, {}, {}, {}, {}, {}});
         model.hazards.edit(0).messages.push_back(prose(ProseKind::danger, "A bent cell burns."));
         add_kind("shell", Role::part, {"in", "out"}, {});
         add_kind("cover", Role::part, {"shut", "open", "off"},

@@ -1,4 +1,4 @@
-// A limit on a line that lets through more than the kind's own does.
+// A limit on a line that lets through more than the kind or the book does.
 #include "check/troubles.hpp"
 
 #include "model/spelling.hpp"
@@ -25,24 +25,40 @@ bool laxer(const Limit& stated, const Limit& kind) {
 
 // The limit alone where the line has it in the usual words; else the line written anew.
 Edit with_limit(const Walk& walk, const model::Action& action, const Limit& limit) {
-    const Span line = action.line;
-    const std::string text =
-        walk.sources.file(line.file).text.substr(line.begin, line.end - line.begin);
-    const std::string stated = to_text(*action.limit);
-    const std::size_t at = text.rfind(stated);
-    if (at != std::string::npos) {
-        const auto begin = line.begin + static_cast<std::uint32_t>(at);
-        const auto end = begin + static_cast<std::uint32_t>(stated.size());
-        return {{line.file, begin, end}, to_text(limit)};
-    }
+    if (auto edit = reworded(walk, action, to_text(*action.limit), to_text(limit)))
+        return *edit;
     model::Action mended = action;
     mended.limit = limit;
-    return {line, model::as_source(walk.model, walk.procedure.resources, mended)};
+    return {action.line, model::as_source(walk.model, walk.procedure.resources, mended)};
+}
+
+// A wear limit, measured on a line that passes more than the book does.
+void find_lax_wear(const Walk& walk, std::size_t at, const model::Action& action,
+                   std::vector<Diagnostic>& findings) {
+    const model::Item& item = walk.model.item(action.targets.front().ref.item);
+    for (const model::WearLimit& book : item.limits) {
+        if (book.name != *action.aspect || !laxer(*action.limit, book.limit))
+            continue;
+        Diagnostic finding =
+            finding_at(walk, at,
+                       fmt::format("`{}` is too lax for {}", to_text(*action.limit),
+                                   model::with_kind(walk.model, action.targets.front().ref.item)));
+        finding.label = fmt::format("the book asks {}", to_text(book.limit));
+        finding.why = "what is worn out would pass";
+        finding.related.push_back({book.span, "the limit"});
+        finding.help = fmt::format("write `{}`, or leave the limit out", to_text(book.limit));
+        finding.edits = {with_limit(walk, action, book.limit)};
+        findings.push_back(std::move(finding));
+    }
 }
 
 void find_lax_limit(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
         const Event& event = walk.events[at];
+        const model::Action* measuring = walk.action(event);
+        if (measuring != nullptr && measuring->sort == model::ActionSort::measure &&
+            measuring->limit && !measuring->targets.empty())
+            find_lax_wear(walk, at, *measuring, findings);
         if (!event.act)
             continue;
         const model::Action& action = *walk.action(event);
@@ -67,7 +83,7 @@ void find_lax_limit(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule lax_limit;
 const Rule lax_limit{"lax-limit", "hazard", Severity::error,
-                     "a limit on a line that lets through more than the kind's own",
+                     "a limit on a line that lets through more than the kind or the book does",
                      find_lax_limit};
 
 } // namespace matchmark::check::rules

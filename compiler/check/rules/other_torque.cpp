@@ -1,26 +1,32 @@
 // A guide's torque that is not the one that the device declares for the same fastener.
 #include "check/tightenings.hpp"
+#include "check/torques.hpp"
 #include "check/troubles.hpp"
 
-#include <cmath>
+#include "model/bolting.hpp"
+
 #include <fmt/core.h>
 
 namespace matchmark::check::rules {
 
 namespace {
 
-// A torque worked out from a preload, or brought over from pounds, is rounded: our own rule.
-constexpr double rounded = 0.05;
+// Past what the thread bears, it is a slip of the line: the device's is taken.
+bool shears(const Walk& walk, const model::Item& item, const model::Quantity& torque) {
+    const model::Thread* thread = model::thread_of(walk.model, item);
+    if (thread == nullptr)
+        return false;
+    const auto breaking = breaks_at({0, {}, torque, thread, model::grade_of(walk.model, item)});
+    return breaking && torque.base > *breaking;
+}
 
 void find_other_torque(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
-        if (!makes_fast(walk, walk.events[at]))
+        if (!in_dispute(walk, walk.events[at]))
             continue;
         const model::Item& item = walk.model.item(walk.events[at].act->item);
         const auto& said = walk.action(walk.events[at])->tightening->torque;
         const auto& declared = item.tightening->torque;
-        if (!said || !declared || std::abs(said->base - declared->base) <= rounded * declared->base)
-            continue;
         Diagnostic finding = finding_at(walk, at,
                                         fmt::format("{} tightened to {}, and the device says {}",
                                                     item_is(walk, walk.events[at].act->item),
@@ -31,6 +37,14 @@ void find_other_torque(const Walk& walk, std::vector<Diagnostic>& findings) {
         finding.help = fmt::format("leave `to {}` out, and the device's torque is taken; or mend "
                                    "the device",
                                    to_text(*said));
+        if (shears(walk, item, *said)) {
+            finding.label = "shears here";
+            finding.why = "it is past what the thread bears";
+            finding.help = fmt::format("write `to {}`", to_text(*declared));
+            if (const auto edit = reworded(walk, *walk.action(walk.events[at]), to_text(*said),
+                                           to_text(*declared)))
+                finding.edits = {*edit};
+        }
         findings.push_back(std::move(finding));
     }
 }

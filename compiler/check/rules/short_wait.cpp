@@ -11,9 +11,8 @@ namespace {
 constexpr double far_less = 0.5;
 
 bool makes_safe(const model::Kind& kind, const model::Verb& verb) {
-    return std::any_of(kind.hazards.begin(), kind.hazards.end(), [&](const auto& hazard) {
-        return model::contains(hazard.safe, verb.to);
-    });
+    return std::any_of(kind.hazards.begin(), kind.hazards.end(),
+                       [&](const auto& hazard) { return model::contains(hazard.safe, verb.to); });
 }
 
 // Nothing when the line gives no time, or time enough; or when what is measured decides.

@@ -11,14 +11,6 @@ namespace matchmark::check::rules {
 
 namespace {
 
-std::optional<double> breaks_at(const StatedTorque& stated) {
-    if (stated.grade != nullptr)
-        return model::breaking_torque(*stated.thread, *stated.grade);
-    if (stated.thread->breaks_at)
-        return stated.thread->breaks_at->base;
-    return std::nullopt;
-}
-
 // Of a fastener that this guide leaves alone: the next one will not.
 void find_declared(const Walk& walk, const std::vector<StatedTorque>& used,
                    std::vector<Diagnostic>& findings) {

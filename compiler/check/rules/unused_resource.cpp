@@ -1,4 +1,5 @@
 // A tool or supply on the list that the guide never uses.
+#include "check/tightenings.hpp"
 #include "check/troubles.hpp"
 
 #include "model/fitting.hpp"
@@ -37,6 +38,15 @@ void add_missing(const Walk& walk, const std::vector<bench::Act>& acts,
     }
 }
 
+// Where a line says another torque than the device, the tool for the device's is not laid out for
+// nothing.
+void add_for_disputes(const Walk& walk, std::set<std::uint32_t>& used) {
+    for (const Event& event : walk.events) {
+        if (in_dispute(walk, event))
+            add_torque_tools(walk, *walk.model.item(event.act->item).tightening->torque, used);
+    }
+}
+
 void add_all_missing(const Walk& walk, std::set<std::uint32_t>& used) {
     for (const Trouble& trouble : walk.troubles)
         add_missing(walk, trouble.missing, used);
@@ -47,6 +57,7 @@ void add_all_missing(const Walk& walk, std::set<std::uint32_t>& used) {
 void find_unused_resource(const Walk& walk, std::vector<Diagnostic>& findings) {
     auto ids = used_resources(walk);
     add_all_missing(walk, ids);
+    add_for_disputes(walk, ids);
     std::set<double> torques;
     for (const model::Step& step : walk.procedure.steps) { // of all variants, not of this alone
         for (const model::Action& action : step.actions) {

@@ -1,4 +1,4 @@
-// A part renewed by what is bought for another.
+// What is renewed with what is bought for another.
 #include "check/troubles.hpp"
 
 #include <fmt/core.h>
@@ -28,10 +28,42 @@ std::string what_it_is(const Walk& walk, const Resource& resource, ItemId item) 
     return "is for " + model::list(served(walk, resource));
 }
 
+// A new seal, a fluid, a screw: what the list has for others alone does not renew it.
+void find_laid_with_another(const Walk& walk, std::size_t at, const model::Action& action,
+                            std::vector<Diagnostic>& findings) {
+    const auto for_another = [&](model::ResourceId id) {
+        const Resource& resource = walk.procedure.resources[id.value];
+        return resource.sort != ResourceSort::tool && !resource.for_items.empty() &&
+               std::none_of(action.targets.begin(), action.targets.end(), [&](const auto& target) {
+                   return among(resource.for_items, target.ref.item);
+               });
+    };
+    const auto found = std::find_if(action.with.begin(), action.with.end(), for_another);
+    if (found == action.with.end() || action.derived ||
+        walk.events[at].act->item != action.targets.front().ref.item)
+        return;
+    const Resource& resource = walk.procedure.resources[found->value];
+    const ItemId item = walk.events[at].act->item;
+    Diagnostic finding = finding_at(walk, at,
+                                    fmt::format("`{}` goes to {}, and is for {}", resource.name,
+                                                model::with_kind(walk.model, item),
+                                                model::list(served(walk, resource))));
+    finding.label = "not what is for it";
+    finding.why = "whoever buys by the list lays the wrong one";
+    finding.related.push_back({resource.span, "listed here"});
+    finding.help = fmt::format("name what is for {}, or name it too on the list, after `for`",
+                               model::quoted(walk.model, item));
+    findings.push_back(std::move(finding));
+}
+
 void find_wrong_spare(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
         const model::Action* action = walk.action(walk.events[at]);
-        if (action == nullptr || action->sort != model::ActionSort::replace || action->with.empty())
+        if (action == nullptr || action->with.empty())
+            continue;
+        if (walk.events[at].act && action->sort == model::ActionSort::verb)
+            find_laid_with_another(walk, at, *action, findings);
+        if (action->sort != model::ActionSort::replace)
             continue;
         const Resource& resource = walk.procedure.resources[action->with.front().value];
         for (const model::Target& target : action->targets) {
@@ -56,7 +88,7 @@ void find_wrong_spare(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule wrong_spare;
 const Rule wrong_spare{"wrong-spare", "goal", Severity::error,
-                       "a part replaced with what is listed for another, or is no spare",
+                       "a part or fluid renewed with what is listed for another, or is no spare",
                        find_wrong_spare};
 
 } // namespace matchmark::check::rules

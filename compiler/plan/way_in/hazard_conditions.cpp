@@ -43,9 +43,12 @@ void Conditions::add_touched_hazards(const Task& task, std::vector<NodeIndex>& a
     };
     for (const ItemId danger : dangers_) {
         const Item& item = model_.item(danger);
-        const bool near_it = works_on(danger) || (item.reach.empty() && works_on(item.carrier));
-        const bool met = id == danger || (bench::is_met_by_hand(item) && near_it);
+        const bool near_it = works_on(danger) || (item.reach.empty() && !from_outside &&
+                                                  bench::frees(model_, id, item.carrier));
         for (const model::HazardUse& use : model_.kind(item.kind).hazards) {
+            const bool met =
+                id == danger || (bench::is_met_by_hand(item) && near_it &&
+                                 !bench::is_needed_for_safety(model_, id, danger, use));
             const bool cuts = model_.item(id).role == Role::connector &&
                               model_.kind_of(id).set_of[task.to] == 0 &&
                               bench::inner_source(bench_, id, danger).known() &&

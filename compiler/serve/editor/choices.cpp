@@ -167,6 +167,7 @@ bool Asked::offer_trade(Offers& offers, Keyword keyword) const {
         offer_entries(offers, model().gear, CompletionSort::value);
         return true;
     case Keyword::hazard_until:
+    case Keyword::lit_by:
         offer_entries(offers, model().hazards, CompletionSort::value);
         return true;
     case Keyword::size:

@@ -90,6 +90,7 @@ NameSort listed_in(Keyword keyword, Keyword owner) {
     case Keyword::needs:
         return owner == Keyword::kind ? NameSort::state : NameSort::item;
     case Keyword::hazard_until:
+    case Keyword::lit_by:
         return NameSort::hazard;
     case Keyword::order:
         return NameSort::verb;

@@ -112,7 +112,7 @@ put-back
 use "radiator.mmk"
 guide water-for-coolant "Take the lower hose off"
   for        competent
-  # warning 14-27 [other-fluid] another fluid
+  # warning 14-24 [other-fluid] another fluid
   supply     coolant-new "water from the tap", 1.2 l for coolant
   tool       blade-6 "slotted driver 6"
 

@@ -312,8 +312,7 @@ put-back
 
 step close "Put the lid on"
   fit        lid
-  # error 3-8 [other-torque] which of the two?
-  # error 3-8 [torque-too-high] shears here
+  # error 3-8 [other-torque] shears here
   fasten     lid-screws with driver-6 to 2.0 N.m
 
 --- undone-twice

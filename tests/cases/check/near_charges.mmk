@@ -38,6 +38,7 @@ work
 
 step renew "Take the new one"
   replace    first with first-new
+  dispose    first as electronic-waste
 
 put-back
   derived
@@ -67,6 +68,7 @@ work
 
 step renew "Take the new one"
   replace    first with first-new
+  dispose    first as electronic-waste
 
 put-back
   derived

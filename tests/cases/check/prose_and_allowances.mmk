@@ -117,8 +117,8 @@ step close "Put the lid on"
   fit        lid
   # warning 3-45 [unused-allowance] nothing here needs `no-torque` allowed; remove the comment
   # allow no-torque: this is for another rule
-  # warning 3-37 [unused-allowance] nothing here needs `torque-too-high` allowed; remove the comment
-  # allow torque-too-high: so is this
+  # warning 3-34 [unused-allowance] nothing here needs `other-torque` allowed; remove the comment
+  # allow other-torque: so is this
   fasten     lid-screws with driver-20
 
 --- allowed-with-a-reason
@@ -138,8 +138,7 @@ put-back
 
 step close "Put the lid on"
   fit        lid
-  # allow torque-too-high: class 12.9 screws, by the maker's sheet
-  # error 3-8 [other-torque] which of the two?
+  # allow other-torque: class 12.9 screws, by the maker's sheet
   fasten     lid-screws with driver-20 to 9 N.m
 
 --- allowed-without-a-reason
@@ -159,10 +158,9 @@ put-back
 
 step close "Put the lid on"
   fit        lid
-  # error 3-25 [unused-allowance] `torque-too-high` is allowed for no reason; write `# allow torque-too-high: ` and the reason
-  # allow torque-too-high
-  # error 3-8 [other-torque] which of the two?
-  # error 3-8 [torque-too-high] shears here
+  # error 3-22 [unused-allowance] `other-torque` is allowed for no reason; write `# allow other-torque: ` and the reason
+  # allow other-torque
+  # error 3-8 [other-torque] shears here
   fasten     lid-screws with driver-20 to 9 N.m
 
 --- allowed-under-a-wrong-name
@@ -182,10 +180,9 @@ put-back
 
 step close "Put the lid on"
   fit        lid
-  # warning 3-43 [unused-allowance] there is no rule `torque-to-high` to allow; write `torque-too-high`
-  # allow torque-to-high: class 12.9 screws
-  # error 3-8 [other-torque] which of the two?
-  # error 3-8 [torque-too-high] shears here
+  # warning 3-40 [unused-allowance] there is no rule `other-torqe` to allow; write `other-torque`
+  # allow other-torqe: class 12.9 screws
+  # error 3-8 [other-torque] shears here
   fasten     lid-screws with driver-20 to 9 N.m
 
 --- comment-that-only-starts-so

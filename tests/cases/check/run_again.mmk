@@ -315,24 +315,38 @@ step look "Look at the disc once more"
 test brakes-again "It brakes from walking pace"
   proves     brakes, caliper
 
+--- pump-set
+device pump-set "Motor pump"
+
+part battery "starter battery" kind lead-acid-battery
+  feeds      coil through battery-plug
+part engine "engine"
+part exhaust "exhaust" in engine kind exhaust
+part shield "heat shield"
+fastener shield-bolt "shield bolt" 2 x screw M6 x 12, hexagon-head 10
+  holds      shield to exhaust
+  torque     9 N.m
+part coil "ignition coil"
+connector battery-plug "battery plug" kind locking-tab-plug
+  joins      coil to engine
+function runs "The engine runs"
+  through    coil, engine, exhaust
+
 --- hot-on-the-derived-way-back
-use "motorcycle.mmk"
+use "pump-set.mmk"
 guide hot-on-the-derived-way-back "Renew the ignition coil"
   goal       replace coil with coil-new
   for        competent
   before     cool exhaust
-  before     cool disc
   spare      coil-new "ignition coil", 1, 40.00 EUR for coil
-  tool       spanner-13 "spanner 13"
-  tool       torque-wrench "torque wrench 20 N·m"
+  tool       spanner-10 "spanner 10"
+  tool       torque-wrench "torque wrench 9 N·m"
 
 take-apart
 
 step off "Take the coil out"
-  undo       seat-bolt
-  remove     seat
-  undo       exhaust-bolts
-  remove     exhaust
+  undo       shield-bolt
+  remove     shield
   disconnect battery-plug
   remove     coil
 
@@ -345,5 +359,5 @@ put-back
   # error 3-9 [hazard-not-cleared] works near it
   derived
 test runs "The engine runs"
-  when       seat out, exhaust-bolts tight
+  when       shield out
   proves     runs, coil

@@ -648,3 +648,57 @@ step look "Look at the heater"
 
 put-back
   derived
+
+--- hedge-saw
+device hedge-saw "Hedge saw"
+
+part engine "engine"
+part silencer "silencer" kind exhaust
+part tank "tank"
+fluid petrol "petrol" in tank 0.5 l kind fuel
+
+--- drained-beside-the-heat
+use "hedge-saw.mmk"
+guide drained-beside-the-heat "Take the tank off"
+  for        competent
+
+take-apart
+
+step tank "Take the tank off"
+  # warning 3-7 [lit-nearby] `silencer` can light it
+  drain      petrol
+  remove     tank
+
+put-back
+  derived
+
+--- cooled-after-the-drain
+use "hedge-saw.mmk"
+guide cooled-after-the-drain "Take the tank off"
+  for        competent
+
+take-apart
+
+step tank "Take the tank off"
+  # warning 3-7 [lit-nearby] `silencer` can light it
+  drain      petrol
+  cool       silencer
+  remove     tank
+
+put-back
+  derived
+
+--- drained-when-cold
+use "hedge-saw.mmk"
+guide drained-when-cold "Take the tank off"
+  for        competent
+
+take-apart
+
+step tank "Take the tank off"
+  cool       silencer
+  drain      petrol
+  remove     tank
+
+put-back
+  derived

@@ -38,7 +38,7 @@ TEST_CASE("no rule of a detail loops without reading") {
         g::p::analyze<g::form_of>() + g::p::analyze<g::bears_on>() + g::p::analyze<g::strength>() +
         g::p::analyze<g::class_of_tool>() + g::p::analyze<g::sign_of>() +
         g::p::analyze<g::number_of_sign>() + g::p::analyze<g::outline>() +
-        g::p::analyze<g::wear>() + g::p::analyze<g::order>();
+        g::p::analyze<g::wear>() + g::p::analyze<g::order>() + g::p::analyze<g::lit_by>();
     CHECK(problems == 0);
 }
 

@@ -82,7 +82,8 @@ TEST_CASE("details of signs, gear and hazards") {
                   {"  wear gloves, face-shield", "detail 1 wear: name gloves, comma, "
                                                  "name face-shield"},
                   {"  order isolate, discharge, prove",
-                   "detail 1 order: name isolate, comma, name discharge, comma, name prove"}});
+                   "detail 1 order: name isolate, comma, name discharge, comma, name prove"},
+                  {"  lit by fire, mains", "detail 1 lit by: name fire, comma, name mains"}});
 }
 
 TEST_CASE("what kinds and items say of wear, waiting and depth") {

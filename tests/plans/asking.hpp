@@ -1,0 +1,56 @@
+// What has to be so when an act is done, put together for z3 in the words of docs/semantics.md.
+#pragma once
+
+#include "plans/formula.hpp"
+
+#include <algorithm>
+#include <string>
+#include <vector>
+
+namespace matchmark::plans {
+
+inline bool among(const std::vector<model::ItemId>& list, model::ItemId id) {
+    return std::find(list.begin(), list.end(), id) != list.end();
+}
+
+class Asking {
+public:
+    explicit Asking(Formula& formula) : formula_(formula), model_(formula.model) {}
+
+    // All that the deed asks for.
+    std::string of(std::size_t deed);
+
+private:
+    struct Subject {
+        const Deed& deed;
+        Moment now;
+        model::ItemId id;
+        const model::Item& item;
+        const model::Kind& kind;
+        const model::Verb& verb;
+        bool goes_out = false;                   // a part leaves its place
+        std::vector<model::ItemId> could_move{}; // the part, with all that it could carry
+    };
+    [[nodiscard]] bool changes(const Subject& it, model::StateSet states) const {
+        return it.deed.set == 0 &&
+               model::contains(states, it.deed.from) != model::contains(states, it.deed.to);
+    }
+    [[nodiscard]] bool makes_safe(const Subject& it, model::StateSet safe) const;
+    std::string in_reach(const Subject& it);
+    std::string needs(const Subject& it);
+    std::string driven(const Subject& it);
+    std::string dead(const Subject& it);
+    std::string cut(const Subject& it);
+    std::string off(const Subject& it);
+    std::string loose(const Subject& it);
+    std::string no_danger(const Subject& it);
+    std::string meets(const Subject& it, model::ItemId danger, const model::HazardUse& use);
+    std::string begins_with_safety(const Subject& it, model::ItemId danger,
+                                   const model::HazardUse& use);
+    std::string cuts_the_feed(const Subject& it, model::ItemId danger, const model::HazardUse& use);
+
+    Formula& formula_;
+    const model::Model& model_;
+};
+
+} // namespace matchmark::plans

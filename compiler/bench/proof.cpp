@@ -67,6 +67,36 @@ bool runs_on(const model::Kind& kind) {
            (kind.may_end & model::states_of_set(kind, 0) & ~kind.present) == 0;
 }
 
+// What carries a part of the path and not all of them: the wheel, of a brake on its disc. A unit
+// that has the whole path in it may be tried on the bench.
+std::vector<ItemId> carriers_apart(const Model& model, const std::vector<ItemId>& path) {
+    const auto is_in = [&](ItemId part, ItemId carrier) {
+        for (ItemId at = part; at.known(); at = model.item(at).carrier) {
+            if (at == carrier)
+                return true;
+        }
+        return false;
+    };
+    std::vector<ItemId> carriers;
+    for (const ItemId part : path) {
+        if (model.item(part).role != model::Role::part)
+            continue;
+        for (ItemId at = model.item(part).carrier; at.known(); at = model.item(at).carrier) {
+            const bool apart = std::any_of(path.begin(), path.end(), [&](ItemId other) {
+                return model.item(other).role == model::Role::part && !is_in(other, at);
+            });
+            if (apart)
+                carriers.push_back(at);
+        }
+    }
+    return carriers;
+}
+
+// A plug or bleed screw that is `in` the part, and holds nothing.
+bool closes_its_carrier(const Model& model, ItemId id) {
+    return model.item(id).role == model::Role::fastener && model.item(id).touches.empty();
+}
+
 } // namespace
 
 bool proves_item(const Model& model, const model::Step& test, ItemId item) {
@@ -103,6 +133,8 @@ std::vector<ItemId> upholding(const Bench& bench, model::FunctionId function) {
         return items;
     }
     add_fasteners_of(path);
+    for (const ItemId carrier : carriers_apart(model, path))
+        add(carrier);
     for (const ItemId part : path) {
         for (const ItemId item : keeping_it_safe(model, part))
             add(item);
@@ -118,9 +150,13 @@ std::vector<ItemId> upholding(const Bench& bench, model::FunctionId function) {
         }
     }
     for (const ItemId part : vessels) {
-        for (const ItemId carried : model.item(part).carried) {
-            if (runs_on(model.kind_of(carried)))
-                add(carried);
+        const auto& carried = model.item(part).carried;
+        if (std::none_of(carried.begin(), carried.end(),
+                         [&](ItemId id) { return runs_on(model.kind_of(id)); }))
+            continue;
+        for (const ItemId id : carried) {
+            if (runs_on(model.kind_of(id)) || closes_its_carrier(model, id))
+                add(id);
         }
     }
     return items;

@@ -9,9 +9,10 @@ namespace matchmark::bench {
 // names nothing) as one of the guide's renewed parts?
 bool proves_item(const Model& model, const model::Step& test, ItemId item);
 
-// The items on the function's path, with the fasteners that hold two of its parts together and the
-// fluids that its parts run on; for a rating the fasteners that press its seals together: those
-// that hold the same parts to each other as a seal joins.
+// The items on the function's path, with the fasteners that hold two of its parts together, what
+// carries one of its parts and not all, the fluids that its parts run on, and the plugs of these;
+// for a rating the fasteners that press its seals together: those that hold the same parts to each
+// other as a seal joins.
 std::vector<ItemId> upholding(const Bench& bench, model::FunctionId function);
 
 // The items that must be back for the test to prove what it says: those named, and those on the

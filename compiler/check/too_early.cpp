@@ -70,52 +70,90 @@ bool on_for_a_test(const Walk& walk, std::size_t on, std::size_t until, model::I
     return false;
 }
 
-const LeftOff* left_off(const Walk& walk, model::ItemId item) {
-    const auto found =
-        std::find_if(walk.left_off.begin(), walk.left_off.end(), [&](const LeftOff& left) {
-            return !left.closed_in && left.items.size() == 1 && left.items.front() == item &&
-                   !left.acts.empty();
-        });
-    return found == walk.left_off.end() ? nullptr : &*found;
+bool all_on(const std::vector<bench::Act>& acts, model::ItemId item) {
+    return !acts.empty() && std::all_of(acts.begin(), acts.end(),
+                                        [&](const bench::Act& act) { return act.item == item; });
+}
+
+// Where the walk, having made the item safe, found it missing again.
+std::optional<TooEarly> missed_later(const Walk& walk, const Trouble& trouble, model::ItemId item) {
+    for (const LeftOff& left : walk.left_off) {
+        if (!left.closed_in && left.items.size() == 1 && left.items.front() == item &&
+            !left.acts.empty())
+            return TooEarly{{}, left.at, left.acts, &left, nullptr};
+    }
+    for (const Trouble& other : walk.troubles) {
+        if (other.event > trouble.event && std::holds_alternative<NotReady>(other.objection) &&
+            all_on(other.missing, item))
+            return TooEarly{{}, other.mend_at, other.missing, nullptr, &other};
+    }
+    return std::nullopt;
+}
+
+// Can the event be moved with its line, a line of the guide's own for this item alone?
+bool can_move(const Walk& walk, const Event& event) {
+    const model::Action* action = walk.action(event);
+    return action->targets.size() == 1 && !action->derived &&
+           action->line.file == walk.guide().file;
 }
 
 } // namespace
 
 std::optional<TooEarly> too_early(const Walk& walk, const Trouble& trouble) {
     const auto undone = undone_by(walk, trouble);
-    if (!undone)
-        return std::nullopt;
-    for (std::size_t at = trouble.event; at-- > 0;) {
+    std::optional<TooEarly> found;
+    model::ItemId moved;
+    for (std::size_t at = trouble.event; undone && at-- > 0;) {
         const Event& event = walk.events[at];
-        const model::Action* action = walk.action(event);
         if (walk.step(event).section != model::Section::put_back)
             return std::nullopt;
-        if (!event.act || !brings_back(walk, event.act->item, undone->item))
+        if (!event.act ||
+            (found ? event.act->item != moved : !brings_back(walk, event.act->item, undone->item)))
             continue;
-        const LeftOff* later = left_off(walk, event.act->item);
-        if (later == nullptr || !undone->stood_so(at) || action->targets.size() != 1 ||
-            action->derived || action->line.file != walk.guide().file ||
-            on_for_a_test(walk, at, trouble.event, event.act->item))
+        moved = event.act->item;
+        if (!found)
+            found = missed_later(walk, trouble, moved);
+        if (!found || !can_move(walk, event) || on_for_a_test(walk, at, trouble.event, moved))
             return std::nullopt;
-        return TooEarly{action->line, later};
+        found->lines.insert(found->lines.begin(), walk.action(event)->line);
+        // One act for each line: locked off and shut down comes back in two.
+        if (undone->stood_so(at))
+            return found->lines.size() == found->acts.size() ? found : std::nullopt;
     }
     return std::nullopt;
 }
 
 void move_down(const Walk& walk, const TooEarly& early, const char* label, Diagnostic& finding) {
     finding.edits.clear();
-    finding.related.push_back({early.line, label});
-    mend_with(walk, finding, early.later->at, early.later->acts, {early.line});
-    if (!finding.edits.empty())
-        finding.edits.push_back(remove_line(walk.sources, early.line));
-    finding.help = "move it down";
+    finding.related.push_back({early.lines.front(), label});
+    mend_with(walk, finding, early.at, early.acts, early.lines);
+    if (!finding.edits.empty()) {
+        for (const Span line : early.lines)
+            finding.edits.push_back(remove_line(walk.sources, line));
+    }
+    finding.help = early.lines.size() > 1 ? "move them down" : "move it down";
 }
 
-bool told_as_too_early(const Walk& walk, const LeftOff& left) {
-    return std::any_of(walk.troubles.begin(), walk.troubles.end(), [&](const Trouble& trouble) {
-        const auto early = too_early(walk, trouble);
-        return early && early->later == &left;
-    });
+ToldAsTooEarly::ToldAsTooEarly(const Walk& walk) {
+    for (const Trouble& trouble : walk.troubles) {
+        if (auto early = too_early(walk, trouble))
+            told_.push_back({&trouble, std::move(*early)});
+    }
+}
+
+bool ToldAsTooEarly::covers(const LeftOff& left) const {
+    return std::any_of(told_.begin(), told_.end(),
+                       [&](const Told& told) { return told.early.left_off == &left; });
+}
+
+bool ToldAsTooEarly::covers(const Trouble& trouble) const {
+    const auto own = std::find_if(told_.begin(), told_.end(),
+                                  [&](const Told& told) { return told.trouble == &trouble; });
+    return std::any_of(told_.begin(), told_.end(),
+                       [&](const Told& told) { return told.early.not_ready == &trouble; }) ||
+           (own != told_.end() && std::any_of(told_.begin(), own, [&](const Told& told) {
+                return told.early.lines == own->early.lines;
+            }));
 }
 
 } // namespace matchmark::check

@@ -9,8 +9,11 @@
 namespace matchmark::check {
 
 struct TooEarly {
-    Span line;                      // of the way back: what is needed otherwise after it
-    const LeftOff* later = nullptr; // where it can be done without harm, as the walk found; of it
+    std::vector<Span> lines;      // of the way back, in order: what is needed otherwise after them
+    std::size_t at = 0;           // the event before which they can be done without harm, ...
+    std::vector<bench::Act> acts; // ... as these: the walk found them, and told of
+    const LeftOff* left_off = nullptr;  // what is never put back, or else
+    const Trouble* not_ready = nullptr; // of a test that asks for it
 };
 
 // Of a danger met, of what is still live, or of a need that is not met. Nothing when it was so all
@@ -18,11 +21,26 @@ struct TooEarly {
 // found.
 std::optional<TooEarly> too_early(const Walk& walk, const Trouble& trouble);
 
-// Mends the finding by moving the line down, and marks where it stands now. To undo it in between
-// would be work for nothing.
+// Mends the finding by moving the lines down, and marks where they stand now. To undo them in
+// between would be work for nothing.
 void move_down(const Walk& walk, const TooEarly& early, const char* label, Diagnostic& finding);
 
-// Is what was left off only what was put back too early? Then it is told there.
-bool told_as_too_early(const Walk& walk, const LeftOff& left);
+// Which findings of the walk are only what was put back too early, and told there.
+class ToldAsTooEarly {
+public:
+    explicit ToldAsTooEarly(const Walk& walk);
+
+    // What was left off, or what a test lacks.
+    [[nodiscard]] bool covers(const LeftOff& left) const;
+    // Also one more trouble that the same lines make.
+    [[nodiscard]] bool covers(const Trouble& trouble) const;
+
+private:
+    struct Told {
+        const Trouble* trouble = nullptr;
+        TooEarly early;
+    };
+    std::vector<Told> told_;
+};
 
 } // namespace matchmark::check

@@ -119,8 +119,16 @@ std::vector<Obligation> obligations(const Walk& walk) {
     return all;
 }
 
-bool all_back_at(const Walk& walk, std::size_t at, const Obligation& obligation) {
-    return bench::all_back(walk.bench, walk.state_at(at), obligation.must_be_back);
+// Where the test says how something stands that is not on the path itself, the author has decided.
+bool all_back_at(const Walk& walk, std::size_t at, const Obligation& obligation,
+                 const model::Step& test) {
+    std::vector<ItemId> must_be_back = obligation.must_be_back;
+    std::erase_if(must_be_back, [&](ItemId item) {
+        return !test.when.empty() && item != obligation.item && bench::says_where(test, item) &&
+               !(obligation.function.known() &&
+                 among(walk.model.functions[obligation.function.value].through, item));
+    });
+    return bench::all_back(walk.bench, walk.state_at(at), must_be_back);
 }
 
 // What the test proves of what the guide renews: all of it, when it names nothing.
@@ -195,7 +203,8 @@ std::vector<Proven> proofs(const Walk& walk) {
             continue;
         for (const std::size_t claimed : claims.of(walk.step(walk.events[i]))) {
             Proven& proven = all[claimed];
-            if (i > proven.obligation.cause && all_back_at(walk, i, proven.obligation)) {
+            const model::Step& test = walk.step(walk.events[i]);
+            if (i > proven.obligation.cause && all_back_at(walk, i, proven.obligation, test)) {
                 proven.by = i;
             } else {
                 proven.early = i;
@@ -210,7 +219,7 @@ bool could_be_done(const Walk& walk, std::size_t test, const Obligation& obligat
     // What closes it in may itself be needed for the test; and what is tried under power is tried
     // closed.
     const model::Step& step = walk.step(walk.events[test]);
-    return all_back_at(walk, at, obligation) &&
+    return all_back_at(walk, at, obligation, step) &&
            bench::conditions_hold(walk.bench, walk.state_at(at), step) &&
            safe_at(walk, at, demands_of(walk, step, sources_of_test(walk, test)));
 }

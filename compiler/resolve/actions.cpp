@@ -122,7 +122,8 @@ void read_otherwise(ActionPlace& place, Reader& reader, Action& action) {
     model::Otherwise& otherwise = action.otherwise.edit();
     const Span start = reader.here();
     Span end = start;
-    if (reader.take_word("do")) {
+    if (reader.next_text() == "do") {
+        reader.skip();
         known_guide(place.context, reader);
         end = reader.last();
     }

@@ -1,6 +1,6 @@
 // A charge or a pressure proved gone with a meter that does not measure as far.
 #include "check/troubles.hpp"
-#include "model/meter_range.hpp"
+#include "model/stated_numbers.hpp"
 #include "model/stored_energy.hpp"
 
 #include <fmt/core.h>

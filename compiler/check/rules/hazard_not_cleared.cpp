@@ -43,7 +43,10 @@ void tell_of_test(const Walk& walk, const Trouble& trouble, std::size_t test, mo
 }
 
 void find_hazard_not_cleared(const Walk& walk, std::vector<Diagnostic>& findings) {
+    const ToldAsTooEarly told(walk);
     each_objection<bench::Exposure>(walk, [&](const Trouble& trouble, const bench::Exposure& met) {
+        if (told.covers(trouble))
+            return;
         const model::Kind& kind = walk.model.kind_of(met.item);
         const model::HazardUse& use = kind.hazards[met.use];
         const model::Hazard& hazard = walk.model.hazards[use.hazard.value];

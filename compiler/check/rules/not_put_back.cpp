@@ -17,6 +17,20 @@ bool has_put_back(const Walk& walk) {
            });
 }
 
+// How a thing stands that never came off, a source that is cut, a spring held: in words.
+std::string left_as(const Walk& walk, const LeftOff& left, std::size_t at) {
+    if (left.items.size() != 1 || at >= walk.events.size() || !walk.events[at].act)
+        return {};
+    const model::ItemId item = left.items.front();
+    const model::Kind& kind = walk.model.kind_of(item);
+    const bool flows = kind.role == model::Role::energy || kind.role == model::Role::fluid;
+    const bool part_of_it = walk.model.item(item).count > 1; // some may be off
+    if (walk.events[at].act->item != item || part_of_it ||
+        (!flows && !bench::present(walk.bench, walk.state_at(at + 1), item)))
+        return {};
+    return kind.states[kind.verbs[walk.events[at].act->verb].to];
+}
+
 Diagnostic finding_for(const Walk& walk, const LeftOff& left) {
     const auto gone = last_left(walk, left.items.back());
     const std::size_t at = gone.value_or(0);
@@ -26,6 +40,13 @@ Diagnostic finding_for(const Walk& walk, const LeftOff& left) {
                    fmt::format("{} {} off and {} never put back", names(walk, left.items),
                                one ? "comes" : "come", one ? "is" : "are"));
     finding.label = one ? "comes off here" : "come off here";
+    const std::string state = left_as(walk, left, at);
+    if (!state.empty()) {
+        finding = finding_at(
+            walk, at,
+            fmt::format("{} {} left `{}`", names(walk, left.items), one ? "is" : "are", state));
+        finding.label = "so from here on";
+    }
     if (at < walk.events.size()) {
         if (const auto* action = walk.action(walk.events[at]))
             finding.primary = action->head;
@@ -34,7 +55,7 @@ Diagnostic finding_for(const Walk& walk, const LeftOff& left) {
     if (left.at >= walk.events.size() || !left.acts.empty()) {
         const Span last = place_of(walk, left.at);
         if (last != finding.primary)
-            finding.related.push_back({last, "still off here"});
+            finding.related.push_back({last, state.empty() ? "still off here" : "still so here"});
     }
     for (const auto item : left.items) {
         const auto& thing = walk.model.item(item);
@@ -44,19 +65,17 @@ Diagnostic finding_for(const Walk& walk, const LeftOff& left) {
                                   walk.model.item(thing.touches.front()).name,
                                   model::with_kind(walk.model, item));
     }
-    const model::Kind& kind = walk.model.kind_of(left.items.back());
-    if (kind.role == model::Role::energy || kind.role == model::Role::fluid)
-        finding.why = fmt::format("the reader would finish with it still `{}`",
-                                  kind.states[bench::state_of(walk.bench, walk.state_at(at + 1),
-                                                              left.items.back(), 0, 0)]);
+    if (!state.empty())
+        finding.why = fmt::format("the reader would finish with it still `{}`", state);
     if (finding.why.empty())
         finding.why = "the reader would finish with parts on the tray";
     return finding;
 }
 
 void find_not_put_back(const Walk& walk, std::vector<Diagnostic>& findings) {
+    const ToldAsTooEarly told(walk);
     for (const LeftOff& left : walk.left_off) {
-        if (left.closed_in || told_as_too_early(walk, left))
+        if (left.closed_in || told.covers(left))
             continue;
         Diagnostic finding = finding_for(walk, left);
         if (!has_put_back(walk)) {

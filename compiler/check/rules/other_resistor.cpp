@@ -1,7 +1,7 @@
 // A charge run down through another resistor than the one that the line names.
 #include "check/discharge.hpp"
 #include "check/troubles.hpp"
-#include "model/meter_range.hpp"
+#include "model/stated_numbers.hpp"
 
 #include <cmath>
 #include <fmt/core.h>

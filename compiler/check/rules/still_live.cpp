@@ -11,8 +11,11 @@ namespace matchmark::check::rules {
 namespace {
 
 void find_still_live(const Walk& walk, std::vector<Diagnostic>& findings) {
+    const ToldAsTooEarly told(walk);
     each_refusal<bench::StillLive>(walk, [&](const Trouble& trouble,
                                              const bench::StillLive& reason) {
+        if (told.covers(trouble))
+            return;
         const bench::Act& act = act_of(walk, trouble);
         const model::Kind& kind = walk.model.kind_of(act.item);
         const std::string done =

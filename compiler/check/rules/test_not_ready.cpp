@@ -1,5 +1,6 @@
 // A test that is to be done when the device is not in the state that it asks for, or when what it
 // proves is not back.
+#include "check/too_early.hpp"
 #include "check/trials.hpp"
 #include "check/troubles.hpp"
 
@@ -77,7 +78,10 @@ void find_not_back(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 void find_test_not_ready(const Walk& walk, std::vector<Diagnostic>& findings) {
     find_not_back(walk, findings);
+    const ToldAsTooEarly told(walk);
     each_objection<NotReady>(walk, [&](const Trouble& trouble, const NotReady& reason) {
+        if (told.covers(trouble))
+            return;
         const Event& event = walk.events[trouble.event];
         const model::Action* measure = walk.action(event);
         const std::string wanted =

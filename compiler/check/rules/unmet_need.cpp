@@ -33,8 +33,11 @@ const char* says(model::NeedOf of) {
 }
 
 void find_unmet_need(const Walk& walk, std::vector<Diagnostic>& findings) {
+    const ToldAsTooEarly told(walk);
     each_refusal<bench::UnmetNeed>(walk, [&](const Trouble& trouble,
                                              const bench::UnmetNeed& reason) {
+        if (told.covers(trouble))
+            return;
         const bench::Act& act = act_of(walk, trouble);
         const std::string wanted =
             model::states_in_words(walk.model.kind_of(reason.item), reason.states);

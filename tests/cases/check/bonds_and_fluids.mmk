@@ -154,7 +154,7 @@ guide not-filled-again "Take the lower hose off"
 take-apart
 
 step hose-off "Take the hose off"
-  # error 3-7 [not-put-back] comes off here
+  # error 3-7 [not-put-back] so from here on
   drain      coolant
   dispose    coolant as coolant-waste
   slacken    lower-clamp with blade-6

@@ -142,7 +142,7 @@ put-back
 
 step close "Put the front on"
   fit        front
-  # error 3-9 [not-put-back] comes off here
+  # error 3-9 [not-put-back] so from here on
   connect    ribbon
 
 --- plugged-before-it-is-there

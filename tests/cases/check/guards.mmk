@@ -341,3 +341,52 @@ fastener guard-bolts "guard bolt" 2 x bolt M8 x 30, hexagon-head 13
 part hook "dough hook" in frame
 function mixing "It mixes without a knock"
   through    motor, hook
+
+--- spin-dryer
+device spin-dryer "Spin dryer"
+
+energy mains "mains" kind mains-cord 230 V
+  feeds      motor
+part base "base"
+part side "side panel" kind panel
+  covers     motor, belt, tensioner, valve, valve-screw
+part motor "motor" kind motor in base
+  feeds      belt
+part belt "belt" kind drive-belt
+  needs      tensioner slack to remove
+part tensioner "belt tensioner" kind belt-tensioner hexagon-head 13 in base
+part valve "float switch"
+fastener valve-screw "float switch screw" 1 x screw M4 x 10, hexalobular 20
+  holds      valve to base
+function turns "It turns"
+  through    motor, belt
+function floats "The float switch cuts"
+  through    valve
+
+--- beside-the-tensioner
+use "spin-dryer.mmk"
+guide beside-the-tensioner "Renew the float switch"
+  goal       replace valve with valve-new
+  for        trained
+  spare      valve-new "float switch", 1, 9 EUR for valve
+  tool       t20 "hexalobular driver 20"
+
+take-apart
+
+step out "Out"
+  unplug     mains
+  remove     side
+  undo       valve-screw
+  remove     valve
+
+work
+
+step take "Take the new one"
+  replace    valve with valve-new
+
+put-back
+  derived
+
+test float "It cuts"
+  when       mains plugged
+  proves     valve, floats

@@ -95,8 +95,6 @@ put-back
 step close "Close it"
   plug-in    mains
   # error 3-5 [hazard-not-cleared] what it feeds lies open here
-  # error 3-5 [hazard-not-cleared] works near it
-  # error 3-5 [hazard-not-cleared] works near it
   fit        lid
 
 --- held-spring

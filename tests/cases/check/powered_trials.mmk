@@ -151,7 +151,7 @@ use "winch.mmk"
 guide plug-left-out "Renew the motor"
   goal       replace motor with motor-new
   for        competent
-  # error 14-19 [not-put-back] comes off here
+  # error 14-19 [not-put-back] so from here on
   before     unplug mains
   spare      motor-new "motor", 1, 80.00 EUR for motor
   tool       resistor "discharge resistor"
@@ -505,7 +505,7 @@ use "winch.mmk"
 guide left-on-after-an-open-trial "Renew the motor"
   goal       replace motor with motor-new
   for        competent
-  # error 14-19 [not-put-back] comes off here
+  # error 14-19 [not-put-back] so from here on
   before     unplug mains
   spare      motor-new "motor", 1, 80.00 EUR for motor
   tool       resistor "discharge resistor"

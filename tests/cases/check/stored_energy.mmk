@@ -702,3 +702,49 @@ step tank "Take the tank off"
 
 put-back
   derived
+
+--- hall-door
+device hall-door "Hall door"
+part wall "header wall"
+part shaft "torsion shaft"
+part bracket "centre bracket"
+part spring "torsion spring" kind torsion-spring
+  needs      cone-screws loose to let-down   # the cone turns only when its screws are slack
+fastener cone-screws "set screw of the winding cone" 2 x set-screw M8 x 16, square-head 8
+  holds      spring to shaft
+  torque     20 N.m
+fastener cone-bolts "bolt of the fixed cone" 2 x bolt M10 x 40, hexagon-head 16
+  holds      spring to bracket
+  torque     45 N.m
+
+--- cone-of-a-held-spring
+use "hall-door.mmk"
+guide cone-of-a-held-spring "Renew the torsion spring"
+  goal       replace spring with spring-new
+  for        competent
+  spare      spring-new "torsion spring", 1 for spring
+  tool       pin "locking pin"
+  tool       bars "winding bar 12 mm"
+  tool       spanner-8 "spanner 8"
+  tool       spanner-16 "spanner 16"
+  tool       torque-wrench "torque wrench 20 to 45 N·m"
+
+take-apart
+
+step unwind "Unwind the spring"
+  pin        spring with pin
+  slacken    cone-screws with spanner-8
+  let-down   spring with bars
+  undo       cone-bolts with spanner-16
+  remove     spring
+
+work
+
+step new "Take the new spring"
+  replace    spring with spring-new
+
+put-back
+  derived
+
+test balance "The door stays where the hand leaves it"
+  proves     spring

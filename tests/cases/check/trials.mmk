@@ -421,3 +421,97 @@ put-back
 
 test tightness "The gauge holds at 20 mbar for two minutes"
   proves     inlet, outlet
+
+--- rim-brake
+device rim-brake "Brake of a trailer"
+
+part lever "lever"
+part caliper "caliper"
+part hose "hose" kind hose
+connector eye "eye joint" 1 x banjo-joint M6, hexagon-head 10
+  joins      hose to caliper
+connector top "nut at the lever" 1 x compression-joint
+  joins      hose to lever
+fluid liquid "brake fluid" in caliper 30 ml kind brake-fluid
+fastener nipple "bleed screw" in caliper 1 x bleed-screw M6, hexagon-head 10
+function braking "The brake holds"
+  through    lever, top, hose, eye, liquid, caliper
+
+--- bleed-screw-shut-too-late
+use "rim-brake.mmk"
+guide bleed-screw-shut-too-late "Renew the brake fluid"
+  for        trained
+  supply     dot "brake fluid", 100 ml for liquid
+  tool       s10 "spanner 10"
+  tool       pan "drain pan"
+
+take-apart
+
+step out "Drain"
+  crack      nipple with s10
+  drain      liquid with pan
+
+work
+
+step waste "Waste"
+  dispose    liquid as brake-fluid-waste
+
+put-back
+
+step fill "Fill"
+  fill       liquid with dot
+
+# error 6-9 [untested] proves nothing here
+test hold "The lever is hard"
+  proves     braking
+
+step shut "Shut the bleed screw"
+  close      nipple with s10
+
+--- child-trailer
+device child-trailer "Child trailer"
+
+part fork "fork"
+part wheel "front wheel" kind wheel
+fastener axle "axle" 1 x quick-release
+  holds      wheel to fork
+part disc "brake disc" in wheel kind brake-disc
+part pads "brake pad" 2 x brake-pad
+  behind     wheel
+function braking "The brake holds the wheel"
+  through    pads, disc
+
+--- brake-tried-without-its-wheel
+use "child-trailer.mmk"
+guide brake-tried-without-its-wheel "Renew the pads"
+  goal       replace pads with pads-spare
+  for        trained
+  before     cool disc
+  spare      pads-spare "brake pad", 2, 18 EUR for pads
+
+take-apart
+
+step wheel-out "Wheel out"
+  release    axle
+  draw       axle
+  remove     wheel
+  remove     pads
+
+work
+
+step renew "New pads"
+  replace    pads with pads-spare
+
+put-back
+
+step pads-in "Pads in"
+  fit        pads
+
+# error 6-9 [untested] proves nothing here
+test hold "The brake holds the wheel"
+  proves     pads, braking
+
+step wheel-in "Wheel in"
+  fit        wheel
+  insert     axle
+  tighten    axle

@@ -359,3 +359,57 @@ put-back
 
 test leak "Nothing drips at 160 bar"
   proves     hose, tight
+
+--- clutch
+device clutch "Clutch"
+
+part lever "lever"
+part caliper "caliper"
+part hose "hose" kind hose
+connector eye "eye joint" 1 x banjo-joint M6, hexagon-head 10
+  joins      hose to caliper
+connector top "nut at the lever" 1 x compression-joint
+  joins      hose to lever
+fluid liquid "brake fluid" in caliper 30 ml kind brake-fluid
+function braking "The brake holds"
+  through    lever, top, hose, eye, liquid, caliper
+
+--- filled-before-its-hose
+use "clutch.mmk"
+guide filled-before-its-hose "Renew the hose"
+  goal       replace hose with hose-new
+  for        trained
+  spare      hose-new "hose", 1, 20 EUR for hose
+  supply     dot "brake fluid", 100 ml for liquid
+  tool       s10 "spanner 10"
+  tool       pan "drain pan"
+
+take-apart
+
+step out "Hose out"
+  drain      liquid with pan
+  undo       top, eye with s10
+  remove     hose
+
+work
+
+step take "Take the new hose"
+  replace    hose with hose-new
+  dispose    liquid as brake-fluid-waste
+
+put-back
+
+step fill "Fill"
+  fill       liquid with dot
+
+step hose-in "Hose in"
+  fit        hose
+  # error 3-7 [unmet-need] too early here
+  do-up      eye with s10
+
+  do-up      top with s10
+  text: Pull the lever.
+
+test hold "The brake holds"
+  when       liquid full
+  proves     hose, braking

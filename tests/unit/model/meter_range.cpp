@@ -1,5 +1,5 @@
 // What a tool's description says that it measures.
-#include "model/meter_range.hpp"
+#include "model/stated_numbers.hpp"
 
 #include <doctest/doctest.h>
 #include <string>

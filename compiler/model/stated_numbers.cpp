@@ -1,5 +1,5 @@
-// Reads the numbers with units out of a tool's description.
-#include "model/meter_range.hpp"
+// Reads the numbers with units out of the description of what is listed.
+#include "model/stated_numbers.hpp"
 
 #include <algorithm>
 #include <charconv>
@@ -40,9 +40,8 @@ std::string_view word_at(std::string_view text) {
 
 } // namespace
 
-std::optional<Quantity> measures_up_to(const Resource& tool, Measure measure) {
-    const std::string_view text = tool.text;
-    std::optional<Quantity> most;
+std::vector<Quantity> stated_in(std::string_view text) {
+    std::vector<Quantity> found;
     for (std::size_t at = 0; at < text.size(); ++at) {
         if (!is_digit(text[at]))
             continue;
@@ -51,11 +50,19 @@ std::optional<Quantity> measures_up_to(const Resource& tool, Measure measure) {
         const auto read = std::from_chars(digits.data(), digits.data() + digits.size(), value,
                                           std::chars_format::fixed);
         if (read.ec != std::errc{})
-            return std::nullopt; // no meter has a number as long
+            return {}; // nothing has a number as long
         std::string_view rest = text.substr(at);
         rest.remove_prefix(std::min(rest.find_first_not_of(' '), rest.size()));
-        const auto quantity = make_quantity(value, word_at(rest));
-        if (quantity && quantity->measure == measure && (!most || most->base < quantity->base))
+        if (const auto quantity = make_quantity(value, word_at(rest)))
+            found.push_back(*quantity);
+    }
+    return found;
+}
+
+std::optional<Quantity> measures_up_to(const Resource& tool, Measure measure) {
+    std::optional<Quantity> most;
+    for (const Quantity& quantity : stated_in(tool.text)) {
+        if (quantity.measure == measure && (!most || most->base < quantity.base))
             most = quantity;
     }
     return most;

@@ -132,6 +132,8 @@ std::vector<ItemId> asked_for(const Bench& bench, const Act& act, const Dangers&
     std::vector<ItemId> worked_on = model.item(act.item).touches;
     worked_on.push_back(act.item);
     std::vector<ItemId> asked = dangers.on_reach;
+    if (model.item(act.item).role == Role::fluid && model.item(act.item).carrier.known())
+        worked_on.push_back(model.item(act.item).carrier);
     for (const ItemId id : worked_on) {
         const auto& carried = model.item(id).carried;
         if (asked.size() + carried.size() >= dangers.items.size())
@@ -168,6 +170,12 @@ bool frees(const Model& model, ItemId item, ItemId part) {
         worked.role != Role::connector && parts.size() > 1 && parts.back() == part;
     return part.known() && (item == part || (!held_to_it && std::find(parts.begin(), parts.end(),
                                                                       part) != parts.end()));
+}
+
+bool shares_vessel(const Model& model, ItemId item, ItemId danger) {
+    const ItemId vessel = model.item(item).carrier;
+    return vessel.known() && model.item(item).role == Role::fluid &&
+           model.item(danger).role == Role::energy && model.item(danger).carrier == vessel;
 }
 
 bool is_needed_for_safety(const Model& model, ItemId item, ItemId danger, const HazardUse& use) {
@@ -247,7 +255,8 @@ std::optional<Exposure> exposure(const Bench& bench, const State& before, const 
     for (const ItemId id : asked_for(bench, act, dangers)) {
         const Kind& kind = model.kind_of(id);
         const bool frees_carrier = frees(model, act.item, model.item(id).carrier);
-        const bool far = !touches(bench, act, id) && !frees_carrier;
+        const bool touched = touches(bench, act, id) || shares_vessel(model, act.item, id);
+        const bool far = !touched && !frees_carrier;
         if (far && !met_on_reach(kind))
             continue;
         for (std::size_t use = 0; use < kind.hazards.size(); ++use) {
@@ -266,9 +275,8 @@ std::optional<Exposure> exposure(const Bench& bench, const State& before, const 
                 if (open.known())
                     return Exposure{id, use, open, {}};
             }
-            const bool near_it =
-                (touches(bench, act, id) || (frees_carrier && reachable(bench, before, id))) &&
-                !is_needed_for_safety(model, act.item, id, hazard);
+            const bool near_it = (touched || (frees_carrier && reachable(bench, before, id))) &&
+                                 !is_needed_for_safety(model, act.item, id, hazard);
             if (act.item == id || (is_met_by_hand(model.item(id)) && !from_outside && near_it))
                 return Exposure{id, use, id, {}};
         }

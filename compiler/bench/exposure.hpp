@@ -22,6 +22,9 @@ bool is_met_by_hand(const model::Item& danger);
 // takes a lamp off an engine has no business with the spring inside.
 bool frees(const model::Model& model, ItemId item, ItemId part);
 
+// Is the item a fluid, and the danger an energy in the same part: fat, and the heat of its tank?
+bool shares_vessel(const model::Model& model, ItemId item, ItemId danger);
+
 // Does a line of the danger's own need the item for a verb to safety: a spring's cone, by whose set
 // screws it is let down? Work on that is no work near the danger.
 bool is_needed_for_safety(const model::Model& model, ItemId item, ItemId danger,

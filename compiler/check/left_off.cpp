@@ -256,6 +256,30 @@ void add_found(Walk& walk, const Pending& entry, const Place& place) {
     same->acts.insert(same->acts.end(), place.acts.begin(), place.acts.end());
 }
 
+// Who forgets the plug on the way in forgets it on the way home: one omission, told where it is
+// met.
+bool is_way_back(Walk& walk, const LeftOff& found) {
+    const auto moved_by_guide = [&](ItemId item) {
+        return std::any_of(walk.events.begin(), walk.events.end(), [&](const Event& event) {
+            return event.act && event.act->item == item;
+        });
+    };
+    if (found.acts.empty() || found.closed_in ||
+        std::any_of(found.items.begin(), found.items.end(), moved_by_guide))
+        return false;
+    for (Trouble& trouble : walk.troubles) {
+        const auto moves = [&](ItemId item) {
+            return std::any_of(trouble.missing.begin(), trouble.missing.end(),
+                               [&](const Act& act) { return act.item == item; });
+        };
+        if (std::all_of(found.items.begin(), found.items.end(), moves)) {
+            trouble.way_back.push_back(found);
+            return true;
+        }
+    }
+    return false;
+}
+
 } // namespace
 
 void find_left_off(Walk& walk) {
@@ -278,7 +302,9 @@ void find_left_off(Walk& walk) {
     // What the walk itself took off belongs to the finding for which it did.
     for (LeftOff& found : walk.left_off)
         std::erase_if(found.items, [&](ItemId item) { return moved_by_walk(walk, item); });
-    std::erase_if(walk.left_off, [](const LeftOff& found) { return found.items.empty(); });
+    std::erase_if(walk.left_off, [&](const LeftOff& found) {
+        return found.items.empty() || is_way_back(walk, found);
+    });
 }
 
 } // namespace matchmark::check

@@ -41,6 +41,14 @@ inline const model::Verb& verb_of(const Walk& walk, const Trouble& trouble) {
 inline Diagnostic refused(const Walk& walk, const Trouble& trouble, std::string message) {
     Diagnostic finding = finding_at(walk, trouble.event, std::move(message));
     mend_with(walk, finding, trouble.mend_at, trouble.missing, trouble.done_later);
+    for (const LeftOff& back : trouble.way_back) {
+        Diagnostic later;
+        mend_with(walk, later, back.at, back.acts);
+        if (finding.edits.empty() || later.edits.empty())
+            continue;
+        finding.edits.insert(finding.edits.end(), later.edits.begin(), later.edits.end());
+        finding.help = "add these lines, here and on the way home";
+    }
     for (const Span line : trouble.done_later) {
         const bool own_line = line.file == finding.primary.file &&
                               line.begin <= finding.primary.begin &&

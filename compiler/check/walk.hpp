@@ -33,6 +33,14 @@ struct NotReady {       // a test or a measurement whose condition does not hold
 };
 using Objection = std::variant<bench::Refusal, bench::Exposure, StillInPlace, NotReady>;
 
+// What came off and never went back, and the last point at which it still could have.
+struct LeftOff {
+    std::size_t at = 0;     // put back just before this event at the latest; the count: at the end
+    bool closed_in = false; // because that event covers it
+    std::vector<model::ItemId> items;
+    std::vector<bench::Act> acts; // that put them back, in order; empty: nothing does
+};
+
 struct Trouble {
     std::size_t event = 0;
     Objection objection;
@@ -40,14 +48,8 @@ struct Trouble {
     std::vector<Span> done_later;    // lines that do it after all, too late
     std::size_t mend_at = 0;         // the event before which the missing acts belong
     bool is_echo = false; // in a derived way back: of two lines that stand the wrong way round
-};
-
-// What came off and never went back, and the last point at which it still could have.
-struct LeftOff {
-    std::size_t at = 0;     // put back just before this event at the latest; the count: at the end
-    bool closed_in = false; // because that event covers it
-    std::vector<model::ItemId> items;
-    std::vector<bench::Act> acts; // that put them back, in order; empty: nothing does
+    // Of what the guide itself never moves: where the walk, at its end, brings it back.
+    std::vector<LeftOff> way_back = {};
 };
 
 struct Walk {

@@ -53,6 +53,8 @@ std::string Asking::meets(const Subject& it, ItemId danger, const model::HazardU
             return need.condition.item.item == it.id && leads_to_safety(kind, need.verb, use);
         });
         ways.emplace_back(touches(danger) && (!paves || it.id == danger) ? "true" : "false");
+        if (in_a_part && it.item.role == Role::fluid && it.item.carrier == item.carrier && !paves)
+            ways.emplace_back("true");
         const auto& ends = it.item.touches;
         const bool held_to_it =
             it.item.role != Role::connector && ends.size() > 1 && ends.back() == item.carrier;

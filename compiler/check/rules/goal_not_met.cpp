@@ -25,17 +25,55 @@ bool mended(const Walk& walk, const Action& goal, model::ItemId item) {
                        [&](const LeftOff& left) { return in_acts(left.acts); });
 }
 
-bool does(const Walk& walk, const Action& goal, const model::Target& wanted) {
+// What is used up, a ring from the box, is renewed by the line that lays the new one.
+bool lays_new(const Walk& walk, const Action& goal, const Action& action) {
+    return goal.sort == ActionSort::replace && !goal.with.empty() &&
+           walk.procedure.resources[goal.with.front().value].sort == model::ResourceSort::supply &&
+           std::find(action.with.begin(), action.with.end(), goal.with.front()) !=
+               action.with.end();
+}
+
+// Those of the members that the goal names which no line reaches, from 1.
+std::vector<std::uint16_t> not_reached(const Walk& walk, const Action& goal,
+                                       const model::Target& wanted) {
+    const std::uint16_t count = walk.model.item(wanted.ref.item).count;
+    std::vector<std::uint16_t> left = wanted.ref.members;
+    for (std::uint16_t member = 1; wanted.ref.members.empty() && member <= count; ++member)
+        left.push_back(member);
     if (mended(walk, goal, wanted.ref.item))
-        return true;
-    return std::any_of(walk.events.begin(), walk.events.end(), [&](const Event& event) {
+        return {};
+    for (const Event& event : walk.events) {
         const Action* action = walk.action(event);
-        if (action == nullptr || action->verb != goal.verb)
-            return false;
-        return std::any_of(
-            action->targets.begin(), action->targets.end(),
-            [&](const model::Target& target) { return target.ref.item == wanted.ref.item; });
-    });
+        if (action == nullptr || (action->verb != goal.verb && !lays_new(walk, goal, *action)))
+            continue;
+        for (const model::Target& target : action->targets) {
+            const auto& members = target.ref.members;
+            if (target.ref.item != wanted.ref.item)
+                continue;
+            std::erase_if(left, [&](std::uint16_t member) {
+                return members.empty() ||
+                       std::find(members.begin(), members.end(), member) != members.end();
+            });
+        }
+    }
+    return left;
+}
+
+// Some of them were renewed, and others were not: no line can be meant for those alone.
+Diagnostic some_not_reached(const Walk& walk, const Action& goal, model::ItemId item,
+                            const std::vector<std::uint16_t>& left) {
+    std::vector<std::string> numbers;
+    for (const std::uint16_t member : left)
+        numbers.push_back(std::to_string(member));
+    Diagnostic finding;
+    finding.message = fmt::format("the goal is to {} {}, and no step does it for {}", goal.verb,
+                                  model::with_kind(walk.model, item), model::list(numbers, "and"));
+    finding.primary = goal.head;
+    finding.label = "promised here";
+    finding.why = "the reader expects all of them new";
+    finding.help =
+        fmt::format("{} the others too, or name in the goal those that are meant", goal.verb);
+    return finding;
 }
 
 // What is good for one use and goes back used is reported there.
@@ -89,10 +127,16 @@ void mend_verb(const Walk& walk, const Action& goal, const model::Target& target
 void find_goal_not_met(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (const Action& goal : walk.guide().goals) {
         for (const model::Target& target : goal.targets) {
-            if (!walk.bench.exists(target.ref.item) || does(walk, goal, target))
+            if (!walk.bench.exists(target.ref.item) || reported_as_used(walk, target.ref.item))
                 continue;
-            if (reported_as_used(walk, target.ref.item))
+            const auto left = not_reached(walk, goal, target);
+            if (left.empty())
                 continue;
+            if (left.size() < walk.model.item(target.ref.item).count &&
+                target.ref.members.empty()) {
+                findings.push_back(some_not_reached(walk, goal, target.ref.item, left));
+                continue;
+            }
             Diagnostic finding;
             finding.message = fmt::format("the goal is to {} {}, and no step does it", goal.verb,
                                           model::with_kind(walk.model, target.ref.item));

@@ -53,7 +53,7 @@ struct Differs {
 };
 
 // A measure that either states more than once is a range, or of several things: not compared.
-std::optional<Differs> differs(const Item& item, const Resource& spare) {
+std::optional<Differs> other_number(const Item& item, const Resource& spare) {
     const auto stated = model::stated_in(spare.text);
     for (const Quantity& fresh : stated) {
         const auto same_measure = [&](const Quantity& other) {
@@ -79,7 +79,7 @@ void find_other_rating(const Walk& walk, std::vector<Diagnostic>& findings) {
         const Resource& spare = walk.procedure.resources[id.value];
         for (const model::Target& target : action->targets) {
             const Item& item = walk.model.item(target.ref.item);
-            const auto found = differs(item, spare);
+            const auto found = other_number(item, spare);
             if (!found || !walk.bench.exists(target.ref.item) || !told.insert(id.value).second)
                 continue;
             Diagnostic finding;

@@ -43,8 +43,9 @@ void Conditions::add_touched_hazards(const Task& task, std::vector<NodeIndex>& a
     };
     for (const ItemId danger : dangers_) {
         const Item& item = model_.item(danger);
-        const bool near_it = works_on(danger) || (item.reach.empty() && !from_outside &&
-                                                  bench::frees(model_, id, item.carrier));
+        const bool near_it =
+            works_on(danger) || (!from_outside && bench::shares_vessel(model_, id, danger)) ||
+            (item.reach.empty() && !from_outside && bench::frees(model_, id, item.carrier));
         for (const model::HazardUse& use : model_.kind(item.kind).hazards) {
             const bool met =
                 id == danger || (bench::is_met_by_hand(item) && near_it &&

@@ -304,3 +304,35 @@ step close "Close"
 test works "It works"
   when       mains plugged
   proves     cap, works
+
+--- wall-lamp
+device wall-lamp "Wall lamp"
+energy mains "mains" kind mains-cord
+  feeds      board
+part body "body"
+part lid "lid"
+  covers     board
+fastener screws "lid screw" 4 x screw M3 x 10, hexalobular 10
+  holds      lid to body
+  torque     0.8 N.m
+part board "board" in body
+
+--- never-unplugged
+use "wall-lamp.mmk"
+guide never-unplugged "Look at the board"
+  for        competent
+  tool       driver "hexalobular driver 10"
+  tool       torque-driver "torque driver 0.8 N·m"
+
+take-apart
+
+step open "Open"
+  undo       screws with driver
+  # error 3-8 [hazard-not-cleared] lays open what it feeds
+  remove     lid
+
+put-back
+
+step close "Close"
+  fit        lid
+  fasten     screws with driver to 0.8 N.m

@@ -293,12 +293,17 @@ std::optional<Refusal> still_held(const Attempt& at, const std::vector<ItemId>& 
     return std::nullopt;
 }
 
-// Is the part named last, behind `to`, at its place? What is laid first lies on it.
+// Is the part named last, behind `to`, at its place? What is laid first lies on it. It does so on
+// the bench, too, while all that it lies between is there.
 bool lies_on_base(const Attempt& at) {
     const auto& touches = at.item.touches;
+    const auto at_its_place = [&](ItemId part) {
+        return at.bench.exists(part) && present(at.bench, at.state, part);
+    };
     const auto base = std::find_if(touches.rbegin(), touches.rend(),
                                    [&](ItemId part) { return at.bench.exists(part); });
-    return base != touches.rend() && present(at.bench, at.state, *base);
+    return base != touches.rend() &&
+           (at_its_place(*base) || std::none_of(touches.begin(), touches.end(), at_its_place));
 }
 
 // 6. What a tie is to bind sits together: in one body, or for a connector in one place.

@@ -440,3 +440,46 @@ step in-again "Put the valve in"
   wind       tape with tape-new
   fit        valve
   do-up      thread with wrench
+
+--- bench-heater
+device bench-heater "Bench heater"
+
+part pot "pot"
+part head "head"
+part element "element" in head
+fastener head-screws "head screw" 2 x screw M4 x 10, hexalobular 20
+  holds      head to pot
+fastener nut "element nut" 1 x nut M12, hexagon-head 18
+  holds      element to head
+bond gasket "element gasket" kind flat-gasket
+  joins      element to head
+
+--- seal-on-the-bench
+use "bench-heater.mmk"
+guide seal-on-the-bench "Renew the gasket"
+  for        competent
+  supply     gasket-new "element gasket", 1 for gasket
+  tool       t20 "hexalobular driver 20"
+  tool       s18 "spanner 18"
+
+take-apart
+
+step off "Head off"
+  undo       head-screws
+  remove     head
+
+step out "Element out"
+  undo       nut
+  remove     element
+  separate   gasket
+
+put-back
+
+step element-in "Element in"
+  seat       gasket with gasket-new
+  fit        element
+  fasten     nut
+
+step head-on "Head on"
+  fit        head
+  fasten     head-screws

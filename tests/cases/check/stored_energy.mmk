@@ -748,3 +748,47 @@ put-back
 
 test balance "The door stays where the hand leaves it"
   proves     spring
+
+--- deep-fryer
+device deep-fryer "Deep fryer"
+
+energy mains "mains" kind mains-cord 230 V
+  feeds      element
+part tank "tank" kind tank
+fluid fat "fat" in tank 3 l kind oil
+energy fat-heat "heat of the fat" kind heat in tank
+part lid "lid"
+  covers     fat
+part element "element"
+fastener clip "element clip" 1 x retaining-clip
+  holds      element to tank
+  behind     lid
+function frying "It fries"
+  through    element, fat
+
+--- drained-hot
+use "deep-fryer.mmk"
+guide drained-hot "Renew the fat"
+  for        competent
+  supply     fat-new "fat", 3 l for fat
+  tool       pan "drain pan 5 l"
+
+take-apart
+
+step out "Drain the fat"
+  unplug     mains
+  remove     lid
+  # error 3-7 [hazard-not-cleared] works near it
+  drain      fat with pan
+
+work
+
+step waste "Waste"
+  dispose    fat as waste-oil
+
+put-back
+  derived
+
+test fry "It fries"
+  when       mains plugged
+  proves     frying

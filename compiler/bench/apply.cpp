@@ -293,17 +293,22 @@ std::optional<Refusal> still_held(const Attempt& at, const std::vector<ItemId>& 
     return std::nullopt;
 }
 
+bool is_in(const Bench& bench, ItemId part, ItemId carrier) {
+    while (part.known() && part != carrier)
+        part = bench.model->item(part).carrier;
+    return part == carrier;
+}
+
 // Is the part named last, behind `to`, at its place? What is laid first lies on it. It does so on
-// the bench, too, while all that it lies between is there.
+// the bench, too, while all that it lies between is there, and belongs into that part.
 bool lies_on_base(const Attempt& at) {
-    const auto& touches = at.item.touches;
-    const auto at_its_place = [&](ItemId part) {
-        return at.bench.exists(part) && present(at.bench, at.state, part);
-    };
-    const auto base = std::find_if(touches.rbegin(), touches.rend(),
-                                   [&](ItemId part) { return at.bench.exists(part); });
-    return base != touches.rend() &&
-           (at_its_place(*base) || std::none_of(touches.begin(), touches.end(), at_its_place));
+    std::vector<ItemId> parts = at.item.touches;
+    std::erase_if(parts, [&](ItemId part) { return !at.bench.exists(part); });
+    if (parts.empty() || present(at.bench, at.state, parts.back()))
+        return !parts.empty();
+    return std::all_of(parts.begin(), parts.end(), [&](ItemId part) {
+        return !present(at.bench, at.state, part) && is_in(at.bench, part, parts.back());
+    });
 }
 
 // 6. What a tie is to bind sits together: in one body, or for a connector in one place.

@@ -5,6 +5,7 @@
 #include "model/run_out.hpp"
 
 #include <algorithm>
+#include <iterator>
 
 namespace matchmark::bench {
 
@@ -169,7 +170,9 @@ std::vector<ItemId> in_the_way(const Bench& bench, const State& state, ItemId it
         }
         if (!fewest.empty() && all.empty() && because != nullptr)
             *because = clause.span;
-        all.insert(all.end(), fewest.begin(), fewest.end());
+        std::copy_if(fewest.begin(), fewest.end(), std::back_inserter(all), [&](ItemId bar) {
+            return std::find(all.begin(), all.end(), bar) == all.end(); // two lines may name it
+        });
     }
     return all;
 }

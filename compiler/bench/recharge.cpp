@@ -101,8 +101,10 @@ void charge_again(const Bench& bench, State& state, const std::vector<ItemId>& w
     std::erase_if(on, [&](ItemId source) { return !is_live(bench, state, source); });
     if (on.empty())
         return; // after nearly every act
-    for (const ItemId id : all_charged(bench, &state, on))
-        charge(bench, state, id, Charged::by_its_supply);
+    for (const ItemId id : all_charged(bench, &state, on)) {
+        if (!among(on, id)) // what begins stands as it was brought to: an engine, ready to start
+            charge(bench, state, id, Charged::by_its_supply);
+    }
 }
 
 } // namespace matchmark::bench

@@ -361,3 +361,55 @@ put-back
 test runs "The engine runs"
   when       shield out
   proves     runs, coil
+
+--- rook-tiller
+device rook-tiller "Rook 3 tiller"
+energy engine-run "running engine" kind moving-mechanism
+  feeds      crankshaft
+part engine "engine"
+part crankshaft "crankshaft" in engine kind shaft
+part guard "belt guard" kind guard
+  covers     belt
+fastener guard-bolts "guard bolt" 2 x bolt M8 x 16, hexagon-head 13
+  holds      guard to engine
+  torque     20 N.m
+part belt "drive belt" kind drive-belt
+function tilling "The tines turn"
+  through    crankshaft, belt
+
+--- released-and-started
+use "rook-tiller.mmk"
+guide released-and-started "Renew the belt"
+  goal       replace belt with belt-new
+  for        competent
+  spare      belt-new "drive belt", 1 for belt
+  tool       spanner-13 "spanner 13"
+  tool       torque-wrench "torque wrench 20 N·m"
+
+take-apart
+
+step open "Open the guard"
+  stop       engine-run
+  run-down   engine-run
+  undo       guard-bolts with spanner-13
+  remove     guard
+  remove     belt
+
+work
+
+step new "Take the new belt"
+  replace    belt with belt-new
+
+put-back
+
+step close "Close the guard"
+  fit        belt
+  fit        guard
+  fasten     guard-bolts with spanner-13 to 20 N.m
+
+step start "Start the engine"
+  release    engine-run
+  start      engine-run
+
+test tills "The tines turn"
+  proves     belt, tilling

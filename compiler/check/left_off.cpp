@@ -6,6 +6,7 @@
 #include "check/trials.hpp"
 
 #include <algorithm>
+#include <iterator>
 
 namespace matchmark::check {
 
@@ -256,28 +257,33 @@ void add_found(Walk& walk, const Pending& entry, const Place& place) {
     same->acts.insert(same->acts.end(), place.acts.begin(), place.acts.end());
 }
 
+// The trouble that the walk overcame by moving the item, which no line of the guide moves.
+Trouble* moved_for(Walk& walk, ItemId item) {
+    const auto moves = [&](const Act& act) { return act.item == item; };
+    if (std::any_of(walk.events.begin(), walk.events.end(),
+                    [&](const Event& event) { return event.act && moves(*event.act); }))
+        return nullptr;
+    const auto found =
+        std::find_if(walk.troubles.begin(), walk.troubles.end(), [&](const Trouble& trouble) {
+            return std::any_of(trouble.missing.begin(), trouble.missing.end(), moves);
+        });
+    return found == walk.troubles.end() ? nullptr : &*found;
+}
+
 // Who forgets the plug on the way in forgets it on the way home: one omission, told where it is
 // met.
-bool is_way_back(Walk& walk, const LeftOff& found) {
-    const auto moved_by_guide = [&](ItemId item) {
-        return std::any_of(walk.events.begin(), walk.events.end(), [&](const Event& event) {
-            return event.act && event.act->item == item;
-        });
-    };
-    if (found.acts.empty() || found.closed_in ||
-        std::any_of(found.items.begin(), found.items.end(), moved_by_guide))
-        return false;
-    for (Trouble& trouble : walk.troubles) {
-        const auto moves = [&](ItemId item) {
-            return std::any_of(trouble.missing.begin(), trouble.missing.end(),
-                               [&](const Act& act) { return act.item == item; });
-        };
-        if (std::all_of(found.items.begin(), found.items.end(), moves)) {
-            trouble.way_back.push_back(found);
-            return true;
-        }
+void tell_as_way_back(Walk& walk, LeftOff& found) {
+    for (const ItemId item : std::vector<ItemId>(found.items)) {
+        LeftOff back{found.at, false, {item}, {}};
+        std::copy_if(found.acts.begin(), found.acts.end(), std::back_inserter(back.acts),
+                     [&](const Act& act) { return act.item == item; });
+        Trouble* trouble = found.closed_in || back.acts.empty() ? nullptr : moved_for(walk, item);
+        if (trouble == nullptr)
+            continue;
+        trouble->way_back.push_back(std::move(back));
+        std::erase(found.items, item);
+        std::erase_if(found.acts, [&](const Act& act) { return act.item == item; });
     }
-    return false;
 }
 
 } // namespace
@@ -302,9 +308,9 @@ void find_left_off(Walk& walk) {
     // What the walk itself took off belongs to the finding for which it did.
     for (LeftOff& found : walk.left_off)
         std::erase_if(found.items, [&](ItemId item) { return moved_by_walk(walk, item); });
-    std::erase_if(walk.left_off, [&](const LeftOff& found) {
-        return found.items.empty() || is_way_back(walk, found);
-    });
+    for (LeftOff& found : walk.left_off)
+        tell_as_way_back(walk, found);
+    std::erase_if(walk.left_off, [](const LeftOff& found) { return found.items.empty(); });
 }
 
 } // namespace matchmark::check

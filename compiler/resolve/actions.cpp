@@ -60,9 +60,14 @@ void report_verb(Context& context, Span where, const std::string& verb, model::I
             std::find_if(kind.verbs.begin(), kind.verbs.end(), [](const model::Verb& known) {
                 return model::contains(known.from, model::StateId{0});
             });
+        const auto back =
+            std::find_if(kind.verbs.begin(), kind.verbs.end(),
+                         [](const model::Verb& known) { return known.to == model::StateId{0}; });
         finding.help = "write one of them";
         if (first != kind.verbs.end())
             finding.help += fmt::format(": as it was assembled, `{}`", first->name);
+        if (first != kind.verbs.end() && back != kind.verbs.end())
+            finding.help += fmt::format(", and `{}` to bring it back", back->name);
         return;
     }
     finding.help = fmt::format("write `{}`", near);

@@ -10,9 +10,13 @@ namespace {
 // The project's own rule: devices of one kind differ by that much, and their makers say so.
 constexpr double far_less = 0.5;
 
+// Does it lead to safety, or a part of the way: a boiler cools before it is relieved?
 bool makes_safe(const model::Kind& kind, const model::Verb& verb) {
-    return std::any_of(kind.hazards.begin(), kind.hazards.end(),
-                       [&](const auto& hazard) { return model::contains(hazard.safe, verb.to); });
+    const unsigned set = kind.set_of[verb.to];
+    return verb.to != kind.set_first[set] &&
+           std::any_of(kind.hazards.begin(), kind.hazards.end(), [&](const auto& hazard) {
+               return (hazard.safe & model::states_of_set(kind, set)) != 0;
+           });
 }
 
 // Nothing when the line gives no time, or time enough; or when what is measured decides.

@@ -1,4 +1,5 @@
 // A tool or supply on the list that the guide never uses.
+#include "check/driver_sizes.hpp"
 #include "check/tightenings.hpp"
 #include "check/troubles.hpp"
 
@@ -47,6 +48,18 @@ void add_for_disputes(const Walk& walk, std::set<std::uint32_t>& used) {
     }
 }
 
+// A driver in another size than the screws take is told at the screws.
+void add_other_sizes(const Walk& walk, std::set<std::uint32_t>& used) {
+    for (const Event& event : walk.events) {
+        if (!event.act)
+            continue;
+        const model::Item& item = walk.model.item(event.act->item);
+        const model::Verb& verb = walk.model.kind(item.kind).verbs[event.act->verb];
+        if (const auto other = in_another_size(walk, item, verb, used))
+            used.insert(other->value);
+    }
+}
+
 void add_all_missing(const Walk& walk, std::set<std::uint32_t>& used) {
     for (const Trouble& trouble : walk.troubles)
         add_missing(walk, trouble.missing, used);
@@ -58,6 +71,8 @@ void find_unused_resource(const Walk& walk, std::vector<Diagnostic>& findings) {
     auto ids = used_resources(walk);
     add_all_missing(walk, ids);
     add_for_disputes(walk, ids);
+    if (ids.size() < walk.procedure.resources.size())
+        add_other_sizes(walk, ids);
     std::set<double> torques;
     for (const model::Step& step : walk.procedure.steps) { // of all variants, not of this alone
         for (const model::Action& action : step.actions) {

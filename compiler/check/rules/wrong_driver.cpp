@@ -1,4 +1,5 @@
 // A tool that does not fit what it is used on.
+#include "check/driver_sizes.hpp"
 #include "check/troubles.hpp"
 
 #include "model/fitting.hpp"
@@ -6,6 +7,7 @@
 
 #include <algorithm>
 #include <fmt/core.h>
+#include <set>
 
 namespace matchmark::check::rules {
 
@@ -31,18 +33,25 @@ std::string wanted(const Walk& walk, const model::Item& item, const model::Verb&
     return model::list(words, "or");
 }
 
-// "hexalobular driver": the first tool that its drive lists, in words.
-std::string driver_for(const Walk& walk, const model::Item& item) {
-    std::string words = item.bolt->drive + "-driver";
-    for (const model::Drive& drive : walk.model.drives) {
-        if (drive.name == item.bolt->drive && !drive.driven_by.empty())
-            words = drive.driven_by.front();
-    }
-    return model::spaced(words);
-}
-
 bool is_tool(const Walk& walk, ResourceId id) {
     return walk.procedure.resources[id.value].sort == ResourceSort::tool;
+}
+
+// It was most likely listed for these screws; or it is one more.
+void mend_size(const Walk& walk, ResourceId id, const std::string& wanted_tool,
+               Diagnostic& finding) {
+    const model::Resource& tool = walk.procedure.resources[id.value];
+    const std::string line = walk.sources.file(tool.line.file)
+                                 .text.substr(tool.line.begin, tool.line.end - tool.line.begin);
+    const std::size_t at = line.find(tool.text);
+    finding.related.push_back({tool.span, "listed in another size"});
+    if (at == std::string::npos)
+        return;
+    const auto begin = tool.line.begin + static_cast<std::uint32_t>(at);
+    const auto end = begin + static_cast<std::uint32_t>(tool.text.size());
+    finding.edits = {{{tool.line.file, begin, end}, wanted_tool}};
+    finding.safe = false;
+    finding.help = "list it in the size that they take";
 }
 
 void report_wrong_driver(const Walk& walk, std::size_t at, const model::Item& item,
@@ -71,6 +80,8 @@ void report_wrong_driver(const Walk& walk, std::size_t at, const model::Item& it
             verb.by_driver && !item.bolt->drive.empty()
                 ? fmt::format("list one: `tool driver \"{}{}\"`", driver_for(walk, item), size)
                 : "list such a tool in the guide's head";
+        if (const auto other = in_another_size(walk, item, verb, used_resources(walk)))
+            mend_size(walk, *other, driver_for(walk, item) + size, finding);
         if (verb.by_driver && !item.bolt->drive.empty())
             return findings.push_back(std::move(finding));
     } else if (none && !action.derived && action.targets.size() == 1) {
@@ -87,6 +98,7 @@ void report_wrong_driver(const Walk& walk, std::size_t at, const model::Item& it
 
 void find_wrong_driver(const Walk& walk, std::vector<Diagnostic>& findings) {
     std::vector<model::ItemId> reported;
+    std::set<std::string> lacking; // what the list lacks is told where it is wanted first
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
         const Event& event = walk.events[at];
         if (!event.act)
@@ -108,6 +120,11 @@ void find_wrong_driver(const Walk& walk, std::vector<Diagnostic>& findings) {
         // The derived way back has the tool of the way out: one finding is enough.
         if (action.derived &&
             std::find(reported.begin(), reported.end(), event.act->item) != reported.end())
+            continue;
+        const bool lacks =
+            !any_named && verb.by_driver && !item.bolt->drive.empty() &&
+            model::fitting_tools(walk.model, walk.procedure.resources, item, verb).empty();
+        if (lacks && !lacking.insert(item.bolt->drive + " " + item.bolt->drive_size).second)
             continue;
         reported.push_back(event.act->item);
         report_wrong_driver(walk, at, item, verb, findings);

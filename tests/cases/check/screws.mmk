@@ -896,3 +896,32 @@ step off "Take it off"
 
 put-back
   derived
+
+--- tool-box
+device tool-box "Tool box"
+
+part case "case"
+part lid "lid"
+fastener screws "lid screw" 4 x screw M4 x 10, hexalobular 20
+  holds      lid to case
+  torque     1.2 N.m
+
+--- listed-in-another-size
+use "tool-box.mmk"
+guide listed-in-another-size "Lid off and on"
+  for        trained
+  tool       t20 "hexalobular driver 25"
+  tool       torque "torque driver 1 to 2 N·m"
+
+take-apart
+
+step off "Off"
+  # error 3-6 [wrong-driver] with what?
+  undo       screws
+  remove     lid
+
+put-back
+
+step lid-on "On"
+  fit        lid
+  fasten     screws to 1.2 N.m

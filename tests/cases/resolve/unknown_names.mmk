@@ -59,7 +59,7 @@ guide verb-of-another-kind "Take the base off"
 take-apart
 
 step off "Take the base off"
-  # error 3-6 [unknown-verb] there is no `undo` for `base` (part); write one of them: as it was assembled, `remove`
+  # error 3-6 [unknown-verb] there is no `undo` for `base` (part); write one of them: as it was assembled, `remove`, and `fit` to bring it back
   undo       base
 
 put-back

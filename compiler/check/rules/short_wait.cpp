@@ -53,6 +53,9 @@ void find_short_wait(const Walk& walk, std::vector<Diagnostic>& findings) {
         finding.why = "whoever trusts the time touches it too soon";
         finding.related.push_back({walk.model.item(event.act->item).span, "declared here"});
         finding.help = fmt::format("write `for {}`, or measure it `with` a tool", to_text(*usual));
+        if (const auto edit = reworded(walk, *action, to_text(*action->duration), to_text(*usual)))
+            finding.edits = {*edit};
+        finding.safe = false; // the maker may have measured it
         findings.push_back(std::move(finding));
     }
 }

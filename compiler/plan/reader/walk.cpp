@@ -69,8 +69,18 @@ void add_time(ReaderWalk& walk, std::size_t variant, const bench::Resources& res
                              face_of(item, verb), time);
     walk.seconds[variant] += time.labour();
     // What cures or drains side by side is waited for once.
-    walk.waiting[variant] += time.waits;
+    walk.waiting[variant] += action.duration && verb.waits ? action.duration->base : time.waits;
     walk.timed = walk.timed || verb.takes || !time.by_kind;
+}
+
+// The time that a line states is worked through, a tap held open for it, or waited for, where its
+// verb waits.
+bool is_worked_through(const bench::Bench& bench, const Action& action) {
+    return action.duration &&
+           std::none_of(action.targets.begin(), action.targets.end(), [&](const Target& target) {
+               const model::Kind& kind = bench.model->kind_of(target.ref.item);
+               return action.sort == model::ActionSort::verb && kind.verbs[target.verb].waits;
+           });
 }
 
 } // namespace
@@ -95,7 +105,7 @@ void follow(ReaderWalk& walk, const bench::Resources& resources, const Action& a
         if (((action.variants >> bench.variant) & 1U) == 0) {
             continue;
         }
-        if (action.duration) {
+        if (is_worked_through(bench, action)) {
             walk.seconds[i] += action.duration->base;
         }
         for (const Target& target : action.targets) {

@@ -70,6 +70,26 @@ TEST_CASE("the time is the sum over the members that move") {
     CHECK(told(device).time.empty());
 }
 
+TEST_CASE("a time that a line states is waited for where its verb waits, and else worked through") {
+    SmallDevice device;
+    device.usual_work();
+    device.procedure.steps[0].actions[0].duration = make_quantity(600, "s");
+    CHECK(told(device).time == "at least 12 min");
+    CHECK(told(device).waiting.empty());
+    for (Kind& kind : device.model.kinds.edit()) {
+        for (Verb& one : kind.verbs)
+            one.waits = make_quantity(60, "s");
+    }
+    CHECK(told(device).time == "at least 2 min");
+    for (Kind& kind : device.model.kinds.edit()) {
+        for (Verb& one : kind.verbs) {
+            if (one.name != device.procedure.steps[0].actions[0].verb)
+                one.waits.reset();
+        }
+    }
+    CHECK(told(device).waiting == "10 min");
+}
+
 TEST_CASE("a hazard is told where it is met, and not once it is safe") {
     SmallDevice device;
     device.usual_work();

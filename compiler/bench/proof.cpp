@@ -138,6 +138,12 @@ std::vector<ItemId> upholding(const Bench& bench, model::FunctionId function) {
     for (const ItemId part : path) {
         for (const ItemId item : keeping_it_safe(model, part))
             add(item);
+        // A door that is clamped, a tyre without air. A pressure that was let off is told by
+        // itself.
+        for (const ItemId carried : model.item(part).carried) {
+            if (model.item(carried).role == model::Role::energy && !model.kind_of(carried).runs_out)
+                add(carried);
+        }
     }
     std::vector<ItemId> vessels = path;
     for (const ItemId tie : path) {

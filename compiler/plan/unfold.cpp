@@ -186,10 +186,34 @@ bool names_fitting_tool(const Model& model, const Procedure& procedure, const Ac
     });
 }
 
+// Which of the list some line takes already.
+std::vector<bool> taken_from(const Procedure& procedure) {
+    std::vector<bool> taken(procedure.resources.size());
+    for (const Step& step : procedure.steps) {
+        for (const Action& action : step.actions) {
+            for (const ResourceId id : action.with)
+                taken[id.value] = true;
+        }
+    }
+    return taken;
+}
+
+// Is a supply on the list that names the seal or fluid, and that no line takes? It is not bought to
+// lie there.
+bool is_bought_for(const Procedure& procedure, const std::vector<bool>& taken, model::ItemId item) {
+    for (std::uint32_t i = 0; i < procedure.resources.size(); ++i) {
+        const model::Resource& resource = procedure.resources[i];
+        if (!taken[i] && resource.sort == model::ResourceSort::supply &&
+            among(resource.for_items, item))
+            return true;
+    }
+    return false;
+}
+
 // What is plain to the compiler need not be written: the only tool that fits, the torque declared,
 // the only supply that renews.
-void complete(const Model& model, const Procedure& procedure, const bench::State& state,
-              Action& action) {
+void complete(const Model& model, const Procedure& procedure, const std::vector<bool>& taken,
+              const bench::State& state, Action& action) {
     for (const model::Target& target : action.targets) {
         const model::Item& item = model.item(target.ref.item);
         const model::Kind& kind = model.kind(item.kind);
@@ -218,7 +242,9 @@ void complete(const Model& model, const Procedure& procedure, const bench::State
         if (!action.limit && verb.limit)
             action.limit = verb.limit;
         const bool spent = bench::any_flag(model, state, target.ref.item, bench::spent);
-        if (!model::leads_home(kind, verb) || !item.one_use || !spent)
+        const bool asks_new =
+            (item.one_use && spent) || is_bought_for(procedure, taken, target.ref.item);
+        if (!model::leads_home(kind, verb) || !asks_new)
             continue;
         if (bench::supplied(model, procedure.resources, action, target.ref.item))
             continue;
@@ -231,10 +257,11 @@ void complete(const Model& model, const Procedure& procedure, const bench::State
 void Unfolding::complete_actions() {
     bench::Bench bench{&model_, 0};
     bench::State state = bench::assembled(bench);
+    const std::vector<bool> taken = taken_from(procedure_);
     for (Step& step : procedure_.steps) {
         for (Action& action : step.actions) {
             if (action.sort == ActionSort::verb)
-                complete(model_, procedure_, state, action);
+                complete(model_, procedure_, taken, state, action);
             bench::carry_out(bench, state, procedure_.resources, action);
         }
     }

@@ -59,12 +59,20 @@ bool waits_for_mend(const Walk& walk, const model::Step& test) {
     });
 }
 
-// Does it prove a function whose fasteners were undone: the screw of a blade?
+// Does it prove a function whose fasteners were undone, the screw of a blade, or by name a joint
+// that was parted: a leak test?
 bool holds_what_was_undone(const Walk& walk, const model::Step& test) {
     const auto items = bench::proven_items(walk.bench, test);
+    const auto names = [&](model::ItemId item) {
+        return std::any_of(test.proves.begin(), test.proves.end(),
+                           [&](const model::Proof& proof) { return proof.item == item; });
+    };
     return std::any_of(walk.events.begin(), walk.events.end(), [&](const Event& event) {
-        return event.act && walk.model.item(event.act->item).role == model::Role::fastener &&
-               among(items, event.act->item);
+        if (!event.act)
+            return false;
+        const model::Role role = walk.model.item(event.act->item).role;
+        return (role == model::Role::fastener && among(items, event.act->item)) ||
+               (model::is_tie(role) && names(event.act->item));
     });
 }
 

@@ -332,3 +332,30 @@ step close "Close the eye"
 
 test brakes "The lever holds"
   proves     braking
+
+--- oil-pipe
+device oil-pipe "Oil pipe"
+
+part block "block"
+part hose "hose" kind hose
+connector eye "eye joint" 1 x banjo-joint M10, hexagon-head 16
+  joins      hose to block
+bond washers "copper washer" 2 x copper-washer
+  joins      hose to block
+
+--- bought-and-laid
+use "oil-pipe.mmk"
+guide bought-and-laid "Hose off"
+  for        competent
+  tool       s16 "spanner 16"
+  supply     ring "copper washer", 2 for washers
+
+take-apart
+
+step out "Out"
+  undo       eye with s16
+  lift       washers
+  remove     hose
+
+put-back
+  derived

@@ -12,9 +12,11 @@ void report_closed_over(const Walk& walk, std::size_t at, const std::vector<mode
     const bool one = items.size() == 1 && walk.model.item(items.front()).count == 1;
     const auto& act = walk.events[at].act;
     const std::string closer = act ? model::with_kind(walk.model, act->item) : std::string("this");
+    const bool closers = act && several(walk, {act->item});
     Diagnostic finding = finding_at(walk, at,
-                                    fmt::format("{} closes over {}, which {} not back", closer,
-                                                names(walk, items), one ? "is" : "are"));
+                                    fmt::format("{} {} over {}, which {} not back", closer,
+                                                closers ? "close" : "closes", names(walk, items),
+                                                one ? "is" : "are"));
     finding.label = "cannot be reached after this";
     finding.why = "it would all have to come apart again";
     if (const auto gone = last_left(walk, items.back())) {

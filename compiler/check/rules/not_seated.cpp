@@ -12,9 +12,10 @@ void find_not_seated(const Walk& walk, std::vector<Diagnostic>& findings) {
         walk, [&](const Trouble& trouble, const bench::NotSeated& reason) {
             const bench::Act& act = act_of(walk, trouble);
             const bool one = !several(walk, reason.parts);
-            Diagnostic finding = refused(
-                walk, trouble,
-                fmt::format("{} put on before what it ties is in place", item_is(walk, act.item)));
+            Diagnostic finding =
+                refused(walk, trouble,
+                        fmt::format("{} put on before what {} is in place", item_is(walk, act.item),
+                                    several(walk, {act.item}) ? "they tie" : "it ties"));
             finding.label = "ties what is not there yet";
             finding.why = fmt::format("{} {} not in {} place", names(walk, reason.parts),
                                       one ? "is" : "are", one ? "its" : "their");

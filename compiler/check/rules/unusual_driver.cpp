@@ -1,4 +1,5 @@
-// A screw whose drive is of another size than its thread usually has.
+// A screw whose drive is of another size than its thread usually has. What holds nothing (a bleed
+// screw, a drain plug) and the nuts of pipes and terminals have heads of their own sizes.
 #include "check/troubles.hpp"
 
 #include <algorithm>
@@ -57,7 +58,8 @@ void find_unusual_driver(const Walk& walk, std::vector<Diagnostic>& findings) {
             continue;
         seen[event.act->item.value] = true;
         const model::Item& item = walk.model.item(event.act->item);
-        if (item.bolt->drive_size.empty() || item.bolt->thread.empty())
+        if (item.bolt->drive_size.empty() || item.bolt->thread.empty() ||
+            item.role != model::Role::fastener || item.touches.empty())
             continue;
         const auto sizes = usual_sizes(walk, item);
         const bool usual = std::any_of(sizes.begin(), sizes.end(), [&](const DriveSize* size) {

@@ -433,7 +433,7 @@ connector eye "eye joint" 1 x banjo-joint M6, hexagon-head 10
 connector top "nut at the lever" 1 x compression-joint
   joins      hose to lever
 fluid liquid "brake fluid" in caliper 30 ml kind brake-fluid
-fastener nipple "bleed screw" in caliper 1 x bleed-screw M6, hexagon-head 10
+fastener nipple "bleed screw" in caliper 1 x bleed-screw M6, hexagon-head 8
 function braking "The brake holds"
   through    lever, top, hose, eye, liquid, caliper
 
@@ -442,7 +442,7 @@ use "rim-brake.mmk"
 guide bleed-screw-shut-too-late "Renew the brake fluid"
   for        trained
   supply     dot "brake fluid", 100 ml for liquid
-  tool       s10 "spanner 10"
+  tool       s10 "spanner 8"
   tool       pan "drain pan"
 
 take-apart

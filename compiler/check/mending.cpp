@@ -411,6 +411,16 @@ Span place_of(const Walk& walk, std::size_t at) {
                                                                 : action->head;
 }
 
+std::string free_resource_name(const Walk& walk, const std::string& wanted) {
+    const auto& list = walk.procedure.resources;
+    std::string name = wanted;
+    for (int n = 2; std::any_of(list.begin(), list.end(),
+                                [&](const auto& known) { return known.name == name; });
+         ++n)
+        name = fmt::format("{}-{}", wanted, n);
+    return name;
+}
+
 std::optional<Edit> reworded(const Walk& walk, const model::Action& action, const std::string& from,
                              const std::string& to) {
     const Span line = action.line;

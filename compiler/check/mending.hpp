@@ -70,6 +70,8 @@ Diagnostic finding_at(const Walk& walk, std::size_t at, std::string message);
 // Other words in place of the last such ones in the action's line; nothing when they are not there.
 std::optional<Edit> reworded(const Walk& walk, const model::Action& action, const std::string& from,
                              const std::string& to);
+// The name wanted, or with a number behind it, if the guide's list has that.
+std::string free_resource_name(const Walk& walk, const std::string& wanted);
 // Those that one of the lines `moved` does later are written in its words.
 void mend_with(const Walk& walk, Diagnostic& finding, std::size_t at,
                const std::vector<bench::Act>& acts, const std::vector<Span>& moved = {});

@@ -67,6 +67,18 @@ void join_again(const Walk& walk, const State& state, std::size_t event,
 
 } // namespace
 
+std::vector<Span> made_safe_later(const Walk& walk, std::size_t event, model::ItemId item,
+                                  StateSet safe) {
+    for (std::size_t at = event; at < walk.events.size(); ++at) {
+        const model::Action* action = walk.action(walk.events[at]);
+        if (action != nullptr && !action->derived && walk.events[at].act &&
+            walk.events[at].act->item == item &&
+            bench::made_safe(walk.bench, walk.state_at(at + 1), item, safe))
+            return {action->line};
+    }
+    return {};
+}
+
 bool meets_danger(const Walk& walk, State state, const std::vector<Act>& acts) {
     State next = state;
     return std::any_of(acts.begin(), acts.end(), [&](const Act& act) {

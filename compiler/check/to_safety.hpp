@@ -12,7 +12,11 @@ namespace matchmark::check {
 std::vector<bench::Act> acts_to_safety(const Walk& walk, const bench::State& state,
                                        std::size_t event, const bench::Exposure& met);
 
+// The guide's line, from the event on, that makes the item safe: too late; empty when none does.
+std::vector<Span> made_safe_later(const Walk& walk, std::size_t event, model::ItemId item,
+                                  model::StateSet safe);
+
 // Is one of the acts, done in turn, refused or near a danger that is not made safe?
-bool meets_danger(const Walk& walk, State state, const std::vector<bench::Act>& acts);
+bool meets_danger(const Walk& walk, bench::State state, const std::vector<bench::Act>& acts);
 
 } // namespace matchmark::check

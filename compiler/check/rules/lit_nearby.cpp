@@ -1,5 +1,6 @@
 // What burns let out, or filled in, beside what sets it on fire: petrol drained beside a hot
 // exhaust.
+#include "check/to_safety.hpp"
 #include "check/troubles.hpp"
 
 #include "bench/dangerous.hpp"
@@ -48,19 +49,6 @@ const HazardUse* lights(const Walk& walk, const bench::State& state, const Hazar
     return nullptr;
 }
 
-// The author's line further on that makes it safe, too late.
-std::vector<Span> made_safe_later(const Walk& walk, std::size_t at, ItemId item,
-                                  const HazardUse& use) {
-    for (; at < walk.events.size(); ++at) {
-        const model::Action* action = walk.action(walk.events[at]);
-        if (action != nullptr && !action->derived && walk.events[at].act &&
-            walk.events[at].act->item == item &&
-            bench::made_safe(walk.bench, walk.state_at(at + 1), item, use.safe))
-            return {action->line};
-    }
-    return {};
-}
-
 Diagnostic lit(const Walk& walk, std::size_t at, const Hazard& burning, ItemId item,
                const HazardUse& use) {
     const model::Kind& kind = walk.model.kind_of(item);
@@ -72,7 +60,7 @@ Diagnostic lit(const Walk& walk, std::size_t at, const Hazard& burning, ItemId i
     const auto acts =
         bench::bring_to(walk.bench, walk.state_at(at), item, use.safe, wish_from(walk, at));
     if (acts)
-        mend_with(walk, finding, at, *acts, made_safe_later(walk, at, item, use));
+        mend_with(walk, finding, at, *acts, made_safe_later(walk, at, item, use.safe));
     return finding;
 }
 

@@ -11,16 +11,6 @@ namespace matchmark::check::rules {
 
 namespace {
 
-std::string free_resource_name(const Walk& walk, const std::string& wanted) {
-    const auto& list = walk.procedure.resources;
-    std::string name = wanted;
-    for (int n = 2; std::any_of(list.begin(), list.end(),
-                                [&](const auto& known) { return known.name == name; });
-         ++n)
-        name = fmt::format("{}-{}", wanted, n);
-    return name;
-}
-
 // What one tool that is missing would tighten, the greatest torque first.
 struct Missing {
     const model::ToolKind* tool = nullptr;

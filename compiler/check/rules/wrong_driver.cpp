@@ -54,6 +54,17 @@ void mend_size(const Walk& walk, ResourceId id, const std::string& wanted_tool,
     finding.help = "list it in the size that they take";
 }
 
+// A tool that the verb names and no other: a voltage tester.
+void list_tool(const Walk& walk, const std::string& tool, Diagnostic& finding) {
+    std::string title = model::spaced(tool);
+    for (const model::ToolKind& kind : walk.model.tool_kinds) {
+        if (kind.name == tool)
+            title = kind.title;
+    }
+    finding.edits = {add_tool(walk, free_resource_name(walk, tool), title)};
+    finding.help = "list it in the guide's head";
+}
+
 void report_wrong_driver(const Walk& walk, std::size_t at, const model::Item& item,
                          const model::Verb& verb, std::vector<Diagnostic>& findings) {
     const model::Action& action = *walk.action(walk.events[at]);
@@ -84,6 +95,8 @@ void report_wrong_driver(const Walk& walk, std::size_t at, const model::Item& it
             mend_size(walk, *other, driver_for(walk, item) + size, finding);
         if (verb.by_driver && !item.bolt->drive.empty())
             return findings.push_back(std::move(finding));
+        if (none && verb.tools.size() == 1)
+            list_tool(walk, verb.tools.front(), finding);
     } else if (none && !action.derived && action.targets.size() == 1) {
         const Span target = action.targets.front().ref.span;
         finding.help = "name the tool";

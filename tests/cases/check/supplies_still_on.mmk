@@ -336,3 +336,86 @@ put-back
 step close "Close"
   fit        lid
   fasten     screws with driver to 0.8 N.m
+
+--- siskin-inverter
+device siskin-inverter "Siskin 5 inverter"
+energy supply "three-phase supply" kind mains-isolator 400 V
+  feeds      block
+energy panels "string of panels" kind solar-panel 600 V
+  feeds      dc-input
+part case "case"
+part block "terminal block" in case
+part lead "supply lead" kind cable
+connector wires "supply wire" 3 x screw-terminal M4, slotted 5.5
+  joins      lead to block
+part dc-input "DC input" in case
+part roof-lead "roof lead" kind cable
+connector dc-plug "DC plug" kind sealed-plug
+  joins      roof-lead to dc-input
+
+--- off-and-not-proved
+use "siskin-inverter.mmk"
+guide off-and-not-proved "Take the leads off"
+  for        competent
+  tool       lock "padlock with tag"
+  tool       driver "slotted driver 5.5"
+
+take-apart
+
+step off "Take the leads off"
+  lock-off   supply with lock
+  isolate    panels
+  slacken    wires with driver
+  # error 3-12 [not-proved] its leads are parted here
+  # error 3-12 [not-proved] its leads are parted here
+  disconnect wires, dc-plug
+  remove     lead, roof-lead
+
+put-back
+  derived
+
+--- proved-at-the-terminals
+use "siskin-inverter.mmk"
+guide proved-at-the-terminals "Take the leads off"
+  for        competent
+  tool       lock "padlock with tag"
+  tool       tester "voltage tester 1000 V"
+  tool       driver "slotted driver 5.5"
+
+take-apart
+
+step off "Take the leads off"
+  lock-off   supply with lock
+  prove      supply with tester
+  isolate    panels
+  prove      panels with tester
+  slacken    wires with driver
+  disconnect wires, dc-plug
+  remove     lead, roof-lead
+
+put-back
+  derived
+
+--- proved-after-the-plugs
+use "siskin-inverter.mmk"
+guide proved-after-the-plugs "Take the leads off"
+  for        competent
+  tool       lock "padlock with tag"
+  tool       tester "voltage tester 1000 V"
+  tool       driver "slotted driver 5.5"
+
+take-apart
+
+step off "Take the leads off"
+  lock-off   supply with lock
+  isolate    panels
+  slacken    wires with driver
+  # error 3-12 [not-proved] its leads are parted here
+  # error 3-12 [not-proved] its leads are parted here
+  disconnect wires, dc-plug
+  prove      supply with tester
+  prove      panels with tester
+  remove     lead, roof-lead
+
+put-back
+  derived

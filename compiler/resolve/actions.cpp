@@ -127,7 +127,7 @@ void read_otherwise(ActionPlace& place, Reader& reader, Action& action) {
     model::Otherwise& otherwise = action.otherwise.edit();
     const Span start = reader.here();
     Span end = start;
-    if (reader.next_text() == "do") {
+    if (reader.next_text() == "do" && reader.next_text(1) != "nothing") {
         reader.skip();
         known_guide(place.context, reader);
         end = reader.last();

@@ -43,8 +43,7 @@ const HazardUse* unproved(const Walk& walk, const bench::State& state, ItemId id
                           const Event& event) {
     const Item& source = walk.model.item(id);
     const auto& plugs = source.through;
-    if (source.role != model::Role::energy || source.carrier.known() ||
-        bench::is_live(walk.bench, state, id) || among(plugs, event.act->item) ||
+    if (bench::is_live(walk.bench, state, id) || among(plugs, event.act->item) ||
         !std::all_of(plugs.begin(), plugs.end(),
                      [&](ItemId plug) { return bench::binds(walk.bench, state, plug); }) ||
         !feeds_an_end(walk, source, walk.model.item(event.act->item)))
@@ -54,6 +53,16 @@ const HazardUse* unproved(const Walk& walk, const bench::State& state, ItemId id
             return &use;
     }
     return nullptr;
+}
+
+// Few, if any: of a device of thousands of cells no lead asks them all.
+std::vector<ItemId> supplies_to_prove(const Walk& walk) {
+    std::vector<ItemId> supplies = walk.dangers.items;
+    std::erase_if(supplies, [&](ItemId id) {
+        const Item& item = walk.model.item(id);
+        return item.role != model::Role::energy || item.carrier.known() || item.feeds.empty();
+    });
+    return supplies;
 }
 
 // What the walk met there already, it tells.
@@ -80,10 +89,11 @@ Diagnostic not_proved_at(const Walk& walk, std::size_t at, ItemId source, const 
 
 void find_not_proved(const Walk& walk, std::vector<Diagnostic>& findings) {
     std::vector<ItemId> told; // one omission is one finding
+    const std::vector<ItemId> supplies = supplies_to_prove(walk);
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
-        if (!bares_leads(walk, walk.events[at]) || told_there(walk, at))
+        if (supplies.empty() || !bares_leads(walk, walk.events[at]) || told_there(walk, at))
             continue;
-        for (const ItemId source : walk.dangers.items) {
+        for (const ItemId source : supplies) {
             const HazardUse* use = unproved(walk, walk.state_at(at), source, walk.events[at]);
             if (use == nullptr || among(told, source))
                 continue;

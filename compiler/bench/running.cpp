@@ -1,6 +1,7 @@
 // Finds what a test sets going: by the sources that are on, or by a function that needs none.
 #include "bench/running.hpp"
 
+#include "bench/exposure.hpp"
 #include "bench/isolation.hpp"
 #include "bench/power.hpp"
 #include "bench/proof.hpp"

@@ -255,6 +255,12 @@ std::string plural(const std::string& singular) {
     return singular;
 }
 
+bool may_be_plural(std::string_view word) {
+    return word.ends_with('s') ||
+           std::any_of(irregular.begin(), irregular.end(),
+                       [&](const auto& forms) { return word == forms.second; });
+}
+
 std::vector<std::string_view> words_in(std::string_view description) {
     std::vector<std::string_view> words;
     std::size_t at = 0;

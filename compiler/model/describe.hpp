@@ -29,6 +29,8 @@ std::string list(const std::vector<std::string>& words, const char* joiner = "an
 // "1 screw", "4 screws"
 std::string counted(std::size_t count, const std::string& singular);
 std::string plural(const std::string& singular);
+// Could the word be the plural of any: "screws", "feet"?
+bool may_be_plural(std::string_view word);
 
 // The words of a description: parted at spaces, hyphens and the like, without the sign that ends a
 // sentence.

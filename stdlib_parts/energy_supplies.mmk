@@ -2,7 +2,8 @@
 # Sources: prepare, shut down, isolate, lock and tag, release, prove, and the way back: 29 CFR
 # 1910.147(d), (e); a plug in one's own hand needs no lock: (a)(2)(iii)(A) (from memory); 50 V
 # a.c., IEC 60364-4-41 (from memory); 60 V d.c., IEC 62368-1 (from memory); gas by licensed
-# persons only (local law).
+# persons only (local law). Opened when locked off, proved dead at the terminals behind the cover:
+# EN 50110-1, 6.2.4 (from memory).
 # Example: energy supply "mains" kind mains-cord
 
 # Electricity
@@ -21,7 +22,8 @@ kind mains-isolator "mains isolator" is energy
   hand-back  proved -> locked-off by hand from outside takes 30 s
   restore    locked-off -> switched-on by hand or padlock from outside takes 20 s
   live in    switched-on
-  hazard     mains until proved on reach
+  hazard     mains until locked-off, proved on reach
+  hazard     unproved until proved
   note: To hand back is to count tools, look the place over and call everyone away.
 
 # A machine with every step of the lock-out in its order, and of the way back.
@@ -38,7 +40,8 @@ kind machine-supply "supply of a machine" is energy
   reconnect  isolated -> shut-down by hand from outside takes 20 s
   start-up   shut-down -> running by hand from outside takes 30 s
   live in    running, shut-down
-  hazard     mains until proved on reach
+  hazard     mains until discharged, proved on reach
+  hazard     unproved until proved
   note: To discharge is to let out all that the machine still stores: charge, pressure, springs,
     what is raised.
   note: To prove is to measure, and then to press start: nothing may move.
@@ -66,7 +69,8 @@ kind household-circuit "circuit of a building" is energy
   unlock     secured -> switched-off by hand from outside takes 15 s
   switch-on  switched-off -> switched-on by hand from outside takes 10 s
   live in    switched-on
-  hazard     mains until proved on reach
+  hazard     mains until secured, proved on reach
+  hazard     unproved until proved
   licensed   "electrician"
   note: The tester is tried on a live point before and after.
 
@@ -81,7 +85,8 @@ kind switchboard "switchboard" is energy
   unlock     locked-off -> isolated by hand or padlock from outside takes 30 s
   reconnect  isolated -> live by hand from outside takes 60 s
   live in    live
-  hazard     arc-flash until earthed on reach
+  hazard     mains until locked-off, proved, earthed on reach
+  hazard     arc-flash until earthed
   licensed   "electrician"
 
 kind external-supply "plug-in power supply" is energy
@@ -99,7 +104,8 @@ kind standby-supply "uninterruptible supply" is energy
   reconnect  isolated -> switched-off by hand from outside takes 30 s
   start-up   switched-off -> running by hand from outside takes 30 s
   live in    running, switched-off
-  hazard     second-supply until proved on reach
+  hazard     second-supply until isolated, proved on reach
+  hazard     unproved until proved
   note: It feeds on from its own battery when the mains are off.
 
 kind solar-panel "solar panel" is energy
@@ -109,7 +115,8 @@ kind solar-panel "solar panel" is energy
   hand-back  proved -> isolated by hand from outside takes 15 s
   reconnect  isolated -> lit by hand from outside takes 30 s
   live in    lit
-  hazard     second-supply until proved on reach
+  hazard     second-supply until isolated, proved on reach
+  hazard     unproved until proved
   note: A plug that is drawn under load burns on in an arc. The isolator breaks the current.
 
 # Air, water, steam, vacuum

@@ -15,6 +15,13 @@ hazard mains "Mains voltage"
   order      shut-down, switch-off, unplug, isolate, lock-off, discharge, prove
   danger: Mains voltage kills. Unplug or lock off the supply before you open the case.
 
+# Proved dead at the place of work, before the work: EN 50110-1, 6.2.4 (from memory).
+hazard unproved "Supply not proved dead"
+  sign       electricity
+  order      isolate, lock-off, discharge, prove
+  danger: The wrong switch may be off, and the terminals can kill. Prove the supply dead at them
+    before you touch them.
+
 hazard second-supply "Second supply"
   sign       electricity
   order      shut-down, isolate, lock-off, prove

@@ -1,12 +1,9 @@
 // Does an act on the bench, or says the first reason why it cannot be done.
 //
 // The numbers are those of docs/semantics.md, "When an act may be done".
-#include "bench/bench.hpp"
-#include "bench/isolation.hpp"
-#include "bench/power.hpp"
+#include "bench/attempt.hpp"
 #include "bench/recharge.hpp"
-#include "model/driven.hpp"
-#include "model/passing_on.hpp"
+#include "bench/under_power.hpp"
 
 #include <algorithm>
 
@@ -19,40 +16,6 @@ using model::Role;
 using model::Verb;
 
 namespace {
-
-// An act with what it means worked out once.
-struct Attempt {
-    const Bench& bench;
-    const State& state;
-    const Act& act;
-    const Item& item;
-    const Kind& kind;
-    const Verb& verb;
-    std::vector<std::uint16_t> members; // from 0, those that change
-    unsigned set = 0;
-    bool first_set = false;
-};
-
-std::vector<std::uint16_t> changing(const Bench& bench, const State& state, const Act& act) {
-    const Item& item = bench.model->item(act.item);
-    const Kind& kind = bench.model->kind(item.kind);
-    const Verb& verb = kind.verbs[act.verb];
-    const unsigned set = kind.set_of[verb.to];
-    std::vector<std::uint16_t> members;
-    const auto consider = [&](std::uint16_t member) {
-        if (contains(verb.from, state_of(bench, state, act.item, member, set))) {
-            members.push_back(member);
-        }
-    };
-    if (act.members.empty()) {
-        for (std::uint16_t member = 0; member < item.count; ++member)
-            consider(member);
-    } else {
-        for (const auto member : act.members)
-            consider(static_cast<std::uint16_t>(member - 1U));
-    }
-    return members;
-}
 
 // 1. The item is in the verb's from-state.
 std::optional<Refusal> wrong_state(const Attempt& at) {
@@ -69,16 +32,6 @@ std::optional<Refusal> wrong_state(const Attempt& at) {
             return WrongState{found, index};
     }
     return std::nullopt;
-}
-
-// Does the act bring some member into one of these states, or out of them?
-bool changes(const Attempt& at, StateSet states) {
-    const bool after = contains(states, at.verb.to);
-    return at.first_set &&
-           std::any_of(at.members.begin(), at.members.end(), [&](std::uint16_t member) {
-               const StateId from = state_of(at.bench, at.state, at.act.item, member, at.set);
-               return contains(states, from) != after;
-           });
 }
 
 // The fasteners that still press a tie which the act lays or parts.
@@ -145,106 +98,6 @@ std::optional<Refusal> unmet_need(const Attempt& at) {
     return std::nullopt;
 }
 
-// Is the verb one of those that make the item safe, or take that back?
-bool makes_safe(const Attempt& at) {
-    for (const model::HazardUse& use : at.kind.hazards) {
-        for (std::size_t i = 0; i < at.kind.states.size(); ++i) {
-            if (contains(use.safe, static_cast<StateId>(i)) && at.kind.set_of[i] == at.set)
-                return true;
-        }
-    }
-    return false;
-}
-
-// The parts that the act touches electrically: a connector's, those that go in or out, or the one
-// that is made safe; and what carries them.
-std::vector<ItemId> touched_live(const Attempt& at, const std::vector<ItemId>& moved) {
-    std::vector<ItemId> touched;
-    const bool passes = at.item.role == Role::part && changes(at, at.kind.present);
-    if (at.item.role == Role::connector && at.first_set)
-        touched = at.item.touches;
-    else if (passes)
-        touched = moved;
-    else if (at.item.role == Role::part && makes_safe(at))
-        touched = {at.act.item};
-    for (std::size_t i = 0; i < touched.size(); ++i) {
-        const ItemId carrier = at.bench.model->item(touched[i]).carrier;
-        const bool in_it =
-            (passes && touched[i] == at.act.item) || present(at.bench, at.state, touched[i]);
-        if (carrier.known() && in_it && !among(touched, carrier))
-            touched.push_back(carrier);
-    }
-    return touched;
-}
-
-// Do the connectors bind behind which the source feeds the part?
-bool comes_through(const Bench& bench, const State& state, const Item& source, ItemId part) {
-    const auto connectors = model::connectors_to(source, part);
-    return std::all_of(connectors.begin(), connectors.end(), [&](ItemId connector) {
-        return !bench.exists(connector) || binds(bench, state, connector);
-    });
-}
-
-// What feeds any of them, in order of declaration.
-std::vector<ItemId> sources_of_parts(const Model& model, const std::vector<ItemId>& parts) {
-    std::vector<ItemId> sources;
-    for (const ItemId part : parts) {
-        const auto& feeding = model.item(part).fed_by;
-        sources.insert(sources.end(), feeding.begin(), feeding.end());
-    }
-    std::sort(sources.begin(), sources.end());
-    sources.erase(std::unique(sources.begin(), sources.end()), sources.end());
-    return sources;
-}
-
-// What a supply drives is not loosened or tightened at its place while the supply is on: the bolt
-// of a blade. Where nobody can cut a source from outside, it may be needed to get at it.
-std::optional<Refusal> still_driven(const Attempt& at) {
-    if (!at.first_set)
-        return std::nullopt;
-    const Model& model = *at.bench.model;
-    for (const ItemId part : model::driven_held_by(model, at.item)) {
-        if (!at.bench.exists(part) || place(at.bench, at.state, part).known())
-            continue;
-        for (const ItemId source : model.item(part).fed_by) {
-            if (model::cut_from_outside(model.kind_of(source)) &&
-                is_live(at.bench, at.state, source) &&
-                comes_through(at.bench, at.state, model.item(source), part))
-                return StillLive{source, part};
-        }
-    }
-    return std::nullopt;
-}
-
-// 4. No live source feeds what it touches.
-std::optional<Refusal> still_live(const Attempt& at, const std::vector<ItemId>& moved) {
-    if (at.verb.safe_when_live || at.item.safe_when_live)
-        return std::nullopt;
-    if (at.item.role == Role::connector && at.first_set) {
-        if (auto reason = live_through(at.bench, at.state, at.act.item))
-            return reason;
-    }
-    if (auto reason = still_driven(at))
-        return reason;
-    const std::vector<ItemId> touched = touched_live(at, moved);
-    for (const ItemId id : sources_of_parts(*at.bench.model, touched)) {
-        const Item& source = at.bench.model->item(id);
-        if (among(source.through, at.act.item))
-            continue;
-        if (id == at.act.item || !is_live(at.bench, at.state, id))
-            continue;
-        const bool at_the_source = model::cut_from_outside(at.bench.model->kind(source.kind));
-        for (const ItemId part : touched) {
-            const bool isolates =
-                !at_the_source && model::is_on_its_line(source, at.act.item, part);
-            if (!isolates && among(source.feeds, part) &&
-                comes_through(at.bench, at.state, source, part))
-                return StillLive{id, part};
-        }
-    }
-    return supply_still_on(at.bench, at.state, at.act);
-}
-
 // Does the tie hold on to anything that is not moved? A fastener that binds only what is moved goes
 // along: the nut that a split pin holds.
 bool reaches_beyond(const Bench& bench, const Item& tie, const std::vector<ItemId>& moved) {
@@ -293,12 +146,6 @@ std::optional<Refusal> still_held(const Attempt& at, const std::vector<ItemId>& 
     return std::nullopt;
 }
 
-bool is_in(const Bench& bench, ItemId part, ItemId carrier) {
-    while (part.known() && part != carrier)
-        part = bench.model->item(part).carrier;
-    return part == carrier;
-}
-
 // Is the part named last, behind `to`, at its place? What is laid first lies on it. It does so on
 // the bench, too, while all that it lies between is there, and belongs into that part.
 bool lies_on_base(const Attempt& at) {
@@ -307,7 +154,8 @@ bool lies_on_base(const Attempt& at) {
     if (parts.empty() || present(at.bench, at.state, parts.back()))
         return !parts.empty();
     return std::all_of(parts.begin(), parts.end(), [&](ItemId part) {
-        return !present(at.bench, at.state, part) && is_in(at.bench, part, parts.back());
+        return !present(at.bench, at.state, part) &&
+               model::is_in(*at.bench.model, part, parts.back());
     });
 }
 
@@ -357,22 +205,17 @@ std::optional<Refusal> used_twice(const Attempt& at) {
 } // namespace
 
 std::optional<Refusal> refusal(const Bench& bench, const State& state, const Act& act) {
-    const Item& item = bench.model->item(act.item);
-    const Kind& kind = bench.model->kind(item.kind);
-    const Verb& verb = kind.verbs[act.verb];
-    Attempt at{bench, state, act, item, kind, verb, changing(bench, state, act)};
-    at.set = kind.set_of[verb.to];
-    at.first_set = at.set == 0;
+    const Attempt at = attempt(bench, state, act);
     if (auto reason = wrong_state(at))
         return reason;
     if (auto reason = out_of_reach(at))
         return reason;
     if (auto reason = unmet_need(at))
         return reason;
-    const bool moves = item.role == Role::part && at.first_set;
-    const auto moved = moves ? moved_with(bench, state, act.item) : std::vector<ItemId>{};
-    if (auto reason = still_live(at, moved))
+    if (auto reason = still_live(at))
         return reason;
+    const bool moves = at.item.role == Role::part && at.first_set;
+    const auto moved = moves ? moved_with(bench, state, act.item) : std::vector<ItemId>{};
     if (auto reason = still_held(at, moved))
         return reason;
     if (auto reason = not_seated(at))

@@ -106,7 +106,9 @@ bool in_first_state(const Bench& bench, const State& state, ItemId item); // all
 bool binds(const Bench& bench, const State& state, ItemId tie);
 bool covers(const Bench& bench, const State& state, ItemId part);
 bool blocks(const Bench& bench, const State& state, ItemId part);
-bool is_live(const Bench& bench, const State& state, ItemId source);
+// Does every connector bind through which the source feeds all that it feeds?
+bool is_joined(const Bench& bench, const State& state, ItemId source);
+bool is_live(const Bench& bench, const State& state, ItemId source); // on, and joined
 bool holds(const Bench& bench, const State& state, const model::Condition& condition);
 // The innermost piece, of the item and its carriers, that is off; unknown id: the device itself.
 ItemId place(const Bench& bench, const State& state, ItemId item);

@@ -14,9 +14,9 @@ bool made_safe(const Bench& bench, const State& state, ItemId item, StateSet saf
 bool is_dangerous(const Bench& bench, const State& state, ItemId item);
 
 struct Dangers {
-    std::vector<ItemId> items;    // all that are dangerous, or more; in order of declaration
-    std::vector<ItemId> on_reach; // those that an act may meet from afar, or more; in that order
-    State start;                  // the device as assembled
+    std::vector<ItemId> items;     // all that are dangerous, or more; in order of declaration
+    std::vector<ItemId> from_afar; // those that an act may meet from afar, or more; in that order
+    State start;                   // the device as assembled
 };
 
 // Those of the device as it is assembled.

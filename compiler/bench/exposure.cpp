@@ -3,6 +3,7 @@
 
 #include "bench/dangerous.hpp"
 #include "bench/isolation.hpp"
+#include "bench/under_power.hpp"
 
 #include <algorithm>
 
@@ -131,7 +132,7 @@ std::vector<ItemId> asked_for(const Bench& bench, const Act& act, const Dangers&
     const Model& model = *bench.model;
     std::vector<ItemId> worked_on = model.item(act.item).touches;
     worked_on.push_back(act.item);
-    std::vector<ItemId> asked = dangers.on_reach;
+    std::vector<ItemId> asked = dangers.from_afar;
     if (model.item(act.item).role == Role::fluid && model.item(act.item).carrier.known())
         worked_on.push_back(model.item(act.item).carrier);
     for (const ItemId id : worked_on) {
@@ -161,6 +162,10 @@ bool is_dangerous(const Bench& bench, const State& state, ItemId id) {
 
 bool is_met_by_hand(const Item& danger) {
     return danger.role == Role::part || (danger.role == Role::energy && danger.carrier.known());
+}
+
+bool is_met_by_what_it_feeds(const Item& danger) {
+    return danger.role == Role::energy && !danger.carrier.known() && !danger.feeds.empty();
 }
 
 bool frees(const Model& model, ItemId item, ItemId part) {
@@ -242,8 +247,9 @@ Dangers dangers(const Bench& bench) {
         if (bench.model->kind_of(ItemId{i}).hazards.empty() || !bench.exists(ItemId{i}))
             continue;
         found.items.push_back(ItemId{i});
-        if (met_on_reach(bench.model->kind_of(ItemId{i})))
-            found.on_reach.push_back(ItemId{i});
+        if (met_on_reach(bench.model->kind_of(ItemId{i})) ||
+            is_met_by_what_it_feeds(bench.model->item(ItemId{i})))
+            found.from_afar.push_back(ItemId{i});
     }
     return found;
 }
@@ -256,7 +262,8 @@ std::optional<Exposure> exposure(const Bench& bench, const State& before, const 
         const Kind& kind = model.kind_of(id);
         const bool frees_carrier = frees(model, act.item, model.item(id).carrier);
         const bool touched = touches(bench, act, id) || shares_vessel(model, act.item, id);
-        const bool far = !touched && !frees_carrier;
+        const bool supplies = is_met_by_what_it_feeds(model.item(id));
+        const bool far = !touched && !frees_carrier && !supplies;
         if (far && !met_on_reach(kind))
             continue;
         for (std::size_t use = 0; use < kind.hazards.size(); ++use) {
@@ -275,9 +282,11 @@ std::optional<Exposure> exposure(const Bench& bench, const State& before, const 
                 if (open.known())
                     return Exposure{id, use, open, {}};
             }
-            const bool near_it = (touched || (frees_carrier && reachable(bench, before, id))) &&
-                                 !is_needed_for_safety(model, act.item, id, hazard);
-            if (act.item == id || (is_met_by_hand(model.item(id)) && !from_outside && near_it))
+            const bool by_hand = (is_met_by_hand(model.item(id)) &&
+                                  (touched || (frees_carrier && reachable(bench, before, id)))) ||
+                                 (supplies && would_be_live(bench, before, act, id));
+            if (act.item == id ||
+                (by_hand && !from_outside && !is_needed_for_safety(model, act.item, id, hazard)))
                 return Exposure{id, use, id, {}};
         }
     }

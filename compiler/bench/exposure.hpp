@@ -17,6 +17,9 @@ struct Exposure {
 // part: a charge, a pressure, a weight. A fluid is not: what is let out first, the author says.
 bool is_met_by_hand(const model::Item& danger);
 
+// Is the danger a supply, which is met by work on what it feeds: mains, gas?
+bool is_met_by_what_it_feeds(const model::Item& danger);
+
 // Does an act on the item free the part, or join it: on the part itself, a connector that joins it,
 // a fastener or bond that holds it? Not so a screw by which something else is held to it: whoever
 // takes a lamp off an engine has no business with the spring inside.

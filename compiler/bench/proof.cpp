@@ -70,20 +70,14 @@ bool runs_on(const model::Kind& kind) {
 // What carries a part of the path and not all of them: the wheel, of a brake on its disc. A unit
 // that has the whole path in it may be tried on the bench.
 std::vector<ItemId> carriers_apart(const Model& model, const std::vector<ItemId>& path) {
-    const auto is_in = [&](ItemId part, ItemId carrier) {
-        for (ItemId at = part; at.known(); at = model.item(at).carrier) {
-            if (at == carrier)
-                return true;
-        }
-        return false;
-    };
     std::vector<ItemId> carriers;
     for (const ItemId part : path) {
         if (model.item(part).role != model::Role::part)
             continue;
         for (ItemId at = model.item(part).carrier; at.known(); at = model.item(at).carrier) {
             const bool apart = std::any_of(path.begin(), path.end(), [&](ItemId other) {
-                return model.item(other).role == model::Role::part && !is_in(other, at);
+                return model.item(other).role == model::Role::part &&
+                       !model::is_in(model, other, at);
             });
             if (apart)
                 carriers.push_back(at);

@@ -93,15 +93,19 @@ bool blocks(const Bench& bench, const State& state, ItemId part) {
     return bench.exists(part) && any_in(bench, state, part, bench.model->kind_of(part).blocks);
 }
 
+bool is_joined(const Bench& bench, const State& state, ItemId source) {
+    const auto& through = bench.model->item(source).through;
+    return std::all_of(through.begin(), through.end(), [&](ItemId connector) {
+        return !bench.exists(connector) || binds(bench, state, connector);
+    });
+}
+
 bool is_live(const Bench& bench, const State& state, ItemId source) {
     const Item& item = bench.model->item(source);
     if (item.feeds.empty() || !bench.exists(source))
         return false;
-    if (!any_in(bench, state, source, bench.model->kind_of(source).live))
-        return false;
-    return std::all_of(item.through.begin(), item.through.end(), [&](ItemId connector) {
-        return !bench.exists(connector) || binds(bench, state, connector);
-    });
+    return any_in(bench, state, source, bench.model->kind_of(source).live) &&
+           is_joined(bench, state, source);
 }
 
 bool holds(const Bench& bench, const State& state, const model::Condition& condition) {

@@ -177,7 +177,7 @@ void Describer::read_back(const NotedLine& line, Job& job) {
         return;
     }
     Piece& piece = all_.pieces[*thing];
-    if (!saying->torque.empty() && piece.role == Role::fastener && !piece.declared)
+    if (!saying->torque.empty() && model::takes_torque(piece.role) && !piece.declared)
         piece.torque = saying->torque;
     const bool renewed = saying->is_new || saying->verb.name == "renew";
     if (renewed && piece.role != Role::part && !piece.declared)

@@ -283,7 +283,7 @@ Action written_action(const Model& model, const std::vector<Resource>& list, Ite
         if (!supplies.empty())
             action.with.push_back(supplies.front());
     }
-    const bool tightens = item.role == Role::fastener && contains(kind.binds, verb.to) &&
+    const bool tightens = takes_torque(item.role) && contains(kind.binds, verb.to) &&
                           verb.to == kind.set_first.front();
     if (tightens && item.tightening)
         action.tightening = *item.tightening;

@@ -16,6 +16,8 @@ namespace matchmark::model {
 
 enum class Role : unsigned char { part, fastener, connector, bond, fluid, energy };
 
+// Fasteners, and connectors that are screwed down: a terminal, a union.
+constexpr bool takes_torque(Role role) { return role == Role::fastener || role == Role::connector; }
 constexpr bool is_tie(Role role) {
     return role == Role::fastener || role == Role::connector || role == Role::bond;
 }

@@ -1,9 +1,15 @@
-// The variants of a device, counted and named.
+// What carries what, and the variants of a device, counted and named.
 #include "model/model.hpp"
 
 #include <algorithm>
 
 namespace matchmark::model {
+
+bool is_in(const Model& model, ItemId item, ItemId carrier) {
+    while (item.known() && item != carrier)
+        item = model.item(item).carrier;
+    return item == carrier;
+}
 
 std::size_t variant_count(const Model& model) {
     return std::max<std::size_t>(1, model.device.variants.size());

@@ -42,6 +42,8 @@ struct Model {
     [[nodiscard]] const Guide& guide(GuideId id) const { return guides[id.value]; }
 };
 
+// Is it the other, or `in` it, however deep?
+bool is_in(const Model& model, ItemId item, ItemId carrier);
 // Variants that exist: a device without any has one, nameless.
 std::size_t variant_count(const Model& model);
 // The names of the variants of a mask; empty when it holds them all.

@@ -76,9 +76,9 @@ void add_item_details(Bodies& bodies) {
     add(bodies, {Body::part, Body::energy}, {row<g::feeds>(K::feeds)});
     add(bodies, items,
         {row<g::behind>(K::behind), row<g::reference_list>(K::under), row<g::needs>(K::needs)});
+    add(bodies, {Body::fastener, Body::connector}, {row<g::torque>(K::torque)});
     add(bodies, {Body::fastener},
-        {row<g::torque>(K::torque), row<g::preload>(K::preload), row<g::depth>(K::depth),
-         row<g::told_by>(K::told_by)});
+        {row<g::preload>(K::preload), row<g::depth>(K::depth), row<g::told_by>(K::told_by)});
     add(bodies, {Body::part, Body::fastener}, {row<g::limit>(K::limit)});
     add(bodies, {Body::part}, {row<g::carrier>(K::renewed_as)});
     add(bodies, {Body::connector}, {row<g::nothing_more>(K::safe_when_live)});

@@ -2,6 +2,8 @@
 // 29 CFR 1910.147(d), isolation before stored energy.
 #include "plan/safety_first.hpp"
 
+#include "bench/exposure.hpp"
+
 #include <algorithm>
 #include <set>
 
@@ -50,8 +52,16 @@ public:
         take(left, [&](const Doing& one) {
             return verb_of(one).from_outside && passing.contains(item_of(one));
         });
-        take(left, [&](const Doing& one) { return verb_of(one).from_outside; });
-        return std::all_of(left.begin(), left.end(), [&](const Doing& one) { return did(one); });
+        take(left, [&](const Doing& one) {
+            return verb_of(one).from_outside && !waits_for_terminals(one);
+        });
+        const auto waits = std::stable_partition(
+            left.begin(), left.end(), [&](const Doing& one) { return !waits_for_terminals(one); });
+        put_off_.assign(waits, left.end());
+        left.erase(waits, left.end());
+        return std::all_of(left.begin(), left.end(),
+                           [&](const Doing& one) { return done_in_turn(one); }) &&
+               prove_what_is_put_off();
     }
 
     [[nodiscard]] const std::vector<Doing>& order() const { return order_; }
@@ -70,14 +80,44 @@ private:
         return graph_.bench->model->kind_of(item_of(one)).verbs[graph_.tasks[one.task].verb];
     }
 
-    // Is the supply cut before it, and safe only by it?
+    // Is the supply cut before it, and safe in all ways only by it?
     [[nodiscard]] bool proves_dead(const Doing& one) const {
         const model::Kind& kind = graph_.bench->model->kind_of(item_of(one));
         const model::Verb& verb = verb_of(one);
+        const auto safe_in = [&](const model::HazardUse& use) {
+            return model::contains(use.safe, verb.to);
+        };
         return (verb.from & kind.live) == 0 &&
-               std::any_of(kind.hazards.begin(), kind.hazards.end(), [&](const auto& use) {
-                   return model::contains(use.safe, verb.to) && (verb.from & use.safe) == 0;
+               std::all_of(kind.hazards.begin(), kind.hazards.end(), safe_in) &&
+               std::any_of(kind.hazards.begin(), kind.hazards.end(),
+                           [&](const auto& use) { return (verb.from & use.safe) == 0; });
+    }
+
+    // Does only work on what the supply feeds ask for it, and is all of that still covered? It is
+    // proved dead at the terminals where the work is (EN 50110-1, 6.2.4, from memory).
+    [[nodiscard]] bool waits_for_terminals(const Doing& one) const {
+        const bench::Bench& bench = *graph_.bench;
+        const model::Item& item = bench.model->item(item_of(one));
+        const auto& hazards = bench.model->kind(item.kind).hazards;
+        const model::StateId from = graph_.tasks[one.task].from;
+        const bool opens = std::any_of(hazards.begin(), hazards.end(), [&](const auto& use) {
+            return use.on_reach && !model::contains(use.safe, from);
+        });
+        return bench::is_met_by_what_it_feeds(item) && proves_dead(one) && !opens &&
+               std::none_of(item.feeds.begin(), item.feeds.end(), [&](model::ItemId part) {
+                   return bench.exists(part) && bench::reachable(bench, state_, part);
                });
+    }
+
+    // What waits for the terminals is done once they lie open, or where the work asks for it first.
+    bool done_in_turn(const Doing& one) {
+        take(put_off_, [&](const Doing& other) { return !waits_for_terminals(other); });
+        return did(one) || (!put_off_.empty() && prove_what_is_put_off() && did(one));
+    }
+
+    bool prove_what_is_put_off() {
+        take(put_off_, [](const Doing&) { return true; });
+        return put_off_.empty();
     }
 
     bool did(const Doing& one) {
@@ -105,6 +145,7 @@ private:
     const TaskGraph& graph_;
     bench::State state_;
     std::vector<Doing> order_;
+    std::vector<Doing> put_off_;
 };
 
 } // namespace

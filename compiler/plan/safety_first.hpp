@@ -7,7 +7,8 @@ namespace matchmark::plan {
 
 // What is done from outside goes before all that is done by reaching in: first supplies are cut (a
 // plug pulled, a lock hung), then what passes by itself is waited for (heat, what runs down or
-// out), then the rest (a supply proved dead, a pressure let out). `at_no_cost`: only if tools are
+// out), then the rest (a pressure let out, a supply proved dead). A supply that may be opened when
+// it is off and not proved is proved once what it feeds lies open. `at_no_cost`: only if tools are
 // then taken up no more often. Where the bench does not let it be, the order stays. The tool of
 // each act stays its own, and so do the turnings: work from outside has no side.
 void put_safety_first(const TaskGraph& graph, WorkOrder& work, bool at_no_cost);

@@ -228,7 +228,7 @@ void complete(const Model& model, const Procedure& procedure, const std::vector<
                 action.with.push_back(tools.front());
         }
         const bool home = verb.to == kind.set_first.front();
-        if (home && item.role == model::Role::fastener && item.tightening &&
+        if (home && model::takes_torque(item.role) && item.tightening &&
             !action.tightening->torque) {
             model::Tightening whole = *item.tightening;
             if (!action.tightening->pattern.empty())

@@ -43,6 +43,7 @@ unsigned roles_with(Keyword keyword) {
     case Keyword::feeds:
         return role_bit(Role::part) | role_bit(Role::energy);
     case Keyword::torque:
+        return role_bit(Role::fastener) | role_bit(Role::connector);
     case Keyword::preload:
     case Keyword::depth:
     case Keyword::told_by:

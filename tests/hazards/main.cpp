@@ -109,14 +109,23 @@ void check_pages(const drive::Compilation& done, const std::string& text, const 
     }
 }
 
-// Leaves each action out that makes safe from this hazard.
-void omit_each(const model::Kind& kind, const model::HazardUse& use, const std::string& title,
+// Does the hazard ask for the action: is it done while the hazard is not yet made safe?
+bool asks_for(const model::Kind& kind, const model::HazardUse& use, const model::Verb& verb) {
+    return leads_to_safety(kind, use, verb) && (verb.from & ~use.safe) != 0;
+}
+
+// Leaves each action out that makes safe from this hazard, but those that one before it asks for: a
+// supply that is not locked off is not proved dead either.
+void omit_each(const model::Kind& kind, std::size_t number, const std::string& title,
                const Scene& scene, Figures& figures) {
     int actions = 0;
     int refused = 0;
     int named = 0;
     for (std::size_t i = 0; i < scene.way.size(); ++i) {
-        if (!leads_to_safety(kind, use, *scene.way[i]))
+        const auto first = std::find_if(
+            kind.hazards.begin(), kind.hazards.end(),
+            [&](const model::HazardUse& use) { return asks_for(kind, use, *scene.way[i]); });
+        if (first - kind.hazards.begin() != static_cast<std::ptrdiff_t>(number))
             continue;
         ++actions;
         const std::string text = text_of(scene, i);
@@ -158,8 +167,8 @@ void try_kind(const model::Model& library, const model::Kind& kind, Figures& fig
                  text);
     else
         check_pages(whole, text, kind.name, figures);
-    for (const model::HazardUse& use : kind.hazards)
-        omit_each(kind, use, library.hazards[use.hazard.value].title, scene, figures);
+    for (std::size_t i = 0; i < kind.hazards.size(); ++i)
+        omit_each(kind, i, library.hazards[kind.hazards[i].hazard.value].title, scene, figures);
     if (!kind.needs_license)
         return;
     ++figures.licensed;

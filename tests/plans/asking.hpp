@@ -38,7 +38,8 @@ private:
     [[nodiscard]] bool makes_safe(const Subject& it, model::StateSet safe) const;
     std::string in_reach(const Subject& it);
     std::string needs(const Subject& it);
-    std::string driven(const Subject& it);
+    void add_loosened(const Subject& it, model::ItemId from, std::vector<std::string>& ways);
+    std::string in_touch_with(const Subject& it, model::ItemId from);
     std::string dead(const Subject& it);
     std::string cut(const Subject& it);
     std::string off(const Subject& it);

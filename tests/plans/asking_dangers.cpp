@@ -45,13 +45,16 @@ std::string Asking::meets(const Subject& it, ItemId danger, const model::HazardU
     };
     std::vector<std::string> ways;
     const bool in_a_part = item.role == Role::energy && item.carrier.known();
+    // What its own line needs for a verb of the set in which safety lies is no work near it.
+    const bool paves = std::any_of(item.needs.begin(), item.needs.end(), [&](const auto& need) {
+        return need.condition.item.item == it.id && leads_to_safety(kind, need.verb, use);
+    });
     if (item.role != Role::part && !in_a_part) {
-        ways.emplace_back(it.id == danger ? "true" : "false");
+        const bool supplies = item.role == Role::energy && !item.feeds.empty();
+        ways.emplace_back(it.id == danger                               ? "true"
+                          : supplies && !paves && !it.verb.from_outside ? in_touch_with(it, danger)
+                                                                        : "false");
     } else {
-        // What its own line needs for a verb of the set in which safety lies is no work near it.
-        const bool paves = std::any_of(item.needs.begin(), item.needs.end(), [&](const auto& need) {
-            return need.condition.item.item == it.id && leads_to_safety(kind, need.verb, use);
-        });
         ways.emplace_back(touches(danger) && (!paves || it.id == danger) ? "true" : "false");
         if (in_a_part && it.item.role == Role::fluid && it.item.carrier == item.carrier && !paves)
             ways.emplace_back("true");

@@ -210,12 +210,16 @@ std::string Formula::binds(ItemId tie, Moment at) {
 }
 
 std::string Formula::live(ItemId source, Moment at) {
-    std::vector<std::string> all{any_in({source, {}, {}}, model.kind_of(source).live, at)};
+    std::vector<std::string> all{on(source, at)};
     for (const ItemId connector : model.item(source).through) {
         if (bench.exists(connector))
             all.push_back(binds(connector, at));
     }
     return all_of(all);
+}
+
+std::string Formula::on(ItemId source, Moment at) {
+    return any_in({source, {}, {}}, model.kind_of(source).live, at);
 }
 
 bool cut_outside(const model::Kind& kind) {
@@ -225,8 +229,12 @@ bool cut_outside(const model::Kind& kind) {
     });
 }
 
-std::string Formula::fed(ItemId source, ItemId part, Moment at) {
-    std::vector<std::string> all{live(source, at)};
+std::string Formula::joined(ItemId source, ItemId part, Moment at) {
+    std::vector<std::string> all;
+    for (const ItemId connector : model.item(source).through) {
+        if (bench.exists(connector))
+            all.push_back(binds(connector, at));
+    }
     for (const ItemId connector : model::connectors_to(model.item(source), part)) {
         if (bench.exists(connector))
             all.push_back(binds(connector, at));

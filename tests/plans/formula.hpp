@@ -50,9 +50,11 @@ public:
     std::string all_in(const model::ItemRef& ref, model::StateSet states, Moment at);
     std::string present(model::ItemId item, Moment at);
     std::string binds(model::ItemId tie, Moment at);
+    std::string on(model::ItemId source, Moment at);
+    // It is on, and comes through.
     std::string live(model::ItemId source, Moment at);
-    // And so are the connectors on its way to the part.
-    std::string fed(model::ItemId source, model::ItemId part, Moment at);
+    // Every connector on the way from the source to the part binds.
+    std::string joined(model::ItemId source, model::ItemId part, Moment at);
     std::string safe(model::ItemId item, model::StateSet states, Moment at);
     // The chain from `part` up to `top` (not itself) is all in place.
     std::string goes_with(model::ItemId part, model::ItemId top, Moment at);

@@ -177,61 +177,64 @@ std::string Asking::off(const Subject& it) {
     return all_of(all);
 }
 
-// What is driven is not loosened at its place while what drives it, and can be cut, is on.
-std::string Asking::driven(const Subject& it) {
-    if (it.deed.set != 0)
-        return "true";
-    std::vector<std::string> all;
+// How the deed loosens at its place what the source drives, if that can be cut from outside.
+void Asking::add_loosened(const Subject& it, ItemId from, std::vector<std::string>& ways) {
+    const Item& source = model_.item(from);
+    if (it.deed.set != 0 || !cut_outside(model_.kind(source.kind)))
+        return;
     for (const ItemId part : model::driven_held_by(model_, it.item)) {
-        if (!formula_.bench.exists(part))
+        if (!formula_.bench.exists(part) || !among(source.feeds, part))
             continue;
-        for (std::uint32_t s = 0; s < model_.items.size(); ++s) {
-            const Item& source = model_.items[s];
-            if (!among(source.feeds, part) || !cut_outside(model_.kind(source.kind)) ||
-                !formula_.bench.exists(ItemId{s}))
-                continue;
-            std::vector<std::string> at_home{formula_.fed(ItemId{s}, part, it.now)};
-            for (ItemId at = part; at.known(); at = model_.item(at).carrier)
-                at_home.push_back(formula_.present(at, it.now));
-            all.push_back(no(all_of(at_home)));
+        std::vector<std::string> at_home{formula_.joined(from, part, it.now)};
+        for (ItemId at = part; at.known(); at = model_.item(at).carrier)
+            at_home.push_back(formula_.present(at, it.now));
+        ways.push_back(all_of(at_home));
+    }
+}
+
+// How the deed touches a part that the source feeds, or what that is in, or loosens what it drives.
+std::string Asking::in_touch_with(const Subject& it, ItemId from) {
+    if (it.verb.safe_when_live || it.item.safe_when_live)
+        return "false";
+    const Item& source = model_.item(from);
+    std::vector<std::string> ways;
+    add_loosened(it, from, ways);
+    const bool safety = std::any_of(it.kind.hazards.begin(), it.kind.hazards.end(),
+                                    [&](const auto& use) { return makes_safe(it, use.safe); });
+    std::vector<ItemId> touched;
+    if (from == it.id || among(source.through, it.id))
+        touched = {};
+    else if (it.item.role == Role::connector && it.deed.set == 0)
+        touched = it.item.touches;
+    else if (it.goes_out)
+        touched = it.could_move;
+    else if (it.item.role == Role::part && safety)
+        touched = {it.id};
+    for (const ItemId part : touched) {
+        // It is touched if it goes along; what it is in, as long as it is in it.
+        std::vector<std::string> with_it{it.goes_out ? formula_.goes_with(part, it.id, it.now)
+                                                     : std::string("true")};
+        for (ItemId at = part; at.known(); at = model_.item(at).carrier) {
+            const bool cut_here =
+                !cut_outside(model_.kind(source.kind)) && model::is_on_its_line(source, it.id, at);
+            if (among(source.feeds, at) && !cut_here)
+                ways.push_back(all_of({formula_.joined(from, at, it.now), all_of(with_it)}));
+            if (!(it.goes_out && at == it.id))
+                with_it.push_back(formula_.present(at, it.now));
         }
     }
-    return all_of(all);
+    return any_of(ways);
 }
 
 // No live source feeds a part that is touched, or what that is in.
 std::string Asking::dead(const Subject& it) {
     if (it.verb.safe_when_live || it.item.safe_when_live)
         return "true";
-    const bool safety = std::any_of(it.kind.hazards.begin(), it.kind.hazards.end(),
-                                    [&](const auto& use) { return makes_safe(it, use.safe); });
-    std::vector<ItemId> touched;
-    if (it.item.role == Role::connector && it.deed.set == 0)
-        touched = it.item.touches;
-    else if (it.goes_out)
-        touched = it.could_move;
-    else if (it.item.role == Role::part && safety)
-        touched = {it.id};
-    std::vector<std::string> all{cut(it), off(it), driven(it)};
+    std::vector<std::string> all{cut(it), off(it)};
     for (std::uint32_t s = 0; s < model_.items.size(); ++s) {
         const ItemId from{s};
-        const Item& source = model_.item(from);
-        if (source.feeds.empty() || from == it.id || among(source.through, it.id) ||
-            !formula_.bench.exists(from))
-            continue;
-        for (const ItemId part : touched) {
-            // It is touched if it goes along; what it is in, as long as it is in it.
-            std::vector<std::string> with_it{it.goes_out ? formula_.goes_with(part, it.id, it.now)
-                                                         : std::string("true")};
-            for (ItemId at = part; at.known(); at = model_.item(at).carrier) {
-                const bool cut_here = !cut_outside(model_.kind(source.kind)) &&
-                                      model::is_on_its_line(source, it.id, at);
-                if (among(source.feeds, at) && !cut_here)
-                    all.push_back(no(all_of({formula_.fed(from, at, it.now), all_of(with_it)})));
-                if (!(it.goes_out && at == it.id))
-                    with_it.push_back(formula_.present(at, it.now));
-            }
-        }
+        if (!model_.item(from).feeds.empty() && formula_.bench.exists(from))
+            all.push_back(no(all_of({formula_.on(from, it.now), in_touch_with(it, from)})));
     }
     return all_of(all);
 }

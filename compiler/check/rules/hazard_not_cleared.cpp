@@ -2,6 +2,7 @@
 #include "check/too_early.hpp"
 #include "check/troubles.hpp"
 
+#include <algorithm>
 #include <fmt/core.h>
 
 namespace matchmark::check::rules {
@@ -11,10 +12,23 @@ namespace {
 // What the act does: a cover that goes back on lays nothing open, it is handled over what lies so.
 const char* how_met(const Walk& walk, const Trouble& trouble, const bench::Exposure& met) {
     if (met.laid_open == met.item)
-        return "works near it";
+        return bench::is_met_by_what_it_feeds(walk.model.item(met.item)) &&
+                       walk.events[trouble.event].act->item != met.item
+                   ? "works on what it feeds"
+                   : "works near it";
     return bench::reachable(walk.bench, walk.state_at(trouble.event), met.laid_open)
                ? "what it feeds lies open here"
                : "lays open what it feeds";
+}
+
+// Is it a supply that is off, and nobody has proved it dead? Asked of what is missing: the walk
+// goes on as if that had been done.
+bool is_cut_off(const Walk& walk, const Trouble& trouble, const bench::Exposure& met) {
+    const model::Kind& kind = walk.model.kind_of(met.item);
+    const auto first = std::find_if(trouble.missing.begin(), trouble.missing.end(),
+                                    [&](const bench::Act& act) { return act.item == met.item; });
+    return bench::is_met_by_what_it_feeds(walk.model.item(met.item)) && kind.live != 0 &&
+           first != trouble.missing.end() && (kind.verbs[first->verb].from & kind.live) == 0;
 }
 
 // The test that ran the device after it was made safe.
@@ -55,7 +69,8 @@ void find_hazard_not_cleared(const Walk& walk, std::vector<Diagnostic>& findings
                     fmt::format("{}: {} not made safe", hazard.title, item_is(walk, met.item)));
         finding.label = how_met(walk, trouble, met);
         finding.why =
-            fmt::format("it must be {} before this", model::states_in_words(kind, use.safe));
+            fmt::format("it must be {} before this{}", model::states_in_words(kind, use.safe),
+                        is_cut_off(walk, trouble, met) ? ": the wrong switch may be off" : "");
         finding.related.push_back({walk.model.item(met.item).span, "dangerous until then"});
         if (const auto early = too_early(walk, trouble))
             move_down(walk, *early, "live again from here", finding);

@@ -200,7 +200,7 @@ private:
             return {};
         }
         const std::string quantity = torque_phrase(part.torque);
-        if (quantity.empty() || role_ != model::Role::fastener) {
+        if (quantity.empty() || !model::takes_torque(role_)) {
             ask(fmt::format("the torque: the table says \"{}\"", part.torque));
             return {};
         }

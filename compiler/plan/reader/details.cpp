@@ -63,10 +63,10 @@ void tell_decay(const ReaderWords& in, const Action& action, std::vector<Words>&
                             {"last", words_of(said(in.language, *facts.limit))}}));
 }
 
-// Does the verb bring a fastener to where it binds, or from there?
+// Does the verb tighten what takes a torque?
 bool tightens(const Model& model, const Target& target) {
     const model::Kind& kind = model.kind_of(target.ref.item);
-    return model.item(target.ref.item).role == model::Role::fastener &&
+    return model::takes_torque(model.item(target.ref.item).role) &&
            verb_of(model, target).to == kind.set_first.front();
 }
 
@@ -109,7 +109,7 @@ void tell_order(const ReaderWords& in, const Action& action, std::vector<Words>&
         if (tightening.pattern.empty() && item.tightening)
             tightening = *item.tightening;
         if (tightening.pattern.empty() || item.count < 3 || !target.ref.members.empty() ||
-            item.role != model::Role::fastener)
+            !model::takes_torque(item.role))
             continue;
         auto order = model::tightening_order(
             tightening.pattern,

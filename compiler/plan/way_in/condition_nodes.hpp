@@ -41,6 +41,10 @@ private:
     Chain seat_chain(model::ItemId id) const;
 
     std::vector<NodeIndex> dead(model::ItemId source, model::ItemId part, model::ItemId worked_on);
+    std::vector<NodeIndex> parted(model::ItemId source, model::ItemId part, model::ItemId worked_on,
+                                  const ActReason& live);
+    void add_power(const Task& task, model::ItemId source, model::ItemId part,
+                   const std::vector<NodeIndex>& gone, std::vector<NodeIndex>& all);
     void add_reach(const Task& task, std::vector<NodeIndex>& all);
     void add_needs(const Task& task, std::vector<NodeIndex>& all);
     void add_live(const Task& task, const std::vector<model::ItemId>& moved,

@@ -1,4 +1,5 @@
 // What waits for a supply to be cut: what it feeds, what it drives, what it would take back.
+#include "bench/exposure.hpp"
 #include "bench/isolation.hpp"
 #include "bench/power.hpp"
 #include "bench/recharge.hpp"
@@ -25,9 +26,17 @@ ItemId first_fed(const bench::Bench& bench, const Item& source) {
 
 // The source is off, or a connector on its way is parted, other than the one that is worked on.
 std::vector<NodeIndex> Conditions::dead(ItemId source, ItemId part, ItemId worked_on) {
+    const ActReason live{ReasonSort::live, {}, source, part, 0, model_.item(source).span};
+    std::vector<NodeIndex> ways = parted(source, part, worked_on, live);
+    ways.insert(ways.begin(), left({source, {}, {}}, model_.kind_of(source).live, live));
+    return ways;
+}
+
+// A connector on the way from the source to the part is parted, other than the one worked on.
+std::vector<NodeIndex> Conditions::parted(ItemId source, ItemId part, ItemId worked_on,
+                                          const ActReason& live) {
     const Item& from = model_.item(source);
-    const ActReason live{ReasonSort::live, {}, source, part, 0, from.span};
-    std::vector<NodeIndex> ways{left({source, {}, {}}, model_.kind_of(source).live, live)};
+    std::vector<NodeIndex> ways;
     for (const ItemId by : from.through) {
         if (by != worked_on && bench_.exists(by))
             ways.push_back(left({by, {}, {}}, model_.kind_of(by).binds, live));
@@ -37,6 +46,29 @@ std::vector<NodeIndex> Conditions::dead(ItemId source, ItemId part, ItemId worke
             ways.push_back(left({by, {}, {}}, model_.kind_of(by).binds, live));
     }
     return ways;
+}
+
+// The source is dead, and safe by each of its hazards if work on what it feeds is how it is met; or
+// the part is `gone`.
+void Conditions::add_power(const Task& task, ItemId source, ItemId part,
+                           const std::vector<NodeIndex>& gone, std::vector<NodeIndex>& all) {
+    const ItemId id = graph_.units[task.unit].item;
+    const auto wait_for = [&](std::vector<NodeIndex> ways) {
+        ways.insert(ways.end(), gone.begin(), gone.end());
+        all.push_back(add(NodeSort::any, std::move(ways)));
+    };
+    wait_for(dead(source, part, id));
+    const Item& from = model_.item(source);
+    if (!bench::is_met_by_what_it_feeds(from) || model_.kind_of(id).verbs[task.verb].from_outside)
+        return;
+    for (const model::HazardUse& use : model_.kind(from.kind).hazards) {
+        if (bench::is_needed_for_safety(model_, id, source, use))
+            continue;
+        const ActReason danger{ReasonSort::hazard, {}, source, id, 0, use.span};
+        std::vector<NodeIndex> ways = parted(source, part, id, danger);
+        ways.insert(ways.begin(), in_states({source, {}, {}}, use.safe, danger));
+        wait_for(std::move(ways));
+    }
 }
 
 void Conditions::add_live(const Task& task, const std::vector<ItemId>& moved,
@@ -71,12 +103,12 @@ void Conditions::add_live(const Task& task, const std::vector<ItemId>& moved,
         };
         for (const ItemId part : touched) {
             if (among(from.feeds, part) && !isolates(part)) {
-                std::vector<NodeIndex> ways = dead(source, part, id);
                 // What is off already is no longer touched.
+                std::vector<NodeIndex> gone;
                 for (ItemId at = part; !plug && at.known() && at != id;
                      at = model_.item(at).carrier)
-                    ways.push_back(beside(at));
-                all.push_back(add(NodeSort::any, std::move(ways)));
+                    gone.push_back(beside(at));
+                add_power(task, source, part, gone, all);
             }
             // What a touched part is in is touched too, until it lies beside it.
             std::vector<NodeIndex> apart;
@@ -86,9 +118,7 @@ void Conditions::add_live(const Task& task, const std::vector<ItemId>& moved,
                     apart.push_back(beside(at));
                 if (!among(from.feeds, carrier) || isolates(carrier) || among(moved, carrier))
                     continue;
-                std::vector<NodeIndex> ways = dead(source, carrier, id);
-                ways.insert(ways.end(), apart.begin(), apart.end());
-                all.push_back(add(NodeSort::any, std::move(ways)));
+                add_power(task, source, carrier, apart, all);
             }
         }
     }
@@ -107,11 +137,11 @@ void Conditions::add_driven(const Task& task, std::vector<NodeIndex>& all) {
         for (const ItemId source : model_.item(part).fed_by) {
             if (!bench_.exists(source) || !model::cut_from_outside(model_.kind_of(source)))
                 continue;
-            std::vector<NodeIndex> ways = dead(source, part, id);
+            std::vector<NodeIndex> gone;
             const Span because = model_.item(source).span;
             for (ItemId at = part; at.known(); at = model_.item(at).carrier)
-                ways.push_back(off(at, {ReasonSort::aside, {}, at, id, 0, because}));
-            all.push_back(add(NodeSort::any, std::move(ways)));
+                gone.push_back(off(at, {ReasonSort::aside, {}, at, id, 0, because}));
+            add_power(task, source, part, gone, all);
         }
     }
 }

@@ -516,3 +516,71 @@ step off "Take the belt off"
 
 put-back
   derived
+
+--- lamp-block
+device lamp-block "Lamp"
+
+part base "base"
+part block "terminal block" in base
+part lead "lamp lead" kind cable
+connector wires "lamp wire" 2 x screw-terminal M4, slotted 5.5
+  joins      lead to block
+  torque     1.2 N.m
+
+--- a-terminal-tightened-to-its-torque
+use "lamp-block.mmk"
+guide a-terminal-tightened-to-its-torque "Take the lead off"
+  for        competent
+  tool       driver "slotted torque driver 5.5, 0.5..3 N.m"
+
+take-apart
+
+step off "Take the lead off"
+  slacken    wires with driver
+  disconnect wires
+  remove     lead
+
+put-back
+  derived
+
+--- a-terminal-and-nothing-to-set-its-torque
+use "lamp-block.mmk"
+guide a-terminal-and-nothing-to-set-its-torque "Take the lead off"
+  for        competent
+  tool       driver "slotted driver 5.5"
+
+take-apart
+
+step off "Take the lead off"
+  slacken    wires with driver
+  disconnect wires
+  remove     lead
+
+put-back
+
+step join "Put the lead on"
+  fit        lead
+  connect    wires
+  # advice 3-10 [no-torque-tool] by what?
+  tighten    wires with driver
+
+--- a-terminal-to-another-torque
+use "lamp-block.mmk"
+guide a-terminal-to-another-torque "Take the lead off"
+  for        competent
+  tool       driver "slotted torque driver 5.5"
+
+take-apart
+
+step off "Take the lead off"
+  slacken    wires with driver
+  disconnect wires
+  remove     lead
+
+put-back
+
+step join "Put the lead on"
+  fit        lead
+  connect    wires
+  # error 3-9 [other-torque] which of the two?
+  tighten    wires with driver to 12 N.m

@@ -293,9 +293,76 @@ step dead "Make it dead"
 
 take-apart
 
+step open "Take the ram out"
+  remove     guard
+  # error 3-8 [hazard-not-cleared] works on what it feeds
+  remove     ram
+
+put-back
+  derived
+
+--- proof-behind-the-guard
+use "locked-off-press.mmk"
+guide proof-behind-the-guard "Take the guard off"
+  for        trained
+  tool       lock "padlock"
+  tool       tester "voltage tester"
+
+before
+
+step dead "Make it dead"
+  lock-off   mains with lock
+
+take-apart
+
+step open "Take the ram out"
+  remove     guard
+  prove      mains below 50 V with tester
+  remove     ram
+
+put-back
+  derived
+
+--- guard-off-while-on
+use "locked-off-press.mmk"
+guide guard-off-while-on "Take the guard off"
+  for        trained
+  tool       lock "padlock"
+
+take-apart
+
 step open "Take the guard off"
   # error 3-8 [hazard-not-cleared] lays open what it feeds
   remove     guard
+  lock-off   mains with lock
+
+put-back
+  derived
+
+--- gas-joint-press
+device gas-joint-press "Forge"
+
+part frame "frame"
+part burner "burner"
+energy gas "gas" kind gas-bottle
+  feeds      burner
+part hose "gas hose"
+connector joint "burner joint" kind gas-union
+  joins      hose to burner
+
+--- gas-on-at-the-joint
+use "gas-joint-press.mmk"
+guide gas-on-at-the-joint "Take the hose off"
+  for        licensed "gas fitter"
+  tool       spanner "spanner 24"
+
+take-apart
+
+step off "Take the hose off"
+  # error 3-6 [hazard-not-cleared] works on what it feeds
+  # error 3-6 [still-live] under power here
+  # error 3-6 [untested] disturbed here
+  undo       joint
 
 put-back
   derived

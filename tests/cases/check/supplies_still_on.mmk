@@ -365,9 +365,9 @@ take-apart
 step off "Take the leads off"
   lock-off   supply with lock
   isolate    panels
+  # error 3-9 [hazard-not-cleared] works on what it feeds
   slacken    wires with driver
-  # error 3-12 [not-proved] its leads are parted here
-  # error 3-12 [not-proved] its leads are parted here
+  # error 3-12 [hazard-not-cleared] works on what it feeds
   disconnect wires, dc-plug
   remove     lead, roof-lead
 
@@ -409,9 +409,9 @@ take-apart
 step off "Take the leads off"
   lock-off   supply with lock
   isolate    panels
+  # error 3-9 [hazard-not-cleared] works on what it feeds
   slacken    wires with driver
-  # error 3-12 [not-proved] its leads are parted here
-  # error 3-12 [not-proved] its leads are parted here
+  # error 3-12 [hazard-not-cleared] works on what it feeds
   disconnect wires, dc-plug
   prove      supply with tester
   prove      panels with tester

@@ -203,9 +203,10 @@ const std::vector<Slipped>& slips() {
          R"(  holds a, b too c)",
          R"(2:14-17 expected `to` after `b`, found `too` | write `to` | 2:14 `too` -> `to`)"},
         {"connector c",
-         R"(  torque 2 N.m)",
-         R"(2:3-9 `torque` is not a detail of a connector | a connector takes `kind`, `in`, )"
-         R"(`joins`, `behind`, `under`, `needs`, `safe when live`, `lets nothing out`, `at`, )"
+         R"(  preload 2 kN)",
+         R"(2:3-10 `preload` is not a detail of a connector | a connector takes `kind`, `in`, )"
+         R"(`joins`, `behind`, `under`, `needs`, `torque`, `safe when live`, )"
+         R"(`lets nothing out`, `at`, )"
          R"(`keep`, `one use`, )"
          R"(`used again if`, `used again`, `only`, `price`, `counts as`, )"
          R"(and prose such as `note:`)"},

@@ -25,7 +25,8 @@ TEST_CASE("a draft cuts the supply off before it waits for what runs out") {
     CHECK(cut < waited);
 }
 
-TEST_CASE("a plan and its draft make safe from outside before anything is opened") {
+TEST_CASE(
+    "a plan and its draft cut and lock before anything is opened, and prove behind the cover") {
     Desk desk;
     desk.disk.files["winch.mmk"] = R"(device winch "Winch"
 
@@ -41,7 +42,8 @@ part cover "cover"
 part motor "motor"
 )";
     const std::vector<std::string> wanted{"switch off the circuit", "lock off the circuit",
-                                          "cool the heat", "prove the circuit", "remove the knob"};
+                                          "cool the heat",          "remove the cover",
+                                          "prove the circuit",      "remove the motor"};
     CHECK(desk.run({"plan", "winch.mmk", "--reach", "motor"}) == 0);
     std::size_t at = 0;
     for (const std::string& act : wanted) {
@@ -54,7 +56,9 @@ part motor "motor"
     CHECK(desk.out.find("  before     switch-off circuit\n"
                         "  before     lock-off circuit with padlock\n"
                         "  before     cool heat\n"
-                        "  before     prove circuit with voltage-tester\n") != std::string::npos);
+                        "  tool ") != std::string::npos);
+    CHECK(desk.out.find("  prove      circuit with voltage-tester\n"
+                        "  remove     motor\n") != std::string::npos);
 }
 
 TEST_CASE("a drafted new spring is loaded before it goes in, and its way back eases it") {

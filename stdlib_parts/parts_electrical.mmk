@@ -142,6 +142,7 @@ kind fuse-link "fuse link" is part
   remove     in -> out by hand or fuse-puller takes 4 s
   fit        out -> in by hand or fuse-puller takes 4 s
   passes on
+  protects
   warning: A larger fuse lets a fault start a fire. Use only the rating that is printed beside
     the holder.
 
@@ -150,8 +151,17 @@ kind thermal-cutout "thermal cut-out" is part
   remove     in -> out by hand takes 6 s
   fit        out -> in by hand takes 8 s
   passes on
+  protects
   one use
   warning: A bridged cut-out lets a fault start a fire. Fit one of the same temperature.
+
+kind door-switch "door switch" is part
+  states     in, out
+  remove     in -> out by hand takes 8 s
+  fit        out -> in by hand takes 10 s
+  passes on
+  protects
+  warning: A bridged door switch lets the machine run open, and it can maim. Fit it as it was.
 
 kind thermostat "thermostat" is part
   states     in, out

@@ -131,6 +131,15 @@ kind non-return-valve "non-return valve" is part
   passes on
   note: Its arrow points with the flow.
 
+kind safety-valve "safety valve" is part
+  states     in, out
+  remove     in -> out by hand takes 8 s
+  fit        out -> in by hand takes 10 s
+  passes on
+  protects
+  warning: A vessel without its safety valve can burst and kill. Fit one that opens at the same
+    pressure.
+
 kind diaphragm "diaphragm" is part
   states     in, out
   remove     in -> out by hand takes 8 s

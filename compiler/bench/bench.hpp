@@ -122,7 +122,8 @@ std::vector<ItemId> in_the_way(const Bench& bench, const State& state, ItemId it
                                const std::vector<ItemId>& with_it = {}, Span* because = nullptr);
 bool reachable(const Bench& bench, const State& state, ItemId item);
 // The fasteners that press a tie which is laid first, or grip a connector that is clamped: those
-// that hold two of the parts that it touches. None of any other tie.
+// that hold two of the parts that it touches. Of a seal, the pipe joints that join them, too. None
+// of any other tie.
 std::vector<ItemId> pressing(const Bench& bench, ItemId tie);
 // The part with everything that it carries now.
 std::vector<ItemId> moved_with(const Bench& bench, const State& state, ItemId part);

@@ -45,7 +45,11 @@ void note_bond(const Bench& bench, const Act& act, const model::Verb& verb, Late
 
 ItemId part_over(const Bench& bench, ItemId seal) {
     const Model& model = *bench.model;
-    if (!model.kind_of(seal).lies_loose || pressing(bench, seal).empty())
+    const auto pressed_by = pressing(bench, seal);
+    const bool screwed_on = std::any_of(pressed_by.begin(), pressed_by.end(), [&](ItemId id) {
+        return model.item(id).role == model::Role::fastener;
+    });
+    if (!model.kind_of(seal).lies_loose || !screwed_on)
         return {};
     const auto& joined = model.item(seal).touches;
     const auto found = std::find_if(joined.begin(), joined.end(), [&](ItemId id) {

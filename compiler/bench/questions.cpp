@@ -226,6 +226,10 @@ std::vector<ItemId> pressing(const Bench& bench, ItemId tie) {
     if (!kind.laid_first && !kind.clamped)
         return {};
     std::vector<ItemId> found = model::fasteners_across(*bench.model, tie);
+    if (laid.role == Role::bond) {
+        const std::vector<ItemId> joints = model::joints_across(*bench.model, tie);
+        found.insert(found.end(), joints.begin(), joints.end());
+    }
     const auto is_joined = [&](ItemId part) {
         return bench.exists(part) &&
                std::find(laid.touches.begin(), laid.touches.end(), part) != laid.touches.end();

@@ -45,7 +45,7 @@ void add_time_apart(const model::Model& model, const plan::WorkTimes& times,
         plan::ActTime time = times.act(item.kind, planned.act.verb, members_of(model, planned.act));
         hand.take(times, planned.tool, plan::face_of(item, verb), time);
         way.seconds_apart += time.labour();
-        way.waiting_apart += time.waits;
+        way.waiting_apart += hand.wait(planned.act.item, time.waits);
     }
 }
 
@@ -71,7 +71,7 @@ void add_time_back(const model::Model& model, const plan::WorkTimes& times,
         plan::ActTime time = times.act(item.kind, back->verb, members_of(model, *back));
         hand.take(times, tool, plan::face_of(item, verb), time);
         way.seconds_back += time.labour();
-        way.waiting_back += time.waits;
+        way.waiting_back += hand.wait(back->item, time.waits);
     }
 }
 

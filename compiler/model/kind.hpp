@@ -75,6 +75,7 @@ struct Kind {
     bool lets_out = false;  // of a connector or a plug: parted, it lets out what runs out
     bool runs_out = false;  // of a fluid, or of a pressure
     bool guards = false;    // of a part: keeps hands off what moves
+    bool protects = false;  // without it a fault does harm: a fuse, a safety valve
     bool moves = false;     // of a part: driven when its function runs
     bool passes_on = false; // of a part: stores nothing of what feeds it
     bool one_use = false;

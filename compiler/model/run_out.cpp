@@ -189,7 +189,11 @@ std::vector<ItemId> drain_plugs(const Model& model, const Item& item) {
     return plugs;
 }
 
-std::vector<ItemId> fasteners_across(const Model& model, ItemId tie) {
+namespace {
+
+// The ties, among those of the parts that this one ties, that tie two of them too.
+template <class Wanted>
+std::vector<ItemId> ties_across(const Model& model, ItemId tie, Wanted wanted) {
     const auto& parts = model.item(tie).touches;
     const auto joins = [&](ItemId part) {
         return std::find(parts.begin(), parts.end(), part) != parts.end();
@@ -197,14 +201,26 @@ std::vector<ItemId> fasteners_across(const Model& model, ItemId tie) {
     std::vector<ItemId> found;
     for (const ItemId part : parts) {
         for (const ItemId id : model.item(part).ties) {
-            const Item& fastener = model.item(id);
+            const Item& other = model.item(id);
             const bool known = std::find(found.begin(), found.end(), id) != found.end();
-            if (fastener.role == Role::fastener && !known &&
-                std::count_if(fastener.touches.begin(), fastener.touches.end(), joins) > 1)
+            if (id != tie && wanted(other) && !known &&
+                std::count_if(other.touches.begin(), other.touches.end(), joins) > 1)
                 found.push_back(id);
         }
     }
     return found;
+}
+
+} // namespace
+
+std::vector<ItemId> fasteners_across(const Model& model, ItemId tie) {
+    return ties_across(model, tie, [](const Item& other) { return other.role == Role::fastener; });
+}
+
+std::vector<ItemId> joints_across(const Model& model, ItemId tie) {
+    return ties_across(model, tie, [&](const Item& other) {
+        return other.role == Role::connector && model.kind(other.kind).lets_out;
+    });
 }
 
 void settle_run_out(Model& model) {

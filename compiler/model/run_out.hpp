@@ -12,6 +12,8 @@ std::optional<StateId> emptied_state(const Kind& fluid);
 // The fasteners that hold two of the parts that the tie touches, in whatever variant: they press a
 // seal, or grip a hose.
 std::vector<ItemId> fasteners_across(const Model& model, ItemId tie);
+// And the pipe joints that do: they press the washers that lie between.
+std::vector<ItemId> joints_across(const Model& model, ItemId tie);
 
 // The fasteners by which the vessel that the item is in is emptied: those in it whose kind `lets
 // out`. Not one that `lets nothing out`: the plug of a filler, above the level.

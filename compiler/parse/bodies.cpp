@@ -115,6 +115,7 @@ void add_kind_details(Bodies& bodies) {
          row<g::nothing_more>(K::lets_out),
          row<g::nothing_more>(K::runs_out),
          row<g::nothing_more>(K::guards),
+         row<g::nothing_more>(K::protects),
          row<g::nothing_more>(K::moves),
          row<g::nothing_more>(K::passes_on),
          row<g::nothing_more>(K::one_use),

@@ -120,4 +120,24 @@ void WorkHand::take(const WorkTimes& times, const std::string& tool, const std::
     face_ = face;
 }
 
+double WorkHand::wait(model::ItemId item, double seconds) {
+    if (seconds <= 0) {
+        side_by_side_.clear();
+        return 0;
+    }
+    const auto longest = [&] {
+        double most = 0;
+        for (const auto& [other, waited] : side_by_side_)
+            most = std::max(most, waited);
+        return most;
+    };
+    const double before = longest();
+    auto found = std::find_if(side_by_side_.begin(), side_by_side_.end(),
+                              [&](const auto& one) { return one.first == item; });
+    if (found == side_by_side_.end())
+        found = side_by_side_.insert(found, {item, 0});
+    found->second += seconds;
+    return longest() - before;
+}
+
 } // namespace matchmark::plan

@@ -6,6 +6,7 @@
 #include "model/model.hpp"
 
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace matchmark::plan {
@@ -57,7 +58,7 @@ private:
 // The face on which the verb is done: that of the item. Empty: it is the same from any side.
 std::string face_of(const model::Item& item, const model::Verb& verb);
 
-// Goes along with the work: what is in the hand, and which side is up.
+// Goes along with the work: what is in the hand, which side is up, what is waited for.
 class WorkHand {
 public:
     // Adds to the act's time what it takes to take up the tool (empty: by hand, and what is in the
@@ -66,9 +67,14 @@ public:
     void take(const WorkTimes& times, const std::string& tool, const std::string& face,
               ActTime& time);
 
+    // What an act on the item that waits so long (0: not at all) adds to the time waited. Items
+    // that wait one right after the other wait side by side, and the longest counts: what cools.
+    double wait(model::ItemId item, double seconds);
+
 private:
     std::string tool_;
     std::string face_;
+    std::vector<std::pair<model::ItemId, double>> side_by_side_;
 };
 
 } // namespace matchmark::plan

@@ -81,6 +81,7 @@ Json json_kind(const Model& model, const Kind& kind) {
             {"lets_out", kind.lets_out},
             {"runs_out", kind.runs_out},
             {"guards", kind.guards},
+            {"protects", kind.protects},
             {"moves", kind.moves},
             {"passes_on", kind.passes_on},
             {"one_use", kind.one_use},

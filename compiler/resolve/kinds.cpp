@@ -186,6 +186,8 @@ bool Kind::*flag_of(Keyword keyword) {
         return &Kind::runs_out;
     case Keyword::guards:
         return &Kind::guards;
+    case Keyword::protects:
+        return &Kind::protects;
     case Keyword::moves:
         return &Kind::moves;
     case Keyword::passes_on:

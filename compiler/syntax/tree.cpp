@@ -75,6 +75,7 @@ constexpr auto spellings = std::to_array<Spelled>({
     {Keyword::lets_out, "lets out"},
     {Keyword::runs_out, "runs out"},
     {Keyword::guards, "guards"},
+    {Keyword::protects, "protects"},
     {Keyword::moves, "moves"},
     {Keyword::passes_on, "passes on"},
     {Keyword::one_use, "one use"},

@@ -94,6 +94,7 @@ enum class Keyword : std::uint8_t {
     lets_out,
     runs_out,
     guards,
+    protects,
     moves,
     passes_on,
     one_use,

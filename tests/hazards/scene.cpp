@@ -165,11 +165,12 @@ Scene scene_of(const Kind& kind) {
         strides.insert(strides.end(), way->strides.begin(), way->strides.end());
     for (const Stride& stride : danger.strides)
         scene.into_danger += line_of(*stride.verb);
+    const bool inside = kind.role != Role::energy && kind.role != Role::fluid;
     for (const Stride& stride : safe.strides) {
+        if (!scene.opens_before && inside && !stride.verb->from_outside)
+            scene.opens_before = scene.way.size();
         scene.way.push_back(stride.verb);
         scene.making_safe.push_back(line_of(*stride.verb));
-        const bool inside = kind.role != Role::energy && kind.role != Role::fluid;
-        scene.opens_first = scene.opens_first || (inside && !stride.verb->from_outside);
     }
     scene.device = device_text(kind, safe);
     scene.head = head_text(kind, strides);
@@ -190,15 +191,21 @@ Scene scene_of(const Kind& kind) {
 }
 
 std::string text_of(const Scene& scene, std::optional<std::size_t> omitted) {
-    std::string safe = scene.into_danger;
+    const std::size_t opens_before = scene.opens_before.value_or(scene.making_safe.size());
+    std::string outside;
+    std::string inside;
+    (opens_before == 0 ? inside : outside) += scene.into_danger;
     for (std::size_t i = 0; i < scene.making_safe.size(); ++i) {
         if (i != omitted)
-            safe += scene.making_safe[i];
+            (i < opens_before ? outside : inside) += scene.making_safe[i];
     }
-    if (!safe.empty())
-        safe = "step safe \"Make it safe\"\n" + safe;
-    const std::string start = scene.device + scene.head + scene.for_reader + "take-apart\n";
-    return start + (scene.opens_first ? scene.opening + safe : safe + scene.opening) + scene.rest;
+    std::string text = scene.device + scene.head + scene.for_reader + "take-apart\n";
+    if (!outside.empty())
+        text += "step safe \"Make it safe\"\n" + outside;
+    text += scene.opening;
+    if (!inside.empty())
+        text += "step inside \"Make it safe inside\"\n" + inside;
+    return text + scene.rest;
 }
 
 std::string text_for_anyone(const Scene& scene) {

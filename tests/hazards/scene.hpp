@@ -20,7 +20,9 @@ struct Scene {
     std::string into_danger;              // lines, of what is safe until it is worked with
     std::vector<std::string> making_safe; // a line for each verb of `way`
     std::string opening;                  // the step that takes the cover off
-    bool opens_first = false;             // the thing is made safe inside
+    // Before which of them that step stands: from there on they are done inside. Nothing: behind
+    // all.
+    std::optional<std::size_t> opens_before;
     std::string rest;
 };
 

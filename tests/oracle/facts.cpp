@@ -96,6 +96,9 @@ void add_kind(std::string& facts, const json& kind) {
     if (kind["passes_on"].get<bool>()) {
         add(facts, "passes_on({})", name);
     }
+    if (kind["lets_out"].get<bool>()) {
+        add(facts, "lets_out({})", name);
+    }
     if (kind["clamped"].get<bool>()) {
         add(facts, "clamped({})", name);
     }

@@ -7,11 +7,13 @@ namespace matchmark::check::rules {
 
 namespace {
 
-// What keeps hands off is thrown away as little as left off; an old joint may be thrown away.
+// What keeps hands off, or a fault from doing harm, is thrown away as little as left off; an old
+// joint may be thrown away.
 bool must_go_back(const model::Kind& kind, const model::Action& action) {
     if (action.sort == model::ActionSort::scrap)
-        return kind.guards;
-    return action.sort == model::ActionSort::leave_off && (kind.guards || kind.asks_test);
+        return kind.guards || kind.protects;
+    return action.sort == model::ActionSort::leave_off &&
+           (kind.guards || kind.protects || kind.asks_test);
 }
 
 Diagnostic left_off(const Walk& walk, std::size_t at, const model::Target& target) {
@@ -23,6 +25,11 @@ Diagnostic left_off(const Walk& walk, std::size_t at, const model::Target& targe
         finding.label = "keeps hands off no more";
         finding.why = "whoever runs the machine next does not know that it is bare";
         finding.help = "fit it again; where another guard takes its place, write "
+                       "`allow guard-left-off` with the reason";
+    } else if (kind.protects) {
+        finding.label = "protects nobody any more";
+        finding.why = "the next fault starts a fire or a burst, and nothing stops it";
+        finding.help = "fit it again, or a new one; where another one takes its place, write "
                        "`allow guard-left-off` with the reason";
     } else {
         finding.label = "does its work no more";
@@ -51,7 +58,7 @@ void find_guard_left_off(const Walk& walk, std::vector<Diagnostic>& findings) {
 extern const Rule guard_left_off;
 const Rule guard_left_off{
     "guard-left-off", "hazard", Severity::error,
-    "a guard, or a joint whose kind asks for a test, that is kept from going back",
+    "a guard, what protects, or a joint whose kind asks for a test, kept from going back",
     find_guard_left_off};
 
 } // namespace matchmark::check::rules

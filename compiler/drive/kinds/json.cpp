@@ -80,6 +80,7 @@ std::string kind_as_json(const model::Model& model, const model::Kind& kind) {
     object["lets_out"] = kind.lets_out;
     object["runs_out"] = kind.runs_out;
     object["guards"] = kind.guards;
+    object["protects"] = kind.protects;
     object["moves"] = kind.moves;
     object["passes_on"] = kind.passes_on;
     object["one_use"] = kind.one_use;

@@ -99,6 +99,7 @@ void append_rules(Page& page, const model::Kind& kind) {
     row(page, "lets out", kind.lets_out ? "parted, it lets out what runs out" : "");
     row(page, "runs out", kind.runs_out ? "emptied before a joint of its vessel is parted" : "");
     row(page, "guards", kind.guards ? "what it covers moves under the power of its function" : "");
+    row(page, "protects", kind.protects ? "without it a fault does harm: it is not left off" : "");
     row(page, "moves", kind.moves ? "under the power of its function" : "");
     row(page, "passes on", kind.passes_on ? "what feeds it feeds what it feeds" : "");
     for (const model::OwnNeed& need : kind.needs) {

@@ -69,7 +69,8 @@ void add_time(ReaderWalk& walk, std::size_t variant, const bench::Resources& res
                              face_of(item, verb), time);
     walk.seconds[variant] += time.labour();
     // What cures or drains side by side is waited for once.
-    walk.waiting[variant] += action.duration && verb.waits ? action.duration->base : time.waits;
+    walk.waiting[variant] += walk.hands[variant].wait(
+        target.ref.item, action.duration && verb.waits ? action.duration->base : time.waits);
     walk.timed = walk.timed || verb.takes || !time.by_kind;
 }
 

@@ -50,7 +50,7 @@ void tell_way_back(const Model& model, const WorkTimes& times, WayIn& way) {
         tool = taken.empty() ? tool : taken;
         hand.take(times, taken, face_of(item, *back), time);
         way.back_seconds += time.labour();
-        way.back_waiting += time.waits;
+        way.back_waiting += hand.wait(planned->act.item, time.waits);
     }
 }
 
@@ -71,7 +71,7 @@ void tell_times(const Model& model, WayIn& way) {
         planned.waiting = planned.time.waits;
         way.seconds += planned.seconds;
         way.labour_seconds += planned.time.labour();
-        way.waiting += planned.waiting;
+        way.waiting += hand.wait(planned.act.item, planned.waiting);
     }
     tell_way_back(model, times, way);
 }

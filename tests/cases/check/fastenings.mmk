@@ -561,7 +561,7 @@ put-back
 step join "Put the lead on"
   fit        lead
   connect    wires
-  # advice 3-10 [no-torque-tool] by what?
+  # advice 3-9 [no-torque-tool] by what?
   tighten    wires with driver
 
 --- a-terminal-to-another-torque
@@ -582,5 +582,5 @@ put-back
 step join "Put the lead on"
   fit        lead
   connect    wires
-  # error 3-9 [other-torque] which of the two?
+  # error 3-9 [other-torque] shears here
   tighten    wires with driver to 12 N.m

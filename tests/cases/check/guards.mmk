@@ -68,6 +68,31 @@ step leave "Leave the guard off"
   # error 14-23 [guard-left-off] keeps hands off no more
   leave-off  bowl-guard
 
+--- tea-urn
+device tea-urn "Tea urn"
+
+part shell "shell"
+part vessel "vessel" in shell
+part valve "safety valve" in vessel kind safety-valve
+part cutout "cut-out" in vessel kind thermal-cutout
+
+--- cutout-left-off
+use "tea-urn.mmk"
+guide cutout-left-off "Get it going"
+  for        competent
+
+take-apart
+
+step off "Take the cut-out out"
+  remove     cutout, valve
+
+put-back
+
+step leave "Leave it off"
+  # error 14-19 [guard-left-off] protects nobody any more
+  leave-off  cutout
+  fit        valve
+
 --- bench-saw
 device bench-saw "Bench saw"
 

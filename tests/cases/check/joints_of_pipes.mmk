@@ -204,3 +204,66 @@ step off "Take it off"
 
 put-back
   derived
+
+--- motor-cooler
+device motor-cooler "Oil cooler"
+
+part block "block"
+part feed "feed pipe"
+connector eye "feed eye" 1 x banjo-joint M12, hexagon-head 19
+  joins      feed to block
+bond eye-washers "eye washer" 2 x copper-washer
+  joins      feed to block
+
+--- washers-under-a-tight-joint
+use "motor-cooler.mmk"
+guide washers-under-a-tight-joint "Renew the washers"
+  goal       replace eye-washers with washers-new
+  for        competent
+  spare      washers-new "copper washer 12 mm", 2 for eye-washers
+  tool       spanner "spanner 19"
+
+take-apart
+
+step off "Take the washers off"
+  # error 3-6 [out-of-reach] cannot be got at here
+  lift       eye-washers
+  undo       eye with spanner
+  remove     feed
+
+work
+
+step new "Take new ones"
+  replace    eye-washers with washers-new
+
+put-back
+
+step join "Join the pipe"
+  seat       eye-washers with washers-new
+  fit        feed
+  do-up      eye with spanner
+
+--- washers-behind-an-open-joint
+use "motor-cooler.mmk"
+guide washers-behind-an-open-joint "Renew the washers"
+  goal       replace eye-washers with washers-new
+  for        competent
+  spare      washers-new "copper washer 12 mm", 2 for eye-washers
+  tool       spanner "spanner 19"
+
+take-apart
+
+step off "Take the washers off"
+  undo       eye with spanner
+  lift       eye-washers
+
+work
+
+step new "Take new ones"
+  replace    eye-washers with washers-new
+
+put-back
+
+step join "Join the pipe"
+  seat       eye-washers with washers-new
+  do-up      eye with spanner

@@ -49,6 +49,46 @@ std::vector<ItemId> fed_parts(const Bench& bench, ItemId item) {
     return parts;
 }
 
+// Does it bring power: a plug or a terminal, but no pipe and no earth?
+bool leads_power(const Kind& kind) {
+    return kind.role == Role::connector && !kind.lets_out && !kind.parted_last && !kind.asks_test;
+}
+
+// The parts that come next to these by plugs and terminals, with what they are in.
+std::vector<ItemId> joined_to(const Bench& bench, const std::vector<ItemId>& parts) {
+    std::vector<ItemId> joined;
+    for (const ItemId part : parts) {
+        for (const ItemId tie : bench.model->item(part).ties) {
+            if (!bench.exists(tie) || !leads_power(bench.model->kind_of(tie)))
+                continue;
+            for (const ItemId other : fed_parts(bench, tie)) {
+                if (!among(parts, other) && !among(joined, other))
+                    joined.push_back(other);
+            }
+        }
+    }
+    return joined;
+}
+
+// Those from which the item works: what it is in, too. What nothing feeds works from what it is
+// plugged to, or that is, and so on.
+std::vector<ItemId> parts_at_work(const Bench& bench, ItemId item) {
+    std::vector<ItemId> parts = fed_parts(bench, item);
+    const auto is_fed = [&](ItemId part) {
+        const model::Item& one = bench.model->item(part);
+        return !one.fed_by.empty() || !one.feeds.empty();
+    };
+    if (bench.model->item(item).role != Role::part)
+        return parts;
+    while (std::none_of(parts.begin(), parts.end(), is_fed)) {
+        const std::vector<ItemId> next = joined_to(bench, parts);
+        if (next.empty())
+            break;
+        parts.insert(parts.end(), next.begin(), next.end());
+    }
+    return parts;
+}
+
 // Is the part itself the source from which another of the items works?
 bool feeds_another(const Bench& bench, ItemId part, const std::vector<ItemId>& items) {
     const auto& fed = bench.model->item(part).feeds;
@@ -106,7 +146,7 @@ bool may_stay(const Bench& bench, const State& state, ItemId source) {
 std::vector<ItemId> sources_feeding(const Bench& bench, const std::vector<ItemId>& items) {
     std::vector<ItemId> sources;
     for (const ItemId item : items) {
-        for (const ItemId part : fed_parts(bench, item)) {
+        for (const ItemId part : parts_at_work(bench, item)) {
             for (const ItemId source : bench.model->item(part).fed_by) {
                 if (source != item && live_when_whole(bench, source) &&
                     !only_charges(bench, source, items))

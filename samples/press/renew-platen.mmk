@@ -255,7 +255,7 @@ step belt
 step slacken-belt
   text: Tighten the screw before you hook the spring.
 test drive "The motor pulley turns the platen without a slip"
-  when       tension-spring in, gear-cover out
+  when       tension-spring in, gear-cover out, mains unplugged
   proves     main-belt, feeding
 
 step head-arm

@@ -853,3 +853,55 @@ step close "Close it"
 
 test cuts "It cuts"
   proves     cut
+
+--- loft-fan
+device loft-fan "Loft fan"
+
+energy supply "supply" kind mains-isolator 230 V
+  feeds      block
+part body "body"
+part cover "cover"
+  covers     block, motor-plug, fan-motor
+part block "terminal block" in body
+part fan-motor "fan motor" kind motor
+connector motor-plug "motor plug" kind locking-tab-plug
+  joins      fan-motor to block
+part vane "vane"
+
+--- fan-tried-with-its-board-dead
+use "loft-fan.mmk"
+guide fan-tried-with-its-board-dead "Renew the motor"
+  goal       replace fan-motor with motor-new
+  for        competent
+  spare      motor-new "fan motor", 1 for fan-motor
+  tool       lock "padlock"
+  tool       tester "voltage tester"
+
+take-apart
+
+step out "Take the motor out"
+  lock-off   supply with lock
+  remove     cover
+  prove      supply with tester
+  disconnect motor-plug
+  remove     fan-motor
+
+work
+
+step new "Take the new one"
+  replace    fan-motor with motor-new
+  dispose    fan-motor as electronic-waste
+
+put-back
+
+step motor-in "Put the motor in"
+  fit        fan-motor
+  connect    motor-plug
+# error 6-10 [dead-test] no supply here
+test turns "It turns"
+  proves     fan-motor
+
+step close "Close it"
+  hand-back  supply
+  fit        cover
+  restore    supply

@@ -119,6 +119,15 @@ kind solar-panel "solar panel" is energy
   hazard     unproved until proved
   note: A plug that is drawn under load burns on in an arc. The isolator breaks the current.
 
+# What lies between the panels and their isolator: no switch makes it dead by day.
+kind daylight "panels in daylight" is energy
+  states     lit, covered
+  cover      lit -> covered by hand from outside takes 300 s
+  uncover    covered -> lit by hand from outside takes 120 s
+  live in    lit
+  hazard     second-supply until covered on reach
+  note: By day the leads up to the isolator stay live, whatever is switched off.
+
 # Air, water, steam, vacuum
 
 kind compressed-air "compressed air" is energy

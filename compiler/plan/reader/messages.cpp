@@ -1,6 +1,7 @@
 // Which safety messages and notes stand at which step of a guide.
 #include "plan/reader/messages.hpp"
 
+#include "bench/exposure.hpp"
 #include "language/punctuation.hpp"
 #include "language/spoken.hpp"
 #include "model/prose_place.hpp"
@@ -84,11 +85,13 @@ void ReaderMessages::begin(const ReaderWalk& walk, const model::Step& step, unsi
         held_before_.push_back(any_holds(walk, caution.when));
     }
     held_ = held_before_;
-    unsafe_before_.assign(model_.items.size(), false);
+    unsafe_before_.clear();
     reached_before_.assign(model_.items.size(), false);
     for (std::uint32_t i = 0; i < model_.items.size(); ++i) {
-        for (const model::HazardUse& use : model_.kind_of(ItemId{i}).hazards) {
-            unsafe_before_[i] = unsafe_before_[i] || any_unsafe(walk, ItemId{i}, use.safe);
+        const auto& hazards = model_.kind_of(ItemId{i}).hazards;
+        for (std::size_t use = 0; use < hazards.size(); ++use) {
+            if (any_unsafe(walk, ItemId{i}, hazards[use].safe))
+                unsafe_before_.insert({i, use});
             reached_before_[i] = any_reaches(walk, ItemId{i});
             for (const ItemId fed : model_.items[i].feeds) {
                 reached_before_[fed.value] = any_reaches(walk, fed);
@@ -186,8 +189,26 @@ void ReaderMessages::tell_cautions(guide::Step& told) {
     }
 }
 
+// Does the step bring it to safety from this hazard?
+bool ReaderMessages::makes_safe(ItemId id, const model::HazardUse& use) const {
+    const auto leads_there = [&](const model::Target& target) {
+        if (target.ref.item != id)
+            return false;
+        const model::Verb& verb = model_.kind_of(id).verbs[target.verb];
+        return model::contains(use.safe, verb.to) && (verb.from & use.safe) == 0;
+    };
+    return std::any_of(
+        step_->actions.begin(), step_->actions.end(), [&](const model::Action& action) {
+            return action.sort == model::ActionSort::verb &&
+                   std::any_of(action.targets.begin(), action.targets.end(), leads_there);
+        });
+}
+
 bool ReaderMessages::meets(const ReaderWalk& walk, ItemId id, const model::HazardUse& use) const {
     const Item& item = model_.item(id);
+    // To lock a supply off, or to hand it back, nobody touches what it feeds.
+    if (!use.on_reach && bench::is_met_by_what_it_feeds(item))
+        return makes_safe(id, use);
     if (works_on(id) || (item.carrier.known() && works_on(item.carrier))) {
         return true;
     }
@@ -219,15 +240,20 @@ void ReaderMessages::tell_hazards(const ReaderWalk& walk, guide::Step& told) {
     std::map<std::uint32_t, std::vector<ItemId>> met;
     for (std::uint32_t i = 0; i < model_.items.size(); ++i) {
         const ItemId id{i};
-        for (const model::HazardUse& use : model_.kind_of(id).hazards) {
-            const bool unsafe = unsafe_before_[i] || any_unsafe(walk, id, use.safe);
+        const auto& hazards = model_.kind_of(id).hazards;
+        for (std::size_t use = 0; use < hazards.size(); ++use) {
+            const bool unsafe =
+                unsafe_before_.contains({i, use}) || any_unsafe(walk, id, hazards[use].safe);
             const bool here = (model_.item(id).variants & variants_) != 0;
-            if (here && unsafe && meets(walk, id, use)) {
-                met[use.hazard.value].push_back(id);
+            auto& items = met[hazards[use].hazard.value];
+            if (here && unsafe && meets(walk, id, hazards[use]) && !among(items, id)) {
+                items.push_back(id);
             }
         }
     }
     for (const auto& [index, items] : met) {
+        if (items.empty())
+            continue;
         const model::Hazard& hazard = model_.hazards[index];
         hazards_.insert(index);
         std::vector<std::string> names;

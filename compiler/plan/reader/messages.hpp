@@ -7,6 +7,7 @@
 #include <map>
 #include <optional>
 #include <set>
+#include <utility>
 
 namespace matchmark::plan {
 
@@ -55,6 +56,7 @@ private:
     void tell_hazards(const ReaderWalk& walk, guide::Step& told);
     void tell_cautions(guide::Step& told);
     [[nodiscard]] bool works_on(model::ItemId item) const;
+    [[nodiscard]] bool makes_safe(model::ItemId item, const model::HazardUse& use) const;
     [[nodiscard]] bool meets(const ReaderWalk& walk, model::ItemId item,
                              const model::HazardUse& use) const;
 
@@ -69,9 +71,10 @@ private:
     const model::Step* step_ = nullptr;
     unsigned number_ = 0;
     std::vector<model::ItemId> worked_;
-    std::vector<bool> held_before_;   // by caution: its condition held when the step began
-    std::vector<bool> held_;          // or at any time in it
-    std::vector<bool> unsafe_before_; // by item: some hazard of it was not made safe
+    std::vector<bool> held_before_; // by caution: its condition held when the step began
+    std::vector<bool> held_;        // or at any time in it
+    // By item and hazard of its kind: it was not made safe.
+    std::set<std::pair<std::uint32_t, std::size_t>> unsafe_before_;
     std::vector<bool> reached_before_;
 
     std::vector<bool> hidden_when_whole_; // by item: out of reach on the assembled device

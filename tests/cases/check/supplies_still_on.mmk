@@ -419,3 +419,33 @@ step off "Take the leads off"
 
 put-back
   derived
+
+--- roof-string
+device roof-string "Inverter under a roof"
+
+energy panels "string of panels" kind solar-panel 600 V
+  feeds      dc-input
+energy sun "sun on the string" kind daylight 600 V
+  feeds      roof-lead
+part roof-lead "lead from the panels" kind cable
+part dc-input "DC input board" kind circuit-board
+connector dc-plug "DC plug" kind sealed-plug
+  joins      roof-lead to dc-input
+
+--- lead-live-by-day
+use "roof-string.mmk"
+guide lead-live-by-day "Take the lead off"
+  for        competent
+  tool       tester "voltage tester 1000 V"
+
+take-apart
+
+step off "Take the lead off"
+  isolate    panels
+  prove      panels with tester
+  # error 3-12 [still-live] under power here
+  disconnect dc-plug
+  remove     roof-lead
+
+put-back
+  derived

@@ -212,3 +212,47 @@ function works "It works"
     REQUIRE(on != std::string::npos);
     CHECK(earth < on);
 }
+
+TEST_CASE("of what is not proved dead the step tells in which it is proved, and no other") {
+    Desk desk;
+    desk.disk.files["fan.mmk"] = R"(device fan "Fan"
+
+energy supply "supply" kind mains-isolator 230 V
+  feeds      block
+part body "body"
+part cover "cover"
+  covers     block
+part block "terminal block" in body
+
+guide lift-block "Take the block out"
+  for        competent
+  tool       lock "padlock"
+  tool       tester "voltage tester"
+
+take-apart
+
+step off "Lock it off"
+  lock-off   supply with lock
+
+step open "Open it"
+  remove     cover
+  prove      supply with tester
+
+step out "Take the block out"
+  remove     block
+
+put-back
+  derived
+)";
+    REQUIRE(desk.run({"publish", "fan.mmk", "--to", "markdown", "-o", "out"}) == 0);
+    const std::string page = desk.disk.files.at("out/lift-block.md");
+    INFO(page);
+    const std::string unproved = "The wrong switch may be off";
+    const auto gathered = page.find(unproved);
+    REQUIRE(gathered != std::string::npos);
+    const auto in_step = page.find(unproved, gathered + 1);
+    REQUIRE(in_step != std::string::npos);
+    CHECK(page.find(unproved, in_step + 1) == std::string::npos);
+    CHECK(page.find("Open it") < in_step);
+    CHECK(in_step < page.find("- [ ] Prove the supply"));
+}

@@ -155,3 +155,14 @@ TEST_CASE("a timing can be looked up") {
     CHECK(has(desk.out, "timing handbook"));
     CHECK(has(desk.out, "tool-change"));
 }
+
+TEST_CASE("what waits one right after the other waits side by side, and stages are added") {
+    plan::WorkHand hand;
+    const ItemId boiler{0};
+    const ItemId lamp{1};
+    CHECK(hand.wait(boiler, 3600) == 3600);
+    CHECK(hand.wait(lamp, 1800) == 0);
+    CHECK(hand.wait(lamp, 2400) == 600); // its second stage ends after the boiler is cold
+    CHECK(hand.wait(boiler, 0) == 0);    // somebody works in between
+    CHECK(hand.wait(lamp, 1800) == 1800);
+}

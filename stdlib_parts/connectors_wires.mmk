@@ -12,12 +12,14 @@ kind spade "push-on blade terminal" is connector
   states     connected, apart
   disconnect connected -> apart by hand or pliers takes 5 s
   connect    apart -> connected by hand or pliers takes 5 s
+  bare
   good for   6 times
 
 kind locking-spade "blade terminal with a lock" is connector
   states     connected, apart
   disconnect connected -> apart by hand or pick takes 6 s
   connect    apart -> connected by hand takes 4 s
+  bare
   good for   6 times
   notice: A pull on the wire tears it from the crimp. Press the lock. Then pull the sleeve.
 
@@ -27,6 +29,7 @@ kind ring-terminal "ring terminal" is connector
   take-off   loose -> apart by driver takes 6 s
   put-on     apart -> loose by driver takes 8 s
   tighten    loose -> tight by driver takes 8 s
+  bare
   binds in   tight, loose
   warning: A loose terminal can overheat and start a fire. Hold the wire still while you tighten.
 
@@ -44,6 +47,7 @@ kind screw-terminal "screw terminal" is connector
   disconnect loose -> apart by hand takes 3 s
   connect    apart -> loose by hand takes 6 s
   tighten    loose -> tight by driver takes 8 s
+  bare
   binds in   tight, loose
   warning: A strand outside the terminal can cause shock or fire. Twist the strands before
     they go in.
@@ -70,6 +74,7 @@ kind battery-clamp "battery clamp" is connector
   lift-off   loose -> apart by hand takes 4 s
   set-on     apart -> loose by hand takes 4 s
   tighten    loose -> tight by driver takes 10 s
+  bare
   binds in   tight, loose
   warning: A spanner between clamp and frame can burn a hand. Take the earth clamp off first.
 
@@ -79,6 +84,7 @@ kind solder-joint "soldered joint" is connector
   states     soldered, apart
   unsolder   soldered -> apart by soldering-iron takes 20 s
   solder     apart -> soldered by soldering-iron takes 20 s
+  bare
   caution: Hot solder burns skin, and its fumes irritate. Wear eye protection. Keep the air
     moving.
 
@@ -88,6 +94,7 @@ kind through-hole-joint "row of soldered pins" is connector
   lift       cleared -> apart by hand takes 5 s
   set-in     apart -> cleared by hand takes 15 s
   solder     cleared -> soldered by soldering-iron takes 60 s
+  bare
   binds in   soldered, cleared
   caution: Hot solder burns skin, and its fumes irritate. Wear eye protection. Keep the air
     moving.
@@ -121,6 +128,7 @@ kind wrapped-joint "wrapped joint" is connector
   states     wrapped, apart
   unwrap     wrapped -> apart by wire-wrap-tool takes 15 s
   wrap       apart -> wrapped by wire-wrap-tool takes 20 s
+  bare
   one use
 
 # Plugs in cables

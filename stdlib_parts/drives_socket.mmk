@@ -3,8 +3,8 @@
 # screw); widths across flats ISO 272, 4014, 4017 and 4032, and where a line says so DIN 933 and
 # 934; inch sizes ASME B18.3 and B18.2.1 (from memory), by their width in mm; square recess ASME
 # B18.6.3, square heads DIN 479, twelve-point sockets by the number on the tool (all from memory);
-# the freehub's hollow bolt: cycle makers' practice. What a bench makes do with: common practice, no
-# source.
+# the freehub's hollow bolt: cycle makers' practice. 17 mm of wheel bolts, and what a bench makes do
+# with: common practice, no source.
 # Example: fastener cover-bolts 6 x bolt M8 x 25, hexagon-head 13, class 8.8
 
 drive hexagon "hexagon socket"
@@ -72,7 +72,7 @@ drive hexagon-pin "hexagon socket with centre pin"
   size       8 across 8 mm for M12
 
 drive hexagon-head "hexagon head"
-  driven by  spanner or socket-wrench or nut-driver or ring-spanner
+  driven by  spanner or socket-wrench or nut-driver or ring-spanner or ratchet or wheel-brace or impact-wrench
   size       3.2 across 3.2 mm for M1.6 "ISO 272"
   size       4 across 4 mm for M2 "ISO 272"
   size       5 across 5 mm for M2.5 "ISO 272"
@@ -89,6 +89,7 @@ drive hexagon-head "hexagon head"
   size       18 across 18 mm for M12, M12x1.5, M12x1.25 "ISO 272"
   size       19 across 19 mm for M12, M12x1.5, M12x1.25 "old DIN 933, 934"
   size       16 across 16 mm for M12, M12x1.5, M12x1.25 "flange, ISO 15071"
+  size       17 across 17 mm for M12x1.5, M14x1.5 "wheel bolts"
   size       21 across 21 mm for M14, M14x1.5 "ISO 272"
   size       22 across 22 mm for M14, M14x1.5 "old DIN 933, 934"
   size       24 across 24 mm for M16, M16x1.5 "ISO 272"

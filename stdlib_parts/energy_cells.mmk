@@ -162,10 +162,12 @@ kind self-discharging-capacitor "capacitor with its own resistor" is part
   states     in, out
   also       charged, run-down, proved
   bleed-down charged -> run-down from outside takes 5 s waits 300 s
+  discharge  charged -> run-down by discharge-resistor takes 15 s decays
   prove      run-down -> proved below 60 V by meter takes 10 s
   remove     in -> out by hand takes 4 s
   fit        out -> in by hand takes 6 s
   may end in run-down, proved
+  waste      electronic-waste
   hazard     stored-charge until run-down, proved on reach
   hazard     stored-charge until proved
 

@@ -92,10 +92,16 @@ tool-kind adjustable-spanner "adjustable spanner"
   class      available
 tool-kind socket-wrench "socket wrench"
   class      available
+tool-kind ratchet "ratchet"
+  class      available
+tool-kind wheel-brace "wheel brace"
+  class      available
+tool-kind impact-wrench "impact wrench"
+  class      available
 # Common practice, no source: small screws by a driver, all others by a wrench.
 tool-kind torque-driver "torque driver"
   class      available
-  sets torque 0.05..6 N.m
+  sets torque 0.05..10 N.m
 tool-kind torque-wrench "torque wrench"
   class      available
   sets torque 2..1500 N.m

@@ -1,6 +1,7 @@
 # Tools that measure and prove.
 # Sources: classes as in the file of bench tools; testers of voltage IEC 61243-3, leakage of
-# microwave ovens IEC 60335-2-25 (50 W/m2 at 50 mm, from memory).
+# microwave ovens IEC 60335-2-25 (50 W/m2 at 50 mm, from memory); insulation and continuity are
+# measured dead: IEC 60364-6 (from memory).
 # Example: tool tester "voltage tester 400 V"
 
 tool-kind meter "multimeter"
@@ -11,16 +12,21 @@ tool-kind high-voltage-probe "high voltage probe"
   class      available
 tool-kind resistance-meter "resistance meter"
   class      available
+  on dead circuits
 tool-kind continuity-meter "continuity meter"
   class      available
+  on dead circuits
 tool-kind insulation-tester "insulation tester"
   class      available
+  on dead circuits
 tool-kind earth-tester "protective earth tester"
   class      available
+  on dead circuits
 tool-kind clamp-meter "clamp meter"
   class      available
 tool-kind capacitance-meter "capacitance meter"
   class      available
+  on dead circuits
 tool-kind bench-supply "bench supply with a current limit"
   class      available
 tool-kind steel-ruler "steel ruler"

@@ -114,16 +114,22 @@ ItemId laid_open(const Bench& bench, const State& start, const State& before, co
     const auto lies_open = [&](ItemId part) {
         if (!bench.exists(part) || reachable(bench, start, part))
             return false;
+        const bool is_tie = model::is_tie(bench.model->item(part).role);
         const auto open_in = [&](const State& state) {
-            return present(bench, state, part) && covered_by(bench, state, part, guards).empty();
+            return (is_tie ? binds(bench, state, part) : present(bench, state, part)) &&
+                   covered_by(bench, state, part, guards).empty();
         };
         return from_outside ? !open_in(before) && open_in(after)
                             : open_in(before) || open_in(after);
     };
     if (item.feeds.empty())
         return lies_open(id) ? id : ItemId{};
-    const auto found = std::find_if(item.feeds.begin(), item.feeds.end(), lies_open);
-    return found == item.feeds.end() ? ItemId{} : *found;
+    for (const std::vector<ItemId>* list : {&item.feeds, &*item.bare_ends}) {
+        const auto found = std::find_if(list->begin(), list->end(), lies_open);
+        if (found != list->end())
+            return *found;
+    }
+    return {};
 }
 
 // Of the dangers those that the act may meet, in their order: what it works on, what that carries,

@@ -220,8 +220,10 @@ bool all_back(const Bench& bench, const State& state, const std::vector<ItemId>&
 std::vector<ItemId> hidden_in_whole(const Bench& bench, const State& whole,
                                     const std::vector<ItemId>& items) {
     std::vector<ItemId> hidden;
-    std::copy_if(items.begin(), items.end(), std::back_inserter(hidden),
-                 [&](ItemId item) { return !reachable(bench, whole, item); });
+    // A fluid is under its cap when it is tried: nobody presses a brake with the reservoir open.
+    std::copy_if(items.begin(), items.end(), std::back_inserter(hidden), [&](ItemId item) {
+        return bench.model->item(item).role != model::Role::fluid && !reachable(bench, whole, item);
+    });
     return hidden;
 }
 

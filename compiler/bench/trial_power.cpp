@@ -161,6 +161,8 @@ std::vector<ItemId> sources_feeding(const Bench& bench, const std::vector<ItemId
 
 std::vector<ItemId> test_sources(const Bench& bench, const model::Step& test,
                                  const std::vector<ItemId>& renewed) {
+    if (test.on_dead_circuits)
+        return {};
     const auto tried = tried_by(bench, test, renewed);
     std::vector<ItemId> sources = sources_feeding(bench, tried);
     for (const ItemId item : tried)

@@ -27,9 +27,11 @@ bool makes_safe(const Attempt& at) {
     return false;
 }
 
+enum class Moved : unsigned char { with_what_it_is_in, alone };
+
 // The parts that the act touches electrically: a connector's, those that go in or out, or the one
 // that is made safe; and what carries them.
-std::vector<ItemId> touched_parts(const Attempt& at) {
+std::vector<ItemId> touched_parts(const Attempt& at, Moved moved = Moved::with_what_it_is_in) {
     std::vector<ItemId> touched;
     const bool passes = at.item.role == Role::part && changes(at, at.kind.present);
     if (at.item.role == Role::connector && at.first_set)
@@ -38,6 +40,8 @@ std::vector<ItemId> touched_parts(const Attempt& at) {
         touched = moved_with(at.bench, at.state, at.act.item);
     else if (at.item.role == Role::part && makes_safe(at))
         touched = {at.act.item};
+    if (passes && moved == Moved::alone)
+        return touched;
     for (std::size_t i = 0; i < touched.size(); ++i) {
         const ItemId carrier = at.bench.model->item(touched[i]).carrier;
         const bool in_it =
@@ -146,7 +150,7 @@ bool would_be_live(const Bench& bench, const State& state, const Act& act, ItemI
     const auto fed = [&](ItemId part) { return among(bench.model->item(part).fed_by, source); };
     return std::any_of(driven.begin(), driven.end(),
                        [&](ItemId part) { return fed(part) && drives(at, source, part); }) ||
-           fed_part(at, source, touched_parts(at)).known();
+           fed_part(at, source, touched_parts(at, Moved::alone)).known();
 }
 
 } // namespace matchmark::bench

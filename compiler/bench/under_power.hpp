@@ -9,7 +9,8 @@ namespace matchmark::bench {
 std::optional<StillLive> still_live(const Attempt& at);
 
 // Would the act be work under this source's power if the source were on? Its own plugs isolate, and
-// with one of them apart nothing comes through.
+// with one of them apart nothing comes through. A part that is taken out or put in counts without
+// what it is in: behind the lid of a motor its supply is proved dead.
 bool would_be_live(const Bench& bench, const State& state, const Act& act, ItemId source);
 
 } // namespace matchmark::bench

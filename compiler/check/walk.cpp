@@ -2,6 +2,7 @@
 #include "check/walk.hpp"
 
 #include "bench/recharge.hpp"
+#include "check/done_again.hpp"
 #include "check/events.hpp"
 #include "check/left_off.hpp"
 #include "check/to_safety.hpp"
@@ -143,7 +144,9 @@ private:
         if (dangers_.items.empty())
             return std::nullopt;
         bench::perform(walk_.bench, next_, act);
-        const auto met = bench::exposure(walk_.bench, state_, next_, act, dangers_);
+        auto met = bench::exposure(walk_.bench, state_, next_, act, dangers_);
+        if (met && shuts_after_trial(walk_, event, next_, *met))
+            met = std::nullopt;
         bench::copy_item(walk_.model, act.item, state_, next_);
         for (const model::ItemId charged : bench::charged_by(walk_.bench, act.item))
             bench::copy_item(walk_.model, charged, state_, next_);
@@ -234,7 +237,8 @@ private:
             const bool wrong =
                 refused != nullptr && std::holds_alternative<bench::WrongState>(*refused);
             const Action* action = walk_.action(walk_.events[event]);
-            if (wrong && done_by_mend(walk_, act, action->line))
+            if (wrong && (done_by_mend(walk_, act, action->line) ||
+                          goes_over(walk_, event, std::get<bench::WrongState>(*refused))))
                 return;
             const auto* apart =
                 refused != nullptr ? std::get_if<bench::NotSeated>(refused) : nullptr;

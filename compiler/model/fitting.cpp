@@ -187,6 +187,13 @@ bool sets_torque(const Model& model, const Resource& tool, const Quantity& torqu
            });
 }
 
+bool measures_dead_circuits(const Model& model, const Resource& tool) {
+    return tool.sort == ResourceSort::tool &&
+           std::any_of(model.tool_kinds.begin(), model.tool_kinds.end(), [&](const ToolKind& kind) {
+               return kind.on_dead_circuits && has_words(description_of(tool), kind.name);
+           });
+}
+
 const ToolKind* torque_tool_for(const Model& model, const Quantity& torque) {
     const auto kind = std::find_if(model.tool_kinds.begin(), model.tool_kinds.end(),
                                    [&](const ToolKind& known) { return reaches(known, torque); });

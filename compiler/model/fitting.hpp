@@ -23,6 +23,9 @@ bool reaches(const ToolKind& kind, const Quantity& torque);
 // Can the tool be set to the torque, as far as its description says ("8 to 180 N·m"), and the
 // tool-kinds that it names?
 bool sets_torque(const Model& model, const Resource& tool, const Quantity& torque);
+// Is it, by its name and description, a tool that measures with a current of its own: an insulation
+// tester?
+bool measures_dead_circuits(const Model& model, const Resource& tool);
 // The first tool-kind that can be set to it; null when the library knows of none.
 const ToolKind* torque_tool_for(const Model& model, const Quantity& torque);
 // The tool that a verb names, with the size of the item's head where its drive asks for one.

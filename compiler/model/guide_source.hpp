@@ -97,9 +97,10 @@ struct Step {
     std::vector<Action> actions;
     std::vector<Prose> prose;
     std::vector<Photo> photos;
-    std::vector<Condition> when;  // a test's
-    std::vector<Proof> proves;    // a test's; empty: what the guide renews
-    std::vector<ResourceId> with; // a test's tools
+    std::vector<Condition> when;   // a test's
+    std::vector<Proof> proves;     // a test's; empty: what the guide renews
+    std::vector<ResourceId> with;  // a test's tools
+    bool on_dead_circuits = false; // one of these measures only what is off
     VariantMask variants = all_variants;
     Span head;            // its name
     Span declaration;     // its head line

@@ -123,6 +123,8 @@ struct Item {
     std::vector<ItemId> passes_to; // a part's that is no source: what its line `feeds` names
     std::vector<ItemId> through;   // connectors, on all of its lines
     Seldom<std::vector<FedThrough>> lines_through; // connectors on some of its lines, by part
+    // Of energy that no part carries, beside what it feeds: the bare ends on that.
+    Seldom<std::vector<ItemId>> bare_ends;
     // The other way round, for what asks after one item; in order of declaration. Where a device is
     // tried out in another shape these may name more than `feeds` and `through` do, never less.
     std::vector<ItemId> fed_by;       // what feeds this part

@@ -72,6 +72,7 @@ struct Kind {
     bool lies_loose = false;  // of a bond: it may be taken off when what it ties is apart
     bool parted_last = false; // of a connector: the last of its part's to go, the first to come
     bool clamped = false;   // of a connector: fasteners that hold the parts which it joins grip it
+    bool bare = false;      // of a connector: its live ends can be touched while it is made
     bool lets_out = false;  // of a connector or a plug: parted, it lets out what runs out
     bool runs_out = false;  // of a fluid, or of a pressure
     bool guards = false;    // of a part: keeps hands off what moves

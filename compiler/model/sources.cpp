@@ -1,6 +1,8 @@
 // Tells each part what feeds it, and each connector what feeds through it.
 #include "model/sources.hpp"
 
+#include <algorithm>
+
 namespace matchmark::model {
 
 namespace {
@@ -20,6 +22,21 @@ struct Kinds {
     std::vector<bool> known;
     std::vector<KindId> each_once;
 };
+
+// The joints on what the source feeds whose ends can be touched while they are made.
+std::vector<ItemId> bare_ends_of(const Model& model, const Item& source) {
+    std::vector<ItemId> ends;
+    if (source.role != Role::energy || source.carrier.known())
+        return ends;
+    for (const ItemId fed : source.feeds) {
+        for (const ItemId tie : model.item(fed).ties) {
+            const bool known = std::find(ends.begin(), ends.end(), tie) != ends.end();
+            if (!known && model.kind_of(tie).bare)
+                ends.push_back(tie);
+        }
+    }
+    return ends;
+}
 
 } // namespace
 
@@ -51,6 +68,11 @@ void settle_sources(Model& model) {
             for (const ItemId connector : line.connectors)
                 add_once(items[connector.value].carries_from, ItemId{i});
         }
+    }
+    for (const ItemId source : sources) {
+        auto ends = bare_ends_of(model, items[source.value]);
+        if (!ends.empty() || !items[source.value].bare_ends->empty())
+            items[source.value].bare_ends = std::move(ends);
     }
     model.source_kinds = std::move(of_sources.each_once);
     model.other_kinds = std::move(of_others.each_once);

@@ -44,7 +44,8 @@ struct ToolKind {
     std::string name; // hyphenated words, as after `by` and `driven by`
     std::string title;
     std::optional<ToolClass> tool_class;
-    std::optional<Limit> torques; // that such tools can be set to, or show; none: neither
+    std::optional<Limit> torques;  // that such tools can be set to, or show; none: neither
+    bool on_dead_circuits = false; // measures with a current of its own: the circuit is off
     Span span;
 };
 

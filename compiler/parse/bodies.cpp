@@ -113,6 +113,7 @@ void add_kind_details(Bodies& bodies) {
          row<g::nothing_more>(K::parted_last),
          row<g::nothing_more>(K::clamped),
          row<g::nothing_more>(K::lets_out),
+         row<g::nothing_more>(K::bare),
          row<g::nothing_more>(K::runs_out),
          row<g::nothing_more>(K::guards),
          row<g::nothing_more>(K::protects),
@@ -152,7 +153,8 @@ void add_trade_details(Bodies& bodies) {
          row<g::amount>(K::position), row<g::amount>(K::set_aside), row<g::amount>(K::turn),
          row<g::timed_verb>(K::act), row<g::nothing_more>(K::usual)});
     add(bodies, {Body::tool_kind},
-        {row<g::class_of_tool>(K::tool_class), row<g::torques>(K::sets_torque)});
+        {row<g::class_of_tool>(K::tool_class), row<g::torques>(K::sets_torque),
+         row<g::nothing_more>(K::on_dead_circuits)});
     add(bodies, {Body::gear}, {row<g::sign_of>(K::sign_of)});
     add(bodies, {Body::sign},
         {row<g::number_of_sign>(K::number), row<g::nothing_more>(K::warns),

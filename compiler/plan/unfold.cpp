@@ -228,9 +228,13 @@ void complete(const Model& model, const Procedure& procedure, const std::vector<
                 action.with.push_back(tools.front());
         }
         const bool home = verb.to == kind.set_first.front();
-        if (home && model::takes_torque(item.role) && item.tightening &&
-            !action.tightening->torque) {
+        const auto& said = action.tightening->torque;
+        const auto& declared = item.tightening->torque;
+        const bool as_declared = !said || (declared && said->base == declared->base);
+        if (home && model::takes_torque(item.role) && item.tightening && as_declared) {
             model::Tightening whole = *item.tightening;
+            if (said)
+                whole.torque = said;
             if (!action.tightening->pattern.empty())
                 whole.pattern = action.tightening->pattern;
             if (action.tightening->passes > 1)

@@ -79,6 +79,7 @@ Json json_kind(const Model& model, const Kind& kind) {
             {"parted_last", kind.parted_last},
             {"clamped", kind.clamped},
             {"lets_out", kind.lets_out},
+            {"bare", kind.bare},
             {"runs_out", kind.runs_out},
             {"guards", kind.guards},
             {"protects", kind.protects},

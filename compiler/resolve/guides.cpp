@@ -3,6 +3,7 @@
 #include "resolve/stages.hpp"
 
 #include "model/describe.hpp"
+#include "model/fitting.hpp"
 
 #include <algorithm>
 #include <fmt/core.h>
@@ -273,6 +274,10 @@ void read_step_line(Context& context, const Guide& guide, Step& step, const Line
     case Keyword::with: {
         const auto tools = read_resources(place, reader);
         step.with.insert(step.with.end(), tools.begin(), tools.end());
+        step.on_dead_circuits =
+            std::any_of(step.with.begin(), step.with.end(), [&](model::ResourceId id) {
+                return model::measures_dead_circuits(context.model, guide.resources[id.value]);
+            });
         break;
     }
     default:

@@ -182,6 +182,8 @@ bool Kind::*flag_of(Keyword keyword) {
         return &Kind::clamped;
     case Keyword::lets_out:
         return &Kind::lets_out;
+    case Keyword::bare:
+        return &Kind::bare;
     case Keyword::runs_out:
         return &Kind::runs_out;
     case Keyword::guards:

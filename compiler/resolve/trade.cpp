@@ -188,6 +188,8 @@ void resolve_tool_kind(Context& context, const Declaration& declaration) {
             tool->tool_class = model::tool_class_named(reader.next_text());
         if (line.keyword == Keyword::sets_torque)
             tool->torques = read_limit(context, reader);
+        tool->on_dead_circuits =
+            tool->on_dead_circuits || line.keyword == Keyword::on_dead_circuits;
     });
 }
 

@@ -39,11 +39,13 @@ private:
     std::string in_reach(const Subject& it);
     std::string needs(const Subject& it);
     void add_loosened(const Subject& it, model::ItemId from, std::vector<std::string>& ways);
-    std::string in_touch_with(const Subject& it, model::ItemId from);
+    // With what a part that goes out is in, or without.
+    std::string in_touch_with(const Subject& it, model::ItemId from, bool with_carriers);
     std::string dead(const Subject& it);
     std::string cut(const Subject& it);
     std::string off(const Subject& it);
     std::string loose(const Subject& it);
+    [[nodiscard]] bool is_in_a_joint(model::ItemId bond) const;
     std::string no_danger(const Subject& it);
     std::string meets(const Subject& it, model::ItemId danger, const model::HazardUse& use);
     std::string begins_with_safety(const Subject& it, model::ItemId danger,

@@ -51,9 +51,10 @@ std::string Asking::meets(const Subject& it, ItemId danger, const model::HazardU
     });
     if (item.role != Role::part && !in_a_part) {
         const bool supplies = item.role == Role::energy && !item.feeds.empty();
-        ways.emplace_back(it.id == danger                               ? "true"
-                          : supplies && !paves && !it.verb.from_outside ? in_touch_with(it, danger)
-                                                                        : "false");
+        ways.emplace_back(it.id == danger ? "true"
+                          : supplies && !paves && !it.verb.from_outside
+                              ? in_touch_with(it, danger, false)
+                              : "false");
     } else {
         ways.emplace_back(touches(danger) && (!paves || it.id == danger) ? "true" : "false");
         if (in_a_part && it.item.role == Role::fluid && it.item.carrier == item.carrier && !paves)
@@ -68,12 +69,22 @@ std::string Asking::meets(const Subject& it, ItemId danger, const model::HazardU
         const bench::State start = bench::assembled(formula_.bench);
         const Moment after{it.now.deed, true, false};
         std::vector<std::string> open;
-        for (const ItemId part : item.feeds.empty() ? std::vector<ItemId>{danger} : item.feeds) {
+        std::vector<ItemId> met = item.feeds.empty() ? std::vector<ItemId>{danger} : item.feeds;
+        for (std::uint32_t i = 0; i < model_.items.size(); ++i) {
+            const Item& end = model_.items[i];
+            const bool on_fed = std::any_of(end.touches.begin(), end.touches.end(),
+                                            [&](ItemId part) { return among(item.feeds, part); });
+            if (on_fed && model_.kind(end.kind).bare && item.role == Role::energy && !in_a_part)
+                met.push_back(ItemId{i});
+        }
+        for (const ItemId part : met) {
             if (!formula_.bench.exists(part) || bench::reachable(formula_.bench, start, part))
                 continue;
+            const bool tie = model::is_tie(model_.item(part).role);
             for (const Moment when : {it.now, after})
                 open.push_back(
-                    all_of({formula_.present(part, when), formula_.reachable(part, when)}));
+                    all_of({tie ? formula_.binds(part, when) : formula_.present(part, when),
+                            formula_.reachable(part, when)}));
         }
         ways.push_back(all_of({outside ? std::string("true") : formula_.reachable(danger, it.now),
                                any_of(open), no(begins_with_safety(it, danger, use))}));

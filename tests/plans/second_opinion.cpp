@@ -193,7 +193,7 @@ void Asking::add_loosened(const Subject& it, ItemId from, std::vector<std::strin
 }
 
 // How the deed touches a part that the source feeds, or what that is in, or loosens what it drives.
-std::string Asking::in_touch_with(const Subject& it, ItemId from) {
+std::string Asking::in_touch_with(const Subject& it, ItemId from, bool with_carriers) {
     if (it.verb.safe_when_live || it.item.safe_when_live)
         return "false";
     const Item& source = model_.item(from);
@@ -219,6 +219,8 @@ std::string Asking::in_touch_with(const Subject& it, ItemId from) {
                 !cut_outside(model_.kind(source.kind)) && model::is_on_its_line(source, it.id, at);
             if (among(source.feeds, at) && !cut_here)
                 ways.push_back(all_of({formula_.joined(from, at, it.now), all_of(with_it)}));
+            if (!with_carriers && it.goes_out && at == it.id)
+                break;
             if (!(it.goes_out && at == it.id))
                 with_it.push_back(formula_.present(at, it.now));
         }
@@ -234,9 +236,23 @@ std::string Asking::dead(const Subject& it) {
     for (std::uint32_t s = 0; s < model_.items.size(); ++s) {
         const ItemId from{s};
         if (!model_.item(from).feeds.empty() && formula_.bench.exists(from))
-            all.push_back(no(all_of({formula_.on(from, it.now), in_touch_with(it, from)})));
+            all.push_back(no(all_of({formula_.on(from, it.now), in_touch_with(it, from, true)})));
     }
     return all_of(all);
+}
+
+// A washer between two parts that a pipe joint joins, too.
+bool Asking::is_in_a_joint(ItemId bond) const {
+    const auto& parts = model_.item(bond).touches;
+    if (model_.item(bond).role != Role::bond || !model_.kind_of(bond).laid_first)
+        return false;
+    return std::any_of(model_.items.begin(), model_.items.end(), [&](const Item& joint) {
+        const auto shared = std::count_if(joint.touches.begin(), joint.touches.end(),
+                                          [&](ItemId part) { return among(parts, part); });
+        const auto id = static_cast<std::uint32_t>(&joint - &model_.items.front());
+        return joint.role == Role::connector && model_.kind(joint.kind).lets_out && shared > 1 &&
+               formula_.bench.exists(ItemId{id});
+    });
 }
 
 // No tie binds what moves to anything else; nothing blocks a part on its way out.
@@ -251,7 +267,7 @@ std::string Asking::loose(const Subject& it) {
     for (std::uint32_t t = 0; t < model_.items.size(); ++t) {
         const Item& tie = model_.items[t];
         if (!model::is_tie(tie.role) || !formula_.bench.exists(ItemId{t}) ||
-            (!it.goes_out && tie.role == Role::connector))
+            (!it.goes_out && (tie.role == Role::connector || is_in_a_joint(ItemId{t}))))
             continue;
         std::vector<std::string> holds_moved;
         std::vector<std::string> holds_rest;

@@ -3,6 +3,7 @@
 #include "check/mending.hpp"
 #include "check/seals.hpp"
 #include "check/troubles.hpp"
+#include "model/run_out.hpp"
 
 #include <fmt/core.h>
 
@@ -16,7 +17,8 @@ bool lays(const Walk& walk, const bench::Act& act) {
     const model::Kind& kind = walk.model.kind_of(act.item);
     const model::Verb& verb = kind.verbs[act.verb];
     return kind.laid_first && model::contains(kind.binds, verb.to) &&
-           (verb.from & kind.binds) == 0 && walk.model.item(act.item).touches.size() > 1;
+           (verb.from & kind.binds) == 0 && walk.model.item(act.item).touches.size() > 1 &&
+           model::joints_across(walk.model, act.item).empty(); // the hose hangs there until then
 }
 
 // Was a part of it brought back before as if that had been mended? Then it is told there.

@@ -78,6 +78,7 @@ std::string kind_as_json(const model::Model& model, const model::Kind& kind) {
     object["lies_loose"] = kind.lies_loose;
     object["parted_last"] = kind.parted_last;
     object["lets_out"] = kind.lets_out;
+    object["bare"] = kind.bare;
     object["runs_out"] = kind.runs_out;
     object["guards"] = kind.guards;
     object["protects"] = kind.protects;

@@ -99,8 +99,12 @@ void Conditions::bar_openers(ItemId id, std::size_t use, ItemId open,
             continue;
         std::vector<NodeIndex> ways{in_states({id, {}, {}}, hazard.safe,
                                               {ReasonSort::hazard, {}, id, open, 0, hazard.span})};
-        if (part.role == Role::part) // what is gone already is not laid open
-            ways.push_back(off(open, {ReasonSort::aside, {}, open, bar->item, 0, hazard.span}));
+        // What is gone already is not laid open, nor what is parted.
+        const ActReason aside{ReasonSort::aside, {}, open, bar->item, 0, hazard.span};
+        if (part.role == Role::part)
+            ways.push_back(off(open, aside));
+        else if (model::is_tie(part.role))
+            ways.push_back(left({open, {}, {}}, model_.kind(part.kind).binds, aside));
         needs[t].push_back(add(NodeSort::any, std::move(ways)));
     }
 }
@@ -113,14 +117,17 @@ void Conditions::add_opened_hazards(std::vector<std::vector<NodeIndex>>& needs) 
                                          [](const auto& verb) { return verb.from_outside; });
         if (!bench_.exists(id) || (!outside && !model_.items[i].reach.empty()))
             continue;
-        const auto opened =
+        auto opened =
             model_.items[i].feeds.empty() ? std::vector<ItemId>{id} : model_.items[i].feeds;
+        const auto& ends = *model_.items[i].bare_ends;
+        opened.insert(opened.end(), ends.begin(), ends.end());
         for (std::size_t use = 0; use < kind.hazards.size(); ++use) {
             if (!kind.hazards[use].on_reach)
                 continue;
             for (const ItemId part : opened) {
-                if (bench_.exists(part) && bench::present(bench_, start_, part) &&
-                    !bench::reachable(bench_, start_, part))
+                const bool there =
+                    model::is_tie(model_.item(part).role) || bench::present(bench_, start_, part);
+                if (bench_.exists(part) && there && !bench::reachable(bench_, start_, part))
                     bar_openers(id, use, part, needs);
             }
         }

@@ -118,7 +118,13 @@ void Conditions::add_live(const Task& task, const std::vector<ItemId>& moved,
                     apart.push_back(beside(at));
                 if (!among(from.feeds, carrier) || isolates(carrier) || among(moved, carrier))
                     continue;
-                add_power(task, source, carrier, apart, all);
+                if (!out) {
+                    add_power(task, source, carrier, apart, all);
+                    continue;
+                }
+                std::vector<NodeIndex> ways = dead(source, carrier, id);
+                ways.insert(ways.end(), apart.begin(), apart.end());
+                all.push_back(add(NodeSort::any, std::move(ways)));
             }
         }
     }

@@ -18,8 +18,8 @@ struct Workshop {
         star.driven_by = {"star-driver"};
         star.stand_ins = {{"slotted-driver", "1.8", "6", {}}, {"coin", "", "8", {}}};
         model.drives.edit().push_back(star);
-        model.tool_kinds.edit() = {{"driver", "driver", ToolClass::available, {}, {}},
-                                   {"star-driver", "star driver", ToolClass::basic, {}, {}}};
+        model.tool_kinds.edit() = {{"driver", "driver", ToolClass::available, {}, false, {}},
+                                   {"star-driver", "star driver", ToolClass::basic, {}, false, {}}};
         screw.bolt.edit().drive = "star";
         screw.bolt.edit().drive_size = "6";
         undo.by_driver = true;
@@ -83,8 +83,13 @@ TEST_CASE("a tool sets the torques of each tool-kind that its description names"
     Workshop shop;
     const auto newton_metres = [](double value) { return *make_quantity(value, "N.m"); };
     shop.model.tool_kinds.edit() = {
-        {"preset-driver", "preset driver", {}, Limit{newton_metres(0.1), newton_metres(6)}, {}},
-        {"long-wrench", "long wrench", {}, Limit{newton_metres(2), newton_metres(200)}, {}}};
+        {"preset-driver",
+         "preset driver",
+         {},
+         Limit{newton_metres(0.1), newton_metres(6)},
+         false,
+         {}},
+        {"long-wrench", "long wrench", {}, Limit{newton_metres(2), newton_metres(200)}, false, {}}};
     const Resource driver = tool("d", "preset driver with bits");
     CHECK(sets_torque(shop.model, driver, newton_metres(6)));
     CHECK_FALSE(sets_torque(shop.model, driver, newton_metres(6.1)));

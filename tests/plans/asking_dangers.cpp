@@ -81,10 +81,13 @@ std::string Asking::meets(const Subject& it, ItemId danger, const model::HazardU
             if (!formula_.bench.exists(part) || bench::reachable(formula_.bench, start, part))
                 continue;
             const bool tie = model::is_tie(model_.item(part).role);
-            for (const Moment when : {it.now, after})
-                open.push_back(
-                    all_of({tie ? formula_.binds(part, when) : formula_.present(part, when),
-                            formula_.reachable(part, when)}));
+            const auto lies_open = [&](Moment when) {
+                return all_of({tie ? formula_.binds(part, when) : formula_.present(part, when),
+                               formula_.reachable(part, when)});
+            };
+            // From outside only what was not open before it.
+            open.push_back(it.verb.from_outside ? all_of({no(lies_open(it.now)), lies_open(after)})
+                                                : any_of({lies_open(it.now), lies_open(after)}));
         }
         ways.push_back(all_of({outside ? std::string("true") : formula_.reachable(danger, it.now),
                                any_of(open), no(begins_with_safety(it, danger, use))}));

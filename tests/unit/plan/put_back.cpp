@@ -88,3 +88,37 @@ put-back
     REQUIRE(desk.run({"expand", "lamp.mmk"}) == 0);
     CHECK(desk.out.find("fasten     cover-screws with driver to 1.5 N.m") != std::string::npos);
 }
+
+TEST_CASE("a line that repeats the torque keeps the pattern that the device asks for") {
+    Desk desk;
+    desk.disk.files["hub.mmk"] = R"(device hub "Hub"
+
+part hub "hub"
+part wheel "wheel"
+fastener bolts "wheel bolt" 4 x bolt M10 x 25, hexagon-head 16, class 8.8
+  holds      wheel to hub
+  torque     40 N.m in star
+  at         front 0,30 30,0 0,-30 -30,0
+face front 100 x 100 mm
+
+guide look "Take the wheel off"
+  for        competent
+  tool       spanner "spanner 16"
+  tool       wrench "torque wrench 20 to 100 N·m"
+
+take-apart
+
+step off "Take it off"
+  undo       bolts with spanner
+  remove     wheel
+
+put-back
+
+step refit "Put it on"
+  fit        wheel
+  fasten     bolts to 40 N.m with spanner, wrench
+)";
+    REQUIRE(desk.run({"expand", "hub.mmk"}) == 0);
+    INFO(desk.out);
+    CHECK(desk.out.find("to 40 N.m in star") != std::string::npos);
+}

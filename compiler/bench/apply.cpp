@@ -4,7 +4,6 @@
 #include "bench/attempt.hpp"
 #include "bench/recharge.hpp"
 #include "bench/under_power.hpp"
-#include "model/run_out.hpp"
 
 #include <algorithm>
 
@@ -114,16 +113,6 @@ bool reaches_beyond(const Bench& bench, const Item& tie, const std::vector<ItemI
     });
 }
 
-// What only opens may hang on a lead or a hose, and on the washers of its joint.
-bool hangs_on(const Bench& bench, ItemId tie) {
-    const Item& item = bench.model->item(tie);
-    const auto joints =
-        item.role == Role::bond ? model::joints_across(*bench.model, tie) : std::vector<ItemId>{};
-    return item.role == Role::connector ||
-           std::any_of(joints.begin(), joints.end(),
-                       [&](ItemId joint) { return bench.exists(joint); });
-}
-
 // 5. Nothing ties what is moved to what stays, and nothing blocks it.
 std::optional<Refusal> still_held(const Attempt& at, const std::vector<ItemId>& moved) {
     if (at.item.role != Role::part || !at.first_set)
@@ -134,7 +123,7 @@ std::optional<Refusal> still_held(const Attempt& at, const std::vector<ItemId>& 
     for (const ItemId part : moved) {
         for (const ItemId tie : at.bench.model->item(part).ties) {
             const Item& holder = at.bench.model->item(tie);
-            if (!leaves && hangs_on(at.bench, tie))
+            if (!leaves && may_hang_on(at.bench, tie))
                 continue;
             if (homeward && at.bench.model->kind(holder.kind).laid_first)
                 continue;

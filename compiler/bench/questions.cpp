@@ -241,4 +241,13 @@ std::vector<ItemId> pressing(const Bench& bench, ItemId tie) {
     return found;
 }
 
+bool may_hang_on(const Bench& bench, ItemId tie) {
+    const Role role = bench.model->item(tie).role;
+    if (role != Role::bond)
+        return role == Role::connector;
+    const auto joints = model::joints_across(*bench.model, tie);
+    return std::any_of(joints.begin(), joints.end(),
+                       [&](ItemId joint) { return bench.exists(joint); });
+}
+
 } // namespace matchmark::bench

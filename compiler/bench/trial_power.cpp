@@ -78,7 +78,7 @@ std::vector<ItemId> parts_at_work(const Bench& bench, ItemId item) {
         const model::Item& one = bench.model->item(part);
         return !one.fed_by.empty() || !one.feeds.empty();
     };
-    if (bench.model->item(item).role != Role::part)
+    if (bench.model->item(item).role != Role::part || bench.model->sources.empty())
         return parts;
     while (std::none_of(parts.begin(), parts.end(), is_fed)) {
         const std::vector<ItemId> next = joined_to(bench, parts);

@@ -5,6 +5,7 @@
 #include "bench/dangerous.hpp"
 #include "bench/missing.hpp"
 
+#include <algorithm>
 #include <fmt/core.h>
 
 namespace matchmark::check::rules {

@@ -4,7 +4,6 @@
 #include "bench/contents.hpp"
 #include "bench/isolation.hpp"
 #include "bench/power.hpp"
-#include "model/run_out.hpp"
 #include "plan/way_in/condition_nodes.hpp"
 
 namespace matchmark::plan {
@@ -175,17 +174,6 @@ void Conditions::add_needs(const Task& task, std::vector<NodeIndex>& all) {
     }
 }
 
-namespace {
-
-// Is it a washer of a pipe joint?
-bool lies_in_a_joint(const bench::Bench& bench, ItemId bond) {
-    const auto joints = model::joints_across(*bench.model, bond);
-    return std::any_of(joints.begin(), joints.end(),
-                       [&](ItemId joint) { return bench.exists(joint); });
-}
-
-} // namespace
-
 void Conditions::add_held(const Task& task, const std::vector<ItemId>& moved,
                           std::vector<NodeIndex>& all) {
     const ItemId id = graph_.units[task.unit].item;
@@ -202,9 +190,7 @@ void Conditions::add_held(const Task& task, const std::vector<ItemId>& moved,
     for (const ItemId part : moved) {
         for (const ItemId tie : model_.item(part).ties) {
             const Item& holder = model_.item(tie);
-            const bool hangs =
-                !out && (holder.role == Role::connector ||
-                         (holder.role == Role::bond && lies_in_a_joint(bench_, tie)));
+            const bool hangs = !out && bench::may_hang_on(bench_, tie);
             if (hangs || !bench_.exists(tie) || among(seen, tie) ||
                 std::all_of(holder.touches.begin(), holder.touches.end(), goes_along))
                 continue;

@@ -72,7 +72,7 @@ drive hexagon-pin "hexagon socket with centre pin"
   size       8 across 8 mm for M12
 
 drive hexagon-head "hexagon head"
-  driven by  spanner or socket-wrench or nut-driver or ring-spanner or ratchet or wheel-brace or impact-wrench
+  driven by  spanner or socket or socket-wrench or nut-driver or ring-spanner or ratchet or wheel-brace or impact-wrench
   size       3.2 across 3.2 mm for M1.6 "ISO 272"
   size       4 across 4 mm for M2 "ISO 272"
   size       5 across 5 mm for M2.5 "ISO 272"
@@ -131,11 +131,11 @@ drive bi-hexagon "twelve-point socket"
   size       14 across 14 mm for M14
 
 drive bi-hexagon-head "twelve-point head"
-  driven by  ring-spanner or socket-wrench
+  driven by  ring-spanner or socket or socket-wrench
 drive splined "splined socket"
   driven by  spline-bit or spline-tool
 drive square-head "square head"
-  driven by  spanner or socket-wrench
+  driven by  spanner or socket or socket-wrench
   size       5 across 5 mm for M5
   size       6 across 6 mm for M6
   size       8 across 8 mm for M8

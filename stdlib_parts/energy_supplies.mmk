@@ -18,7 +18,7 @@ kind mains-cord "mains cord" is energy
 kind mains-isolator "mains isolator" is energy
   states     switched-on, locked-off, proved
   lock-off   switched-on -> locked-off by padlock from outside takes 30 s
-  prove      locked-off -> proved below 50 V by voltage-tester from outside takes 30 s
+  prove      locked-off -> proved below 50 V by voltage-tester takes 30 s
   hand-back  proved -> locked-off by hand from outside takes 30 s
   restore    locked-off -> switched-on by hand or padlock from outside takes 20 s
   live in    switched-on
@@ -33,7 +33,7 @@ kind machine-supply "supply of a machine" is energy
   isolate    shut-down -> isolated by hand from outside takes 20 s
   lock-off   isolated -> locked-off by padlock from outside takes 30 s
   discharge  locked-off -> discharged by hand from outside takes 120 s
-  prove      discharged -> proved below 50 V by voltage-tester from outside takes 60 s
+  prove      discharged -> proved below 50 V by voltage-tester takes 60 s
   hand-back  proved -> discharged by hand from outside takes 60 s
   make-good  discharged -> locked-off by hand from outside takes 60 s
   unlock     locked-off -> isolated by hand or padlock from outside takes 30 s
@@ -64,7 +64,7 @@ kind household-circuit "circuit of a building" is energy
   states     switched-on, switched-off, secured, proved
   switch-off switched-on -> switched-off by hand from outside takes 15 s
   lock-off   switched-off -> secured by padlock or warning-tag from outside takes 30 s
-  prove      secured -> proved below 50 V by voltage-tester from outside takes 30 s
+  prove      secured -> proved below 50 V by voltage-tester takes 30 s
   hand-back  proved -> secured by hand from outside takes 20 s
   unlock     secured -> switched-off by hand from outside takes 15 s
   switch-on  switched-off -> switched-on by hand from outside takes 10 s
@@ -99,7 +99,7 @@ kind standby-supply "uninterruptible supply" is energy
   states     running, switched-off, isolated, proved
   shut-down  running -> switched-off by hand from outside takes 30 s
   isolate    switched-off -> isolated by hand from outside takes 30 s
-  prove      isolated -> proved below 50 V by voltage-tester from outside takes 30 s
+  prove      isolated -> proved below 50 V by voltage-tester takes 30 s
   hand-back  proved -> isolated by hand from outside takes 15 s
   reconnect  isolated -> switched-off by hand from outside takes 30 s
   start-up   switched-off -> running by hand from outside takes 30 s
@@ -111,7 +111,7 @@ kind standby-supply "uninterruptible supply" is energy
 kind solar-panel "solar panel" is energy
   states     lit, isolated, proved
   isolate    lit -> isolated by hand from outside takes 30 s
-  prove      isolated -> proved below 60 V by voltage-tester from outside takes 30 s
+  prove      isolated -> proved below 60 V by voltage-tester takes 30 s
   hand-back  proved -> isolated by hand from outside takes 15 s
   reconnect  isolated -> lit by hand from outside takes 30 s
   live in    lit

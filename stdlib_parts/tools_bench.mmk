@@ -90,6 +90,8 @@ tool-kind ring-spanner "ring spanner"
   class      basic
 tool-kind adjustable-spanner "adjustable spanner"
   class      available
+tool-kind socket "socket"
+  class      available
 tool-kind socket-wrench "socket wrench"
   class      available
 tool-kind ratchet "ratchet"

@@ -46,10 +46,37 @@ std::vector<ItemId> still_pressing(const Attempt& at) {
     return found;
 }
 
+// A supply that no part carries is worked on by hand, as when it is proved dead, where one of its
+// terminals lies open; told by the one that least stands before.
+std::optional<Refusal> no_terminal_open(const Attempt& at) {
+    OutOfReach nearest;
+    for (const ItemId terminal : *at.item.terminals) {
+        if (!at.bench.exists(terminal))
+            continue;
+        const bool is_part = at.bench.model->item(terminal).role == Role::part;
+        OutOfReach reason;
+        reason.by = in_the_way(at.bench, at.state, terminal,
+                               is_part ? place(at.bench, at.state, terminal)
+                                       : seat(at.bench, at.state, terminal),
+                               {}, &reason.because);
+        if (reason.by.empty())
+            return std::nullopt;
+        if (nearest.by.empty() || reason.by.size() < nearest.by.size()) {
+            nearest = std::move(reason);
+            nearest.terminal = terminal;
+        }
+    }
+    if (nearest.by.empty())
+        return std::nullopt;
+    return nearest;
+}
+
 // 2. It can be reached, and no fastener presses what is laid first or clamped.
 std::optional<Refusal> out_of_reach(const Attempt& at) {
     if (at.verb.from_outside)
         return std::nullopt;
+    if (!at.item.terminals->empty())
+        return no_terminal_open(at);
     if (auto fasteners = still_pressing(at); !fasteners.empty())
         return OutOfReach{std::move(fasteners), at.item.declaration};
     const bool at_seat = at.item.role != Role::part || changes(at, at.kind.present) ||

@@ -63,7 +63,8 @@ struct WrongState {
 struct OutOfReach {
     std::vector<ItemId> by;
     Span because;
-}; // what is in the way, by the shortest way in
+    ItemId terminal = {}; // of a supply that no part carries: before which it is in the way
+};                        // what is in the way, by the shortest way in
 struct UnmetNeed {
     ItemId item;
     StateSet states = 0;

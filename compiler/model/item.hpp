@@ -125,6 +125,9 @@ struct Item {
     Seldom<std::vector<FedThrough>> lines_through; // connectors on some of its lines, by part
     // Of energy that no part carries, beside what it feeds: the bare ends on that.
     Seldom<std::vector<ItemId>> bare_ends;
+    // Where hands are laid on such energy, unless from outside or where it says itself what it is
+    // behind: one of these has to lie open (model/sources.hpp).
+    Seldom<std::vector<ItemId>> terminals;
     // The other way round, for what asks after one item; in order of declaration. Where a device is
     // tried out in another shape these may name more than `feeds` and `through` do, never less.
     std::vector<ItemId> fed_by;       // what feeds this part

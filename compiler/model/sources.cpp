@@ -38,6 +38,53 @@ std::vector<ItemId> bare_ends_of(const Model& model, const Item& source) {
     return ends;
 }
 
+bool is_named_in(const std::vector<ReachClause>& reach, ItemId item) {
+    return std::any_of(reach.begin(), reach.end(), [&](const ReachClause& clause) {
+        return std::any_of(clause.ways.begin(), clause.ways.end(), [&](const auto& way) {
+            return std::any_of(way.begin(), way.end(),
+                               [&](const ItemRef& ref) { return ref.item == item; });
+        });
+    });
+}
+
+// Are the bare ends on what is fed got at without moving it, as behind the lid of a motor?
+bool has_ends_of_its_own(const Model& model, const Item& source, ItemId fed) {
+    const auto is_driven = [&](const std::vector<ItemId>& driven) {
+        return std::find(driven.begin(), driven.end(), fed) != driven.end();
+    };
+    bool found = false;
+    for (const ItemId tie : model.item(fed).ties) {
+        if (!model.kind_of(tie).bare)
+            continue;
+        found = true;
+        if (is_named_in(model.item(tie).reach, fed))
+            return false;
+    }
+    return found && !is_driven(source.drives);
+}
+
+// A driven part counts: its supply is also proved by a try of what it drives.
+std::vector<ItemId> terminals_of(const Model& model, const Item& source) {
+    const auto& verbs = model.kind(source.kind).verbs;
+    const bool by_hand = std::any_of(verbs.begin(), verbs.end(),
+                                     [](const Verb& verb) { return !verb.from_outside; });
+    if (source.role != Role::energy || source.carrier.known() || !source.reach.empty() || !by_hand)
+        return {};
+    std::vector<ItemId> found;
+    for (const ItemId fed : source.feeds) {
+        if (!has_ends_of_its_own(model, source, fed))
+            found.push_back(fed);
+    }
+    const auto add_all = [&](const std::vector<ItemId>& more) {
+        found.insert(found.end(), more.begin(), more.end());
+    };
+    add_all(*source.bare_ends);
+    add_all(source.through);
+    for (const FedThrough& line : *source.lines_through)
+        add_all(line.connectors);
+    return found;
+}
+
 } // namespace
 
 void settle_sources(Model& model) {
@@ -73,6 +120,9 @@ void settle_sources(Model& model) {
         auto ends = bare_ends_of(model, items[source.value]);
         if (!ends.empty() || !items[source.value].bare_ends->empty())
             items[source.value].bare_ends = std::move(ends);
+        auto terminals = terminals_of(model, items[source.value]);
+        if (!terminals.empty() || !items[source.value].terminals->empty())
+            items[source.value].terminals = std::move(terminals);
     }
     model.source_kinds = std::move(of_sources.each_once);
     model.other_kinds = std::move(of_others.each_once);

@@ -205,13 +205,18 @@ void fill_when_closed(const Model& model, std::vector<Step>& steps) {
     }
 }
 
-// The source of energy, itself no part, on which a derived action works; unknown of any other.
+// The source of energy, itself no part, on which a derived action works; unknown of any other, and
+// of what is done at the terminals before they are covered.
 ItemId source_of(const Model& model, const Action& action) {
     const bool alone =
         action.derived && action.sort == ActionSort::verb && action.targets.size() == 1;
     if (!alone || model.item(action.targets.front().ref.item).role != model::Role::energy)
         return {};
-    return action.targets.front().ref.item;
+    const model::Target& target = action.targets.front();
+    const model::Item& source = model.item(target.ref.item);
+    const bool at_terminals =
+        !source.terminals->empty() && !model.kind(source.kind).verbs[target.verb].from_outside;
+    return at_terminals ? ItemId{} : target.ref.item;
 }
 
 // The sources that the way back makes live again.
@@ -298,6 +303,23 @@ bool works_on_any(const std::vector<Step>& steps, ItemId source) {
     });
 }
 
+// The next action on the same source, if others stand between: a supply that was locked off before
+// the cover was opened and proved dead behind it is restored in one go.
+std::optional<ActPlace> goes_on_at(const Model& model, const std::vector<Step>& steps,
+                                   ActPlace place) {
+    const ItemId source = source_of(model, steps[place.step].actions[place.action]);
+    for (std::size_t s = place.step; s < steps.size(); ++s) {
+        const auto& actions = steps[s].actions;
+        for (std::size_t a = s == place.step ? place.action + 1 : 0; a < actions.size(); ++a) {
+            if (source_of(model, actions[a]) != source)
+                continue;
+            const bool next = s == place.step && a == place.action + 1;
+            return next ? std::nullopt : std::optional(ActPlace{s, a});
+        }
+    }
+    return std::nullopt;
+}
+
 // A source that was isolated half way in is restored when all else is back, not half way out; what
 // waits for it has it right before.
 void restore_last(const Model& model, std::vector<Step>& steps) {
@@ -318,6 +340,10 @@ void restore_last(const Model& model, std::vector<Step>& steps) {
                 else
                     move_action(steps, {s, a},
                                 {asked->step, asked->action - (asked->step == s ? 1U : 0U)});
+                continue;
+            }
+            if (const auto on = goes_on_at(model, steps, {s, a})) {
+                move_action(steps, {s, a}, {on->step, on->action - (on->step == s ? 1U : 0U)});
                 continue;
             }
             Step step;

@@ -129,7 +129,7 @@ part motor "motor"
     const draw::Viewing viewing{named(done.model, "motor"), false};
     const std::string told = draw::access_graph(done.model, viewing).alternative_text;
     INFO(told);
-    CHECK(told.find("1. lock off the mains\n2. prove the mains\n") != std::string::npos);
+    CHECK(told.find("1. lock off the mains\n2. spin down the rotor\n") != std::string::npos);
     const std::size_t stopped = told.find("spin down the rotor\n");
     const std::size_t opened = told.find("remove the shell\n");
     CHECK(stopped < opened);

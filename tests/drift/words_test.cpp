@@ -23,6 +23,7 @@ const std::map<std::string, std::string> own_words{
     {"filter", "an element of SVG"},
     {"handle", "a word of the language: a task of a timing"},
     {"unplug", "a word that opens a bench note"},
+    {"socket", "where a note says that something is plugged in"},
     {"mains", "an English plural"},
     {"battery", "a priority part of Regulation (EU) 2023/1669"},
 };

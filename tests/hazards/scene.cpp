@@ -165,7 +165,7 @@ Scene scene_of(const Kind& kind) {
         strides.insert(strides.end(), way->strides.begin(), way->strides.end());
     for (const Stride& stride : danger.strides)
         scene.into_danger += line_of(*stride.verb);
-    const bool inside = kind.role != Role::energy && kind.role != Role::fluid;
+    const bool inside = kind.role != Role::fluid;
     for (const Stride& stride : safe.strides) {
         if (!scene.opens_before && inside && !stride.verb->from_outside)
             scene.opens_before = scene.way.size();

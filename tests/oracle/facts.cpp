@@ -99,6 +99,9 @@ void add_kind(std::string& facts, const json& kind) {
     if (kind["lets_out"].get<bool>()) {
         add(facts, "lets_out({})", name);
     }
+    if (kind["bare"].get<bool>()) {
+        add(facts, "bare({})", name);
+    }
     if (kind["clamped"].get<bool>()) {
         add(facts, "clamped({})", name);
     }

@@ -55,6 +55,8 @@ std::string Asking::meets(const Subject& it, ItemId danger, const model::HazardU
                           : supplies && !paves && !it.verb.from_outside
                               ? in_touch_with(it, danger, false)
                               : "false");
+    } else if (it.verb.from_outside) { // hands are near what they work on alone
+        ways.emplace_back(it.id == danger ? "true" : "false");
     } else {
         ways.emplace_back(touches(danger) && (!paves || it.id == danger) ? "true" : "false");
         if (in_a_part && it.item.role == Role::fluid && it.item.carrier == item.carrier && !paves)

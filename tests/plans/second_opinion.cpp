@@ -27,6 +27,13 @@ std::string Asking::in_reach(const Subject& it) {
     if (it.verb.from_outside)
         return "true";
     std::vector<std::string> all;
+    std::vector<std::string> terminals;
+    for (const ItemId terminal : *it.item.terminals) {
+        if (formula_.bench.exists(terminal))
+            terminals.push_back(formula_.reachable(terminal, it.now));
+    }
+    if (!terminals.empty())
+        all.push_back(any_of(terminals));
     if (model::is_tie(it.item.role) && changes(it, it.kind.binds)) {
         for (const ItemId fastener : bench::pressing(formula_.bench, it.id))
             all.push_back(no(formula_.binds(fastener, it.now)));

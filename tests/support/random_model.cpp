@@ -43,11 +43,21 @@ Kind charged(bool outside, bool on_reach) {
     return made;
 }
 
-Kind supply(bool hazard) {
+Kind plugged_supply() {
     Kind made = kind(Role::energy, {"plugged", "unplugged"},
                      {from_outside(verb("unplug", 1, 1, 5)), from_outside(verb("plug", 2, 0, 5))});
-    if (hazard)
-        add_hazard(made, 2, true);
+    add_hazard(made, 2, true);
+    return made;
+}
+
+// Off, what it feeds may be opened; proved, it may be touched.
+Kind isolated_supply() {
+    Kind made =
+        kind(Role::energy, {"on", "off", "proved"},
+             {from_outside(verb("cut", 1, 1, 30)), verb("prove", 2, 2, 25),
+              from_outside(verb("hand-back", 4, 1, 20)), from_outside(verb("restore", 2, 0, 20))});
+    add_hazard(made, 6, true);
+    add_hazard(made, 4, false);
     return made;
 }
 
@@ -82,14 +92,15 @@ std::vector<Kind> all_kinds() {
                           verb("lock", 2, 0, 2)}));
     kinds.push_back(
         kind(Role::connector, {"in", "out"}, {verb("pull", 1, 1, 5), verb("plug", 2, 0, 5)}));
+    kinds.back().bare = true;
     kinds.push_back(
         kind(Role::bond, {"set", "parted"}, {verb("part", 1, 1, 30), verb("stick", 2, 0, 30)}));
     kinds.push_back(kind(Role::bond, {"set", "soft", "parted"},
                          {verb("soften", 1, 1, 60), verb("part", 2, 2, 20), verb("stick", 4, 1, 9),
                           verb("cure", 2, 0, 90)}));
     kinds.back().binds = 3;
-    kinds.push_back(supply(true));
-    kinds.push_back(supply(false));
+    kinds.push_back(plugged_supply());
+    kinds.push_back(isolated_supply());
     return kinds;
 }
 

@@ -180,6 +180,26 @@ std::string size_phrase(const std::string& cell) {
     return phrase;
 }
 
+namespace {
+
+bool names_drive(const std::string& cell, const model::Drive& drive) {
+    return model::has_words(cell, model::spaced(drive.name)) || model::has_words(cell, drive.title);
+}
+
+// A tool that is called as a part of a drive is, a socket, is meant only where the cell begins with
+// it: "hexagon socket 4" is none.
+bool names_tool(const model::Model& library, const std::string& cell, const std::string& tool) {
+    const std::string words = model::spaced(tool);
+    const bool in_a_title =
+        std::any_of(library.drives.begin(), library.drives.end(), [&](const model::Drive& drive) {
+            return model::has_words(drive.title, words);
+        });
+    return model::has_words(cell, words) &&
+           (!in_a_title || in_small_letters(cell).starts_with(words));
+}
+
+} // namespace
+
 std::string drive_phrase(const model::Model& library, const std::string& cell) {
     std::istringstream in(cell);
     std::vector<std::string> words;
@@ -188,13 +208,15 @@ std::string drive_phrase(const model::Model& library, const std::string& cell) {
     }
     std::vector<std::string> found;
     std::string without_size;
+    const bool by_drive =
+        std::any_of(library.drives.begin(), library.drives.end(),
+                    [&](const model::Drive& drive) { return names_drive(cell, drive); });
     for (const model::Drive& drive : library.drives) {
-        const bool named = model::has_words(cell, model::spaced(drive.name)) ||
-                           model::has_words(cell, drive.title) ||
-                           std::any_of(drive.driven_by.begin(), drive.driven_by.end(),
-                                       [&](const std::string& tool) {
-                                           return model::has_words(cell, model::spaced(tool));
-                                       });
+        const bool named = names_drive(cell, drive) ||
+                           (!by_drive && std::any_of(drive.driven_by.begin(), drive.driven_by.end(),
+                                                     [&](const std::string& tool) {
+                                                         return names_tool(library, cell, tool);
+                                                     }));
         for (const model::DriveSize& size : drive.sizes) {
             const bool has_size =
                 std::find(words.begin(), words.end(), in_small_letters(size.size)) != words.end();

@@ -39,6 +39,8 @@ private:
                              Span because);
     NodeIndex reach(model::ItemId id, const Chain& at, const std::vector<model::ItemId>& with_it);
     Chain seat_chain(model::ItemId id) const;
+    NodeIndex lies_open(model::ItemId id);
+    NodeIndex one_terminal_open(const std::vector<model::ItemId>& terminals);
 
     std::vector<NodeIndex> dead(model::ItemId source, model::ItemId part, model::ItemId worked_on);
     std::vector<NodeIndex> parted(model::ItemId source, model::ItemId part, model::ItemId worked_on,

@@ -127,11 +127,29 @@ bool Conditions::leaves(const Task& task) const {
            contains(kind.present, task.from) && !contains(kind.present, task.to);
 }
 
+NodeIndex Conditions::one_terminal_open(const std::vector<ItemId>& terminals) {
+    std::vector<NodeIndex> ways;
+    for (const ItemId id : terminals) {
+        if (bench_.exists(id))
+            ways.push_back(lies_open(id));
+    }
+    return ways.empty() ? add(NodeSort::all, {}) : add(NodeSort::any, std::move(ways));
+}
+
+NodeIndex Conditions::lies_open(ItemId id) {
+    const bool is_part = model_.item(id).role == Role::part;
+    return reach(id, is_part ? chain_of(model_, id) : seat_chain(id), {});
+}
+
 void Conditions::add_reach(const Task& task, std::vector<NodeIndex>& all) {
     const ItemId id = graph_.units[task.unit].item;
     const Item& item = model_.item(id);
     const Kind& kind = model_.kind(item.kind);
-    if (kind.verbs[task.verb].from_outside || item.reach.empty())
+    if (kind.verbs[task.verb].from_outside)
+        return;
+    if (!item.terminals->empty())
+        all.push_back(one_terminal_open(*item.terminals));
+    if (item.reach.empty())
         return;
     const bool out = leaves(task);
     const auto with_it = out ? carried_by(bench_, id) : std::vector<ItemId>{};
@@ -252,8 +270,7 @@ NodeIndex Conditions::goal_node(const WayInGoal& goal) {
         const ActReason asked{ReasonSort::goal, {}, id, id, 0, {}};
         const Kind& kind = model_.kind_of(id);
         if (goal.expose) {
-            all.push_back(
-                reach(id, kind.role == Role::part ? chain_of(model_, id) : seat_chain(id), {}));
+            all.push_back(lies_open(id));
         } else {
             const StateSet in = kind.role == Role::part    ? kind.present
                                 : model::is_tie(kind.role) ? kind.binds

@@ -144,7 +144,10 @@ bool can_be_left_shut(const TaskGraph& graph, ItemId id) {
         return std::all_of(chain.begin(), chain.end(),
                            [&](ItemId at) { return at == item || model.item(at).count == 1; });
     };
-    if (model::is_tie(model.item(id).role) || !one_piece(id))
+    // A tie lies where its parts are. It cannot be parted by hand unseen, nor can they be moved
+    // away from each other while it binds.
+    const auto& parts = model.item(id).touches;
+    if (!one_piece(id) || !std::all_of(parts.begin(), parts.end(), one_piece))
         return false;
     for (const auto& clause : model.item(id).reach) {
         for (const auto& way : clause.ways) {
@@ -273,7 +276,9 @@ void add_taken_unseen(const TaskGraph& graph, ItemId part, Risks::Cover& cover) 
     for (TaskIndex t = 0; t < graph.tasks.size(); ++t) {
         const Task& task = graph.tasks[t];
         const ItemId item = graph.units[task.unit].item;
-        if (item == part && leaves(graph, task, model.kind_of(part).present) &&
+        const Kind& kind = model.kind_of(part);
+        const StateSet there = model::is_tie(kind.role) ? kind.binds : kind.present;
+        if (item == part && leaves(graph, task, there) &&
             (covered_by_its_own || model.kind_of(part).verbs[task.verb].from_outside))
             cover.taken_unseen.push_back(t);
     }

@@ -23,7 +23,6 @@ guide both-licences "Take the fan out"
   before     turn-off gas
   before     switch-off circuit
   before     lock-off circuit with padlock
-  before     prove circuit with tester
   tool       padlock "padlock"
   tool       tester "voltage tester"
   tool       spanner "spanner 24"
@@ -34,6 +33,7 @@ step out "Take the fan out"
   remove     cover
   undo       union with spanner
   remove     valve
+  prove      circuit with tester
   remove     fan
 
 put-back
@@ -50,7 +50,6 @@ guide one-licence "Take the fan out"
   # error 14-23 [unlicensed-work] licensed work
   before     switch-off circuit
   before     lock-off circuit with padlock
-  before     prove circuit with tester
   tool       padlock "padlock"
   tool       tester "voltage tester"
   tool       spanner "spanner 24"
@@ -61,6 +60,7 @@ step out "Take the fan out"
   remove     cover
   undo       union with spanner
   remove     valve
+  prove      circuit with tester
   remove     fan
 
 put-back

@@ -25,7 +25,6 @@ use "pendant.mmk"
 guide source-isolated-disturbs-no-function "Open the pendant"
   for        trained
   before     lock-off control with lock
-  before     prove control with tester
   tool       lock "padlock"
   tool       tester "voltage tester 400 V"
   tool       cross-2 "cross-recess driver 2"
@@ -37,6 +36,7 @@ step lid-off "Take the lid off"
   undo       lid-screws with cross-2
   lift       lid-gasket
   remove     lid
+  prove      control with tester
 
 put-back
   derived
@@ -48,7 +48,6 @@ use "pendant.mmk"
 guide rating-tried-before-the-screws "Open the pendant"
   for        trained
   before     lock-off control with lock
-  before     prove control with tester
   tool       lock "padlock"
   tool       tester "voltage tester 400 V"
   tool       cross-2 "cross-recess driver 2"
@@ -60,6 +59,7 @@ step lid-off "Take the lid off"
   undo       lid-screws with cross-2
   lift       lid-gasket
   remove     lid
+  prove      control with tester
 
 put-back
 
@@ -212,7 +212,6 @@ guide open-pendant "Open the pendant"
   for        trained
   # error 14-21 [wrong-state] `lock-off` starts from `switched-on`
   before     lock-off control with lock
-  before     prove control with tester
   tool       lock "padlock"
   tool       tester "voltage tester 400 V"
   tool       cross-2 "cross-recess driver 2"
@@ -224,6 +223,7 @@ step lid-off "Take the lid off"
   undo       lid-screws with cross-2
   lift       lid-gasket
   remove     lid
+  prove      control with tester
 
 put-back
   derived
@@ -233,7 +233,6 @@ test drip "No drop gets in under the spray"
 guide isolated-twice "Look at the cord"
   for        trained
   before     lock-off control with lock
-  before     prove control with tester
   tool       lock "padlock"
   tool       tester "voltage tester 400 V"
   tool       cross-2 "cross-recess driver 2"

@@ -269,6 +269,7 @@ guide lock-off-forgotten "Take the guard off"
 before
 
 step dead "Make it dead"
+  # error 3-7 [out-of-reach] cannot be got at here
   # error 3-7 [wrong-state] `prove` starts from `locked-off`
   prove      mains below 50 V with tester
 

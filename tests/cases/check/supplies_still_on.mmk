@@ -228,9 +228,9 @@ take-apart
 
 step open "Take the board out"
   isolate    roof
-  prove      roof with tester
   undo       lid-screws with key-4
   remove     lid
+  prove      roof with tester
   undo       board-screws with key-3
   remove     board
 

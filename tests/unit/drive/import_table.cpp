@@ -104,11 +104,13 @@ TEST_CASE("a drive is read by its title, its name or its tool, with its size") {
     desk.disk.files["p.csv"] = "name,kind,count,size,drive,torque\n"
                                "a,screw,4,M5x12,hexagon socket 4,5 Nm\n"
                                "b,screw,4,M5x16,hexagon key 4 mm,5 Nm\n"
-                               "c,screw,4,M5x20,some socket 4,5 Nm\n";
+                               "c,screw,4,M5x20,some socket 4,5 Nm\n"
+                               "d,bolt,4,M8x20,nut driver 13,5 Nm\n";
     desk.run({"import", "p.csv"});
     CHECK(desk.out.find("4 x screw M5 x 12, hexagon 4\n") != std::string::npos);
     CHECK(desk.out.find("4 x screw M5 x 16, hexagon 4\n") != std::string::npos);
     CHECK(desk.out.find("its drive: the table says \"some socket 4\"") != std::string::npos);
+    CHECK(desk.out.find("4 x bolt M8 x 20, hexagon-head 13\n") != std::string::npos);
 }
 
 TEST_CASE("a thing that the table puts in two others is asked about") {

@@ -48,7 +48,6 @@ const std::string isolate = R"(  shut-down  mains
   isolate    mains
   lock-off   mains with padlock
   discharge  mains
-  prove      mains with meter
   turn-off   air
   lock-off   air with padlock
   vent       air
@@ -57,6 +56,7 @@ const std::string isolate = R"(  shut-down  mains
 
 const std::string take_out = R"(  remove     hood
   remove     cover
+  prove      mains with meter
   remove     motor
 )";
 

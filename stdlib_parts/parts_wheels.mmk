@@ -77,6 +77,16 @@ kind brake-pad "brake pad" is part
   warning: Grease on a pad takes the brake away and can kill. Hold it by its back.
   note: Both pads of a brake are renewed together.
 
+kind brake-caliper "brake caliper" is part
+  states     on, aside, off
+  swing-out  on -> aside by hand takes 10 s
+  swing-in   aside -> on by hand takes 15 s
+  lift-off   aside -> off by hand takes 5 s
+  remove     on -> off by hand takes 15 s
+  fit        off -> on by hand takes 20 s
+  moves
+  notice: A caliper that hangs by its hose strains it. Hang it from a wire, or lay it on something.
+
 kind brake-disc "brake disc" is part
   states     in, out
   also       hot, cooled

@@ -149,10 +149,11 @@ std::vector<ItemId> upholding(const Bench& bench, model::FunctionId function) {
             vessels.insert(vessels.end(), joined.begin(), joined.end());
         }
     }
+    const auto is_run_on = [&](ItemId id) { return runs_on(model.kind_of(id)); };
+    const bool filled = std::any_of(path.begin(), path.end(), is_run_on); // all the way along
     for (const ItemId part : vessels) {
         const auto& carried = model.item(part).carried;
-        if (std::none_of(carried.begin(), carried.end(),
-                         [&](ItemId id) { return runs_on(model.kind_of(id)); }))
+        if (!filled && std::none_of(carried.begin(), carried.end(), is_run_on))
             continue;
         for (const ItemId id : carried) {
             if (runs_on(model.kind_of(id)) || closes_its_carrier(model, id))

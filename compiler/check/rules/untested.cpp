@@ -54,6 +54,24 @@ Diagnostic too_early(const Walk& walk, const Proven& proven) {
     return finding;
 }
 
+// Is all that is missing at the early test told as never put back? Then that is the one fault.
+bool lacks_what_is_left_off(const Walk& walk, const Proven& proven) {
+    const auto is_left_off = [&](model::ItemId item) {
+        return std::any_of(walk.left_off.begin(), walk.left_off.end(), [&](const LeftOff& left) {
+            return std::find(left.items.begin(), left.items.end(), item) != left.items.end();
+        });
+    };
+    bool any = false;
+    for (const model::ItemId item : proven.obligation.must_be_back) {
+        if (bench::is_back(walk.bench, walk.state_at(*proven.early), item))
+            continue;
+        if (!is_left_off(item))
+            return false;
+        any = true;
+    }
+    return any;
+}
+
 void report_untested(const Walk& walk, const std::vector<Obligation>& group,
                      std::optional<std::size_t> chance, std::vector<Diagnostic>& findings) {
     std::vector<std::string> words;
@@ -116,7 +134,8 @@ void find_untested(const Walk& walk, std::vector<Diagnostic>& findings) {
             continue;
         if (!proven.early) {
             unproven.push_back(proven.obligation);
-        } else if (displaced(walk, walk.step(walk.events[*proven.early]))) {
+        } else if (displaced(walk, walk.step(walk.events[*proven.early])) ||
+                   lacks_what_is_left_off(walk, proven)) {
             continue;
         } else if (std::find(early.begin(), early.end(), *proven.early) == early.end()) {
             early.push_back(*proven.early);

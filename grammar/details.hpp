@@ -41,7 +41,9 @@ struct reference_list : line<references, assumed> {};
 struct behind : line<either<references>, assumed> {};
 struct tie_to : line<references, spaced_word<"to">, references, assumed> {};
 struct feeds : line<references, p::opt<after<"through", references>>, assumed> {};
-struct needs : line<condition, spaced_word<"to">, verb, assumed> {};
+using alone = p::opt<spaced_word<"alone">>;
+struct needs
+    : line<condition, p::star<after<"or", state>>, spaced_word<"to">, verb, alone, assumed> {};
 struct product_classes : line<listed<class_name>> {};
 struct updates : line<count_number, spaced_word<"years">> {};
 struct one_class : line<class_name> {};

@@ -160,6 +160,7 @@ kind water-supply "water supply" is energy
   stop-draining relieved -> shut-off by hand from outside takes 5 s
   turn-on    shut-off -> supplied by hand from outside takes 5 s
   live in    supplied, shut-off
+  runs out
 
 kind steam-supply "steam supply" is energy
   states     supplied, shut-off, locked-off, vented, cold

@@ -104,10 +104,9 @@ StateSet left_by(const Attempt& at) {
 std::optional<Refusal> unmet_need(const Attempt& at) {
     const StateSet from = at.item.needs.empty() ? StateSet{} : left_by(at);
     for (const model::Need& need : at.item.needs) {
-        if (!model::counts_for(at.kind, need.verb, at.verb, from) ||
-            holds(at.bench, at.state, need.condition))
+        if (!model::counts_for(at.kind, need, at.verb, from) || holds(at.bench, at.state, need))
             continue;
-        return UnmetNeed{need.condition.item.item, model::in_set(need.condition.state), need.span};
+        return UnmetNeed{need.condition.item.item, model::states_of(need), need.span};
     }
     for (const model::OwnNeed& need : at.kind.needs) {
         if (need.verb != at.verb.name)

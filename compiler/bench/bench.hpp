@@ -111,6 +111,7 @@ bool blocks(const Bench& bench, const State& state, ItemId part);
 bool is_joined(const Bench& bench, const State& state, ItemId source);
 bool is_live(const Bench& bench, const State& state, ItemId source); // on, and joined
 bool holds(const Bench& bench, const State& state, const model::Condition& condition);
+bool holds(const Bench& bench, const State& state, const model::Need& need);
 // The innermost piece, of the item and its carriers, that is off; unknown id: the device itself.
 ItemId place(const Bench& bench, const State& state, ItemId item);
 ItemId body(const Bench& bench, const State& state, ItemId item);

@@ -115,6 +115,12 @@ bool holds(const Bench& bench, const State& state, const model::Condition& condi
                      model::in_set(condition.state), true);
 }
 
+bool holds(const Bench& bench, const State& state, const model::Need& need) {
+    const ItemRef& asked = need.condition.item;
+    return !bench.exists(asked.item) ||
+           in_states(bench, state, asked.item, asked.members, model::states_of(need), true);
+}
+
 ItemId place(const Bench& bench, const State& state, ItemId item) {
     while (item.known() && present(bench, state, item))
         item = bench.model->item(item).carrier;

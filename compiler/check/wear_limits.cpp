@@ -29,16 +29,35 @@ bool measures(const Walk& walk, std::size_t at, model::ItemId item, const std::s
                        [&](const model::Target& target) { return target.ref.item == item; });
 }
 
+bool becomes_measurable(const Walk& walk, std::size_t at, model::ItemId item,
+                        const model::WearLimit& limit) {
+    return measurable(walk, walk.state_at(at), item, limit) &&
+           !measurable(walk, walk.state_at(at - 1), item, limit);
+}
+
 // The first point from which the limit is due: it became measurable in the course of the work.
 std::optional<std::size_t> due_from(const Walk& walk, model::ItemId item,
                                     const model::WearLimit& limit) {
     for (std::size_t at = 1; at <= walk.events.size(); ++at) {
-        if (measurable(walk, walk.state_at(at), item, limit) &&
-            !measurable(walk, walk.state_at(at - 1), item, limit)) {
+        if (becomes_measurable(walk, at, item, limit))
             return at;
-        }
     }
     return std::nullopt;
+}
+
+// The last such point: when the new one is in its place.
+std::optional<std::size_t> set_from(const Walk& walk, model::ItemId item,
+                                    const model::WearLimit& limit) {
+    for (std::size_t at = walk.events.size(); at > 0; --at) {
+        if (becomes_measurable(walk, at, item, limit))
+            return at;
+    }
+    return std::nullopt;
+}
+
+// An air gap, an end float: between two bounds and in place it is set, and says nothing of wear.
+bool is_setting(const model::WearLimit& limit) {
+    return limit.limit.least && limit.limit.most && !limit.when.empty();
 }
 
 bool is_goal(const Walk& walk, model::ItemId item) {
@@ -60,11 +79,13 @@ std::vector<DueLimit> unmeasured(const Walk& walk) {
         if (!walk.bench.exists(item))
             continue;
         for (const model::WearLimit& limit : walk.model.items[i].limits) {
-            const auto due = due_from(walk, item, limit);
+            const bool renewed =
+                bench::any_flag(walk.model, walk.end, item, bench::renewed) || is_goal(walk, item);
+            const bool set_anew = renewed && is_setting(limit);
+            const auto due = set_anew ? set_from(walk, item, limit) : due_from(walk, item, limit);
             if (!due)
                 continue;
-            bool done =
-                bench::any_flag(walk.model, walk.end, item, bench::renewed) || is_goal(walk, item);
+            bool done = renewed && !set_anew;
             for (std::size_t at = *due; at < walk.events.size() && !done; ++at) {
                 done = measures(walk, at, item, limit.name) &&
                        measurable(walk, walk.state_at(at), item, limit);

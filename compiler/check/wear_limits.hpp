@@ -17,7 +17,8 @@ struct DueLimit {
 bool measurable(const Walk& walk, const bench::State& state, model::ItemId item,
                 const model::WearLimit& limit);
 
-// The limits that fall due and that no line measures in time. What is renewed need not be measured.
+// The limits that fall due and that no line measures in time. What is renewed need not be measured,
+// but for what is set on the new one: a limit with two bounds and a `when`.
 std::vector<DueLimit> unmeasured(const Walk& walk);
 
 } // namespace matchmark::check

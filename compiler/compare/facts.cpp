@@ -151,8 +151,15 @@ private:
         add_items("what lies below it", one(item_.above), true);
         std::vector<std::pair<std::string, std::string>> lines;
         for (const model::Need& need : item_.needs) {
-            lines.emplace_back(condition(need.condition, true) + " to " + need.verb,
-                               condition(need.condition, false) + " to " + need.verb);
+            std::string to;
+            const model::Kind& kind = model_.kind_of(need.condition.item.item);
+            for (std::size_t state = 0; state < kind.states.size(); ++state) {
+                if (model::contains(need.or_in, static_cast<model::StateId>(state)))
+                    to += " or " + kind.states[state];
+            }
+            to += " to " + need.verb + (need.alone ? " alone" : "");
+            lines.emplace_back(condition(need.condition, true) + to,
+                               condition(need.condition, false) + to);
         }
         add_lines("what it needs", lines, true);
         lines.clear();

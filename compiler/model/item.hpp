@@ -35,6 +35,7 @@ enum class NeedOf : unsigned char {
     vessel, // what runs out of a joint (model/run_out.hpp)
     holder, // what holds a fastener (model/comes_first.hpp)
     cell,   // what nobody can cut but at its plug (likewise)
+    supply, // what fills a vessel again while it is emptied (model/run_out.hpp)
 };
 
 struct Need {
@@ -42,7 +43,15 @@ struct Need {
     std::string verb;
     Span span;
     NeedOf of = NeedOf::its_line;
+    bool alone = false; // of this verb alone, not of the one that leads back
+    StateSet or_in = 0; // states, beside the condition's own, that will do as well
 };
+
+inline StateSet states_of(const Need& need) { return in_set(need.condition.state) | need.or_in; }
+// Does the need count for the verb, done from one of these states?
+inline bool counts_for(const Kind& kind, const Need& need, const Verb& verb, StateSet from) {
+    return need.alone ? need.verb == verb.name : counts_for(kind, need.verb, verb, from);
+}
 
 struct Tightening {
     std::optional<Quantity> torque;

@@ -22,6 +22,24 @@ bool comes_out(const Kind& kind, const Verb& verb) {
            !contains(kind.present, verb.to);
 }
 
+Need need_of(const Model& model, ItemId id, StateId state, const std::string& verb, NeedOf of) {
+    Need need;
+    need.condition.item.item = id;
+    need.condition.item.span = need.condition.span = model.item(id).span;
+    need.condition.state = state;
+    need.verb = verb;
+    need.span = model.item(id).declaration;
+    need.of = of;
+    return need;
+}
+
+// Does the device itself say what the verb asks of the supply?
+bool asks_of(const Item& item, const std::string& verb, ItemId supply) {
+    return std::any_of(item.needs.begin(), item.needs.end(), [&](const Need& need) {
+        return need.verb == verb && need.condition.item.item == supply;
+    });
+}
+
 // The verbs that open the vessel: those that part a tie, or take a part out of it.
 void add_need(Model& model, ItemId id, ItemId fluid, StateId emptied) {
     const Kind& kind = model.kind_of(id);
@@ -29,13 +47,7 @@ void add_need(Model& model, ItemId id, ItemId fluid, StateId emptied) {
     for (const Verb& verb : kind.verbs) {
         if (!opens(kind, verb) || says_what_runs_out(model, model.item(id), verb.name))
             continue;
-        Need need;
-        need.condition.item.item = fluid;
-        need.condition.item.span = need.condition.span = model.item(fluid).span;
-        need.condition.state = emptied;
-        need.verb = verb.name;
-        need.span = model.item(fluid).declaration;
-        need.of = NeedOf::vessel;
+        Need need = need_of(model, fluid, emptied, verb.name, NeedOf::vessel);
         model.items.edit(id.value).needs.push_back(std::move(need));
     }
 }
@@ -167,6 +179,33 @@ void settle_what_closes(Model& model) {
     }
 }
 
+// The states in which a supply of what runs does not run.
+StateSet shut_states(const Kind& kind) {
+    return kind.runs_out ? states_of_set(kind, 0) & ~in_set(kind.set_first.front()) : StateSet{0};
+}
+
+// A supply of what runs fills what it feeds again as long as it is not shut.
+void settle_filled(Model& model, ItemId fluid) {
+    for (ItemId vessel = model.item(fluid).carrier; vessel.known();
+         vessel = model.item(vessel).carrier) {
+        for (const ItemId supply : model.item(vessel).fed_by) {
+            const StateSet shut = shut_states(model.kind_of(supply));
+            for (const Verb& verb : model.kind_of(fluid).verbs) {
+                if (shut == 0 || !comes_out(model.kind_of(fluid), verb) ||
+                    asks_of(model.item(fluid), verb.name, supply))
+                    continue;
+                StateId first = 0;
+                while (!contains(shut, first))
+                    ++first;
+                Need need = need_of(model, supply, first, verb.name, NeedOf::supply);
+                need.alone = true;
+                need.or_in = shut & ~in_set(first);
+                model.items.edit(fluid.value).needs.push_back(std::move(need));
+            }
+        }
+    }
+}
+
 } // namespace
 
 std::optional<StateId> emptied_state(const Kind& fluid) {
@@ -231,6 +270,8 @@ void settle_run_out(Model& model) {
             settle_seal(model, ItemId{i});
         if (item.role == Role::connector && kind.lets_out && !item.lets_nothing_out)
             settle_joint(model, ItemId{i});
+        if (item.role == Role::fluid)
+            settle_filled(model, ItemId{i});
     }
     settle_what_closes(model);
 }

@@ -263,8 +263,9 @@ bool asks_for(const Model& model, const Action& action, const Action& restoring)
         const model::Verb& verb = kind.verbs[target.verb];
         const auto& needs = model.item(target.ref.item).needs;
         return std::any_of(needs.begin(), needs.end(), [&](const model::Need& need) {
-            return need.condition.item.item == to.ref.item && need.condition.state == state &&
-                   model::counts_for(kind, need.verb, verb, verb.from);
+            return need.condition.item.item == to.ref.item &&
+                   model::contains(model::states_of(need), state) &&
+                   model::counts_for(kind, need, verb, verb.from);
         });
     });
 }

@@ -127,6 +127,8 @@ Json json_item_needs(const Model& model, const Item& item) {
     for (const model::Need& need : item.needs) {
         Json one = json_condition(model, need.condition);
         one["verb"] = need.verb;
+        one["alone"] = need.alone;
+        one["or"] = state_names(model.kind_of(need.condition.item.item), need.or_in);
         needs.push_back(one);
     }
     return needs;

@@ -113,6 +113,13 @@ void read_feeds(Context& context, Item& item, Reader& reader) {
 
 void read_need(Context& context, Item& item, Reader& reader, Span line) {
     const auto condition = read_condition(context, reader);
+    StateSet or_in = 0;
+    while (reader.take_word("or")) {
+        const auto other = reader.take_name();
+        const auto state =
+            condition && other ? state_called(context, condition->item.item, *other) : std::nullopt;
+        or_in |= state ? model::in_set(*state) : 0;
+    }
     reader.take_word("to");
     const auto verb = reader.take_name();
     if (!condition || !verb)
@@ -128,6 +135,8 @@ void read_need(Context& context, Item& item, Reader& reader, Span line) {
         return;
     }
     item.needs.push_back({*condition, name, line});
+    item.needs.back().alone = reader.take_word("alone");
+    item.needs.back().or_in = or_in;
 }
 
 void read_positions(Context& context, Item& item, Reader& reader, Span line) {

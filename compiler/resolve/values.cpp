@@ -264,21 +264,23 @@ std::vector<model::ItemId> read_items(Context& context, Reader& reader) {
     return items;
 }
 
+std::optional<model::StateId> state_called(Context& context, ItemId item, Span name) {
+    const model::Kind& kind = context.model.kind_of(item);
+    auto found = model::find_state(kind, context.sources.slice(name));
+    if (!found)
+        report_unknown(context, "unknown-state", name,
+                       fmt::format("state of {} called", model::with_kind(context.model, item)),
+                       kind.states);
+    return found;
+}
+
 std::optional<model::Condition> read_condition(Context& context, Reader& reader) {
     auto ref = read_ref(context, reader);
-    const auto state = reader.take_name();
-    if (!ref || !state)
+    const auto name = reader.take_name();
+    const auto state = ref && name ? state_called(context, ref->item, *name) : std::nullopt;
+    if (!state)
         return std::nullopt;
-    const model::Kind& kind = context.model.kind_of(ref->item);
-    const auto found = model::find_state(kind, context.sources.slice(*state));
-    if (!found) {
-        report_unknown(
-            context, "unknown-state", *state,
-            fmt::format("state of {} called", model::with_kind(context.model, ref->item)),
-            kind.states);
-        return std::nullopt;
-    }
-    return model::Condition{*ref, *found, join(ref->span, *state)};
+    return model::Condition{*ref, *state, join(ref->span, *name)};
 }
 
 std::vector<model::Condition> read_conditions(Context& context, Reader& reader) {

@@ -30,6 +30,8 @@ std::optional<model::ItemRef> read_ref(Context& context, syntax::Reader& reader,
 std::vector<model::ItemId> read_items(Context& context, syntax::Reader& reader);
 std::vector<model::Condition> read_conditions(Context& context, syntax::Reader& reader);
 std::optional<model::Condition> read_condition(Context& context, syntax::Reader& reader);
+// The state of the item's kind that is called so; if there is none, that is reported.
+std::optional<model::StateId> state_called(Context& context, model::ItemId item, Span name);
 std::vector<Span> read_name_list(syntax::Reader& reader);
 std::vector<model::Point> read_points(syntax::Reader& reader);
 model::VariantMask read_variants(Context& context, syntax::Reader& reader);

@@ -181,6 +181,12 @@ void add_needs(std::string& facts, const Items& items, const json& item, const s
     std::size_t number = 0;
     for (const json& need : item["needs"]) {
         add(facts, "need({},{},{})", name, number, term(need["verb"]));
+        for (const json& state : need["or"]) {
+            add(facts, "does_too({},{},{})", name, number, term(state));
+        }
+        if (need["alone"].get<bool>()) {
+            add(facts, "for_one_verb({},{})", name, number);
+        }
         for (const int member : items.members(need)) {
             add(facts, "asked({},{},{},{},{})", name, number, term(need["item"]), member,
                 term(need["state"]));

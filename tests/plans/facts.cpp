@@ -162,6 +162,13 @@ std::vector<unsigned> members(const bench::Bench& on, const ItemRef& ref, bool g
     return list;
 }
 
+void add_states_of(std::string& facts, std::uint32_t i, std::size_t need, model::StateSet states) {
+    for (unsigned state = 0; state < 64; ++state) {
+        if (contains(states, static_cast<model::StateId>(state)))
+            add(facts, "does_too({},{},{})", i, need, state);
+    }
+}
+
 void add_item_facts(std::string& facts, const bench::Bench& on, std::uint32_t i,
                     bool groups_as_one) {
     static constexpr const char* roles[] = {"part", "fastener", "connector",
@@ -217,6 +224,9 @@ void add_item_facts(std::string& facts, const bench::Bench& on, std::uint32_t i,
             if (kind.verbs[v].name == item.needs[n].verb)
                 add(facts, "need({},{},{})", i, n, v);
         }
+        add_states_of(facts, i, n, item.needs[n].or_in);
+        if (item.needs[n].alone)
+            add(facts, "for_one_verb({},{})", i, n);
         for (const unsigned member : members(on, item.needs[n].condition.item, groups_as_one))
             add(facts, "asked({},{},{},{},{})", i, n, item.needs[n].condition.item.item.value,
                 member, item.needs[n].condition.state);

@@ -55,11 +55,11 @@ std::string Asking::needs(const Subject& it) {
         // From state to state, in the order in which they are declared: outwards.
         const bool over = named != nullptr && it.deed.set == 0 && it.kind.set_of[named->to] == 0 &&
                           passes_over(*named, it.deed.from, it.deed.to);
-        const bool asked = need.verb == it.verb.name || over ||
-                           (named != nullptr && model::inverts(*named, it.verb));
+        const bool asked =
+            need.verb == it.verb.name ||
+            (!need.alone && (over || (named != nullptr && model::inverts(*named, it.verb))));
         if (asked && formula_.bench.exists(need.condition.item.item))
-            all.push_back(
-                formula_.all_in(need.condition.item, model::in_set(need.condition.state), it.now));
+            all.push_back(formula_.all_in(need.condition.item, model::states_of(need), it.now));
     }
     for (const model::OwnNeed& need : it.kind.needs) {
         if (need.verb != it.verb.name)

@@ -164,6 +164,9 @@ void add_need(Making& making, std::size_t place, Item& item) {
     need.condition.state = static_cast<model::StateId>(chance.below(asked.states.size()));
     const auto& verbs = making.model.kind(item.kind).verbs;
     need.verb = verbs[chance.below(verbs.size())].name;
+    need.alone = chance.one_in(4);
+    if (chance.one_in(4))
+        need.or_in = model::in_set(static_cast<model::StateId>(chance.below(asked.states.size())));
     item.needs.push_back(std::move(need));
 }
 

@@ -28,7 +28,7 @@ void report_not_measured(const Walk& walk, const DueLimit& found,
     Diagnostic finding = finding_at(
         walk, due - 1,
         fmt::format("`{}` of {} is not measured", limit.name, model::with_kind(walk.model, item)));
-    if (const auto* action = walk.action(walk.events[due - 1]))
+    if (const auto* action = walk.action(walk.events[due - 1]); action && !action->derived)
         finding.primary = action->head;
     finding.related.clear();
     finding.label = "can be measured from here on";

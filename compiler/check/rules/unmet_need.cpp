@@ -28,6 +28,8 @@ const char* says(model::NeedOf of) {
         return "holds it";
     case model::NeedOf::cell:
         return "cuts off what nothing outside does";
+    case model::NeedOf::supply:
+        return "fills it again";
     }
     return "";
 }

@@ -98,7 +98,10 @@ void append_rules(Page& page, const model::Kind& kind) {
         kind.parted_last ? "and joined first, of the connectors of a part" : "");
     row(page, "lets out", kind.lets_out ? "parted, it lets out what runs out" : "");
     row(page, "bare", kind.bare ? "its live ends can be touched while it is made" : "");
-    row(page, "runs out", kind.runs_out ? "emptied before a joint of its vessel is parted" : "");
+    row(page, "runs out",
+        kind.runs_out ? "emptied before a joint of its vessel is parted; a supply is shut before "
+                        "what it fills is emptied"
+                      : "");
     row(page, "guards", kind.guards ? "what it covers moves under the power of its function" : "");
     row(page, "protects", kind.protects ? "without it a fault does harm: it is not left off" : "");
     row(page, "moves", kind.moves ? "under the power of its function" : "");

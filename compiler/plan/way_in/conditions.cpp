@@ -172,11 +172,11 @@ void Conditions::add_needs(const Task& task, std::vector<NodeIndex>& all) {
     const model::Verb& verb = kind.verbs[task.verb];
     for (std::uint32_t line = 0; line < item.needs.size(); ++line) {
         const model::Need& need = item.needs[line];
-        const bool asked = model::counts_for(kind, need.verb, verb, model::in_set(task.from));
+        const bool asked = model::counts_for(kind, need, verb, model::in_set(task.from));
         const model::Condition& wanted = need.condition;
         if (asked && bench_.exists(wanted.item.item)) {
             all.push_back(
-                in_states(wanted.item, model::in_set(wanted.state),
+                in_states(wanted.item, model::states_of(need),
                           {ReasonSort::needs, {}, wanted.item.item, id, wanted.state, need.span}));
             note(all.back(), {RelationSort::needs, id, wanted.item.item, line, {}});
         }

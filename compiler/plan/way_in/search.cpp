@@ -52,11 +52,12 @@ std::vector<std::vector<TaskIndex>> spoils_of(const TaskGraph& graph) {
         const Kind& kind = model.kind(item.kind);
         const model::Verb& verb = kind.verbs[graph.tasks[t].verb];
         for (const model::Need& need : item.needs) {
-            const model::Condition& wanted = need.condition;
             const StateSet from = model::in_set(graph.tasks[t].from);
-            if (model::counts_for(kind, need.verb, verb, from))
-                note(t, wanted.item.item,
-                     [&](const Task& leaver) { return leaver.from == wanted.state; });
+            if (model::counts_for(kind, need, verb, from))
+                note(t, need.condition.item.item, [&](const Task& leaver) {
+                    return contains(model::states_of(need), leaver.from) &&
+                           !contains(model::states_of(need), leaver.to);
+                });
         }
         for (const model::OwnNeed& need : kind.needs) {
             if (need.verb == verb.name)

@@ -283,6 +283,6 @@ put-back
 step back "Put the hose on"
   fit        hose
   stop-draining tap
-  # error 3-7 [still-live] under power here
+  # error 3-7 [unmet-need] too early here
   do-up      union with spanner
   turn-on    tap

@@ -1,0 +1,67 @@
+# Situations of spares for one side: the other one does not fit.
+
+--- two-sided-car
+device two-sided-car "Small car"
+
+part near-caliper "left front caliper"
+part off-caliper "right front caliper"
+part pads "front brake pad" 4 x brake-pad
+part mirror "mirror"
+
+--- other-side-and-other-axle
+use "two-sided-car.mmk"
+guide other-side-and-other-axle "Renew the calipers"
+  goal       replace near-caliper with caliper-new
+  for        trained
+  # warning 14-24 [other-side] for another place
+  spare      caliper-new "caliper, right", 1 for near-caliper
+  # warning 14-21 [other-side] for another place
+  spare      pads-new "rear pads", 4 for pads
+
+take-apart
+
+step off "Take them off"
+  remove     near-caliper
+  remove     pads
+
+work
+
+step renew "Take the new ones"
+  replace    near-caliper with caliper-new
+  replace    pads with pads-new
+
+put-back
+  derived
+test pedal "The pedal is firm"
+  proves     near-caliper, pads
+
+--- for-either-side-or-none
+use "two-sided-car.mmk"
+guide for-either-side-or-none "Renew the calipers"
+  goal       replace near-caliper with caliper-new
+  for        trained
+  spare      caliper-new "caliper, left and right", 1 for near-caliper
+  spare      right-new "caliper right", 1 for near-caliper, off-caliper
+  spare      pads-new "pads, left", 4 for pads
+  spare      mirror-new "left mirror", 1 for mirror
+
+take-apart
+
+step off "Take them off"
+  remove     near-caliper
+  remove     off-caliper
+  remove     pads
+  remove     mirror
+
+work
+
+step renew "Take the new ones"
+  replace    near-caliper with caliper-new
+  replace    off-caliper with right-new
+  replace    pads with pads-new
+  replace    mirror with mirror-new
+
+put-back
+  derived
+test pedal "The pedal is firm"
+  proves     near-caliper, off-caliper, pads, mirror

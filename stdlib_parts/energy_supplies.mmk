@@ -159,7 +159,7 @@ kind water-supply "water supply" is energy
   drain      shut-off -> relieved by hand from outside takes 20 s
   stop-draining relieved -> shut-off by hand from outside takes 5 s
   turn-on    shut-off -> supplied by hand from outside takes 5 s
-  live in    supplied, shut-off
+  live in    supplied
   runs out
 
 kind steam-supply "steam supply" is energy

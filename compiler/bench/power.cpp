@@ -62,6 +62,7 @@ public:
                 add_all(item.carried);
             else if (item.carrier.known())
                 add(item.carrier);
+            add_beside(item);
             for (const ItemId tie : item.ties) {
                 if (bench_.model->item(tie).role == Role::connector && joins(tie))
                     add_all(bench_.model->item(tie).touches);
@@ -76,6 +77,16 @@ private:
             return;
         spread_.has_item[id.value] = true;
         spread_.items.push_back(id);
+    }
+    // An element in a boiler heats what else is in there: its pressure, its heat.
+    void add_beside(const Item& item) {
+        const bool is_energy = item.role == Role::energy;
+        if (!item.carrier.known() || (towards_ == Towards::what_feeds && !is_energy))
+            return;
+        for (const ItemId id : bench_.model->item(item.carrier).carried) {
+            if (towards_ == Towards::what_feeds || bench_.model->item(id).role == Role::energy)
+                add(id);
+        }
     }
     [[nodiscard]] bool there(ItemId id) const {
         return state_ == nullptr || bench_.model->item(id).role == Role::energy ||
@@ -99,7 +110,7 @@ bool cut_at_once(const Kind& kind) {
 }
 
 bool may_supply(const Kind& kind) {
-    return model::cut_from_outside(kind) &&
+    return model::cut_from_outside(kind) && !model::carries_matter(kind) &&
            (kind.moves || cut_at_once(kind) || taken_back(kind, 0) == 0);
 }
 

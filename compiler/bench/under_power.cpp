@@ -92,10 +92,17 @@ bool drives(const Attempt& at, ItemId id, ItemId part) {
            comes_through(at.bench, at.state, source, part);
 }
 
+// Water is let out by a pipe joint, and by a part that comes out; wires and hands may come near.
+bool stays_dry(const Attempt& at, const Item& source) {
+    if (!model::carries_matter(at.bench.model->kind(source.kind)))
+        return false;
+    return at.item.role == Role::connector ? !at.kind.lets_out : !changes(at, at.kind.present);
+}
+
 // Which of the touched parts the source feeds, through what binds.
 ItemId fed_part(const Attempt& at, ItemId id, const std::vector<ItemId>& touched) {
     const Item& source = at.bench.model->item(id);
-    if (id == at.act.item || among(source.through, at.act.item))
+    if (id == at.act.item || among(source.through, at.act.item) || stays_dry(at, source))
         return {};
     const bool at_the_source = model::cut_from_outside(at.bench.model->kind(source.kind));
     for (const ItemId part : touched) {

@@ -16,6 +16,12 @@ bool may_be_gone_over(const model::Item& item, const model::Kind& kind, const mo
     return verb.limit.has_value() || tightens;
 }
 
+// Its supply makes it so, and the line says how long that takes: a boiler that heats up.
+bool comes_of_itself(const model::Kind& kind, const model::Verb& verb) {
+    return kind.role == model::Role::energy && verb.waits && verb.by_hand &&
+           verb.to == kind.set_first[kind.set_of[verb.to]];
+}
+
 } // namespace
 
 bool goes_over(const Walk& walk, std::size_t event, const bench::WrongState& reason) {
@@ -23,13 +29,19 @@ bool goes_over(const Walk& walk, std::size_t event, const bench::WrongState& rea
     const model::Item& item = walk.model.item(act.item);
     const model::Kind& kind = walk.model.kind(item.kind);
     const model::Verb& verb = kind.verbs[act.verb];
-    if (reason.found != verb.to || !may_be_gone_over(item, kind, verb))
+    if (reason.found != verb.to)
         return false;
     const auto end = walk.events.begin() + static_cast<std::ptrdiff_t>(event);
-    return std::any_of(walk.events.begin(), end, [&](const Event& earlier) {
-        return earlier.act && earlier.act->item == act.item &&
-               kind.verbs[earlier.act->verb].to == verb.to;
-    });
+    if (comes_of_itself(kind, verb)) {
+        return std::any_of(walk.events.begin(), end, [&](const Event& earlier) {
+            return earlier.act && earlier.act->item == act.item;
+        });
+    }
+    return may_be_gone_over(item, kind, verb) &&
+           std::any_of(walk.events.begin(), end, [&](const Event& earlier) {
+               return earlier.act && earlier.act->item == act.item &&
+                      kind.verbs[earlier.act->verb].to == verb.to;
+           });
 }
 
 bool shuts_after_trial(const Walk& walk, std::size_t event, const bench::State& after,

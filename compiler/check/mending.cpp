@@ -458,9 +458,11 @@ void mend_with(const Walk& walk, Diagnostic& finding, std::size_t at, const std:
             finding.help = lines.size() == 1 ? "add this line" : "add these lines";
         return;
     }
-    // Nothing can be put into a derived way back; what is done from outside can be done before all.
+    // Nothing can be put into a derived way back; what is done from outside can be done before all,
+    // unless it brings something back.
     if (is_derived(walk, at) && std::all_of(acts.begin(), acts.end(), [&](const Act& act) {
-            return walk.model.kind_of(act.item).verbs[act.verb].from_outside;
+            const model::Kind& kind = walk.model.kind_of(act.item);
+            return kind.verbs[act.verb].from_outside && !leads_home(kind, kind.verbs[act.verb]);
         })) {
         std::string text;
         for (const auto& line : lines)

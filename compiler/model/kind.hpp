@@ -99,6 +99,10 @@ struct Kind {
 bool lets_go(const Kind& kind, const Verb& verb);
 // Has the kind a verb, done from outside the device, that leads out of its live states?
 bool cut_from_outside(const Kind& kind);
+// A supply of water: what it feeds is filled by it, and not put under power.
+inline bool carries_matter(const Kind& kind) {
+    return kind.role == Role::energy && kind.runs_out && !kind.moves;
+}
 // Does the verb put the item where it belongs: from where it is not there, or, of what always is,
 // into its first state? That is where its marks have to meet.
 bool comes_to_its_place(const Kind& kind, const Verb& verb);

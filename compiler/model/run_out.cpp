@@ -41,6 +41,7 @@ bool asks_of(const Item& item, const std::string& verb, ItemId supply) {
 }
 
 // The verbs that open the vessel: those that part a tie, or take a part out of it.
+// What a supply would press on is joined as soon as nothing runs.
 void add_need(Model& model, ItemId id, ItemId fluid, StateId emptied) {
     const Kind& kind = model.kind_of(id);
     const auto opens = kind.role == Role::part ? comes_out : lets_go;
@@ -48,6 +49,7 @@ void add_need(Model& model, ItemId id, ItemId fluid, StateId emptied) {
         if (!opens(kind, verb) || says_what_runs_out(model, model.item(id), verb.name))
             continue;
         Need need = need_of(model, fluid, emptied, verb.name, NeedOf::vessel);
+        need.alone = carries_matter(model.kind_of(fluid)) && !model.item(fluid).feeds.empty();
         model.items.edit(id.value).needs.push_back(std::move(need));
     }
 }
@@ -127,9 +129,30 @@ Emptied run_out_of(const Model& model, const Item& joint) {
     return found;
 }
 
-// The screws that press a seal let go of what stands behind it.
+// What presses in the parts between which the seal lies. Not of a fluid: the oil in a sump stands
+// below the lid.
+Emptied pressed_against(const Model& model, const Item& seal) {
+    Emptied found;
+    for (const ItemId part : seal.touches) {
+        for (const ItemId id : model.item(part).carried) {
+            const Kind& kind = model.kind_of(id);
+            const bool presses = kind.role == Role::energy && kind.runs_out;
+            if (const auto emptied = presses ? emptied_state(kind) : std::nullopt)
+                found.emplace_back(id, *emptied);
+        }
+    }
+    return found;
+}
+
+// The screws that press a seal let go of what stands behind it; so does the seal, of a pressure.
 void settle_seal(Model& model, ItemId seal) {
-    for (const auto& [fluid, emptied] : said_of(model, model.item(seal))) {
+    Emptied behind = said_of(model, model.item(seal));
+    if (behind.empty() && !model.item(seal).lets_nothing_out) {
+        behind = pressed_against(model, model.item(seal));
+        for (const auto& [pressure, emptied] : behind)
+            add_need(model, seal, pressure, emptied);
+    }
+    for (const auto& [fluid, emptied] : behind) {
         for (const ItemId screw : fasteners_across(model, seal))
             add_need(model, screw, fluid, emptied);
     }

@@ -99,6 +99,8 @@ void add_kind(std::string& facts, const model::Model& model, const Kind& kind, s
     add_states(facts, k, "may_end_in", kind.may_end);
     if (kind.laid_first)
         add(facts, "laid_first({})", k);
+    if (model::carries_matter(kind))
+        add(facts, "of_matter({})", k);
     if (kind.bare)
         add(facts, "bare({})", k);
     if (kind.lets_out)

@@ -133,7 +133,7 @@ bool supplies(const Kind& kind) {
     }
     for (std::size_t i = 0; i < kind.states.size(); ++i)
         stays = stays || (kind.set_of[i] == 0 && comes_back(kind, static_cast<model::StateId>(i)));
-    return outside && (at_once || !stays);
+    return outside && (at_once || !stays) && !model::carries_matter(kind);
 }
 
 // What power may come to from the source: by carriers and connectors, as often as there is more.
@@ -153,7 +153,12 @@ std::vector<bool> may_come(const bench::Bench& on, const Item& source) {
             if (!on.exists(ItemId{i}))
                 continue;
             const bool everywhere = item.role == Role::energy && !item.carrier.known();
-            if (everywhere || (item.carrier.known() && comes[item.carrier.value]))
+            const auto beside = [&](ItemId id) { return comes[id.value]; };
+            const auto carried = item.role == Role::energy && item.carrier.known()
+                                     ? on.model->item(item.carrier).carried
+                                     : std::vector<ItemId>{};
+            if (everywhere || (item.carrier.known() && comes[item.carrier.value]) ||
+                std::any_of(carried.begin(), carried.end(), beside))
                 reach(i);
             const bool joined = item.role == Role::connector &&
                                 std::any_of(item.touches.begin(), item.touches.end(),
@@ -209,7 +214,9 @@ std::string Asking::in_touch_with(const Subject& it, ItemId from, bool with_carr
     const bool safety = std::any_of(it.kind.hazards.begin(), it.kind.hazards.end(),
                                     [&](const auto& use) { return makes_safe(it, use.safe); });
     std::vector<ItemId> touched;
-    if (from == it.id || among(source.through, it.id))
+    const bool lets_out = it.item.role == Role::connector ? it.kind.lets_out : it.goes_out;
+    const bool stays_dry = !lets_out && model::carries_matter(model_.kind(source.kind));
+    if (from == it.id || among(source.through, it.id) || stays_dry)
         touched = {};
     else if (it.item.role == Role::connector && it.deed.set == 0)
         touched = it.item.touches;

@@ -19,8 +19,12 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 4> sides{
 // The word of the pair that the title has, if it has one alone.
 std::string_view side_in(std::string_view title,
                          const std::pair<std::string_view, std::string_view>& pair) {
-    const bool first = model::has_words(title, pair.first);
-    if (first == model::has_words(title, pair.second))
+    const auto said = [&](std::string_view side) { // a thread has a hand, and no side
+        return model::has_words(title, side) &&
+               !model::has_words(title, std::string(side) + " hand");
+    };
+    const bool first = said(pair.first);
+    if (first == said(pair.second))
         return {};
     return first ? pair.first : pair.second;
 }

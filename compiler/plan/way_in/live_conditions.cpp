@@ -86,7 +86,9 @@ void Conditions::add_live(const Task& task, const std::vector<ItemId>& moved,
         touched = {id};
     for (const ItemId source : sources_) {
         const Item& from = model_.item(source);
-        if (source == id)
+        const bool opens = plug ? model_.kind(item.kind).lets_out : out;
+        if (source == id ||
+            (!opens && model::carries_matter(model_.kind(from.kind)) && !among(from.through, id)))
             continue;
         if (among(from.through, id)) {
             const ItemId fed = first_fed(bench_, from);

@@ -15,11 +15,11 @@ struct ActPlace {
 
 // Both places as they are counted before the move; a place in the same step, once the action is
 // taken out of it.
-inline void move_action(std::vector<Step>& steps, ActPlace from, ActPlace to) {
-    const auto at = [](std::vector<Action>& actions, std::size_t index) {
+inline void move_action(std::vector<model::Step>& steps, ActPlace from, ActPlace to) {
+    const auto at = [](std::vector<model::Action>& actions, std::size_t index) {
         return actions.begin() + static_cast<std::ptrdiff_t>(index);
     };
-    Action moved = std::move(steps[from.step].actions[from.action]);
+    model::Action moved = std::move(steps[from.step].actions[from.action]);
     steps[from.step].actions.erase(at(steps[from.step].actions, from.action));
     auto& into = steps[to.step].actions;
     into.insert(at(into, to.action), std::move(moved));

@@ -113,7 +113,7 @@ void read_feeds(Context& context, Item& item, Reader& reader) {
 
 void read_need(Context& context, Item& item, Reader& reader, Span line) {
     const auto condition = read_condition(context, reader);
-    StateSet or_in = 0;
+    model::StateSet or_in = 0;
     while (reader.take_word("or")) {
         const auto other = reader.take_name();
         const auto state =

@@ -264,7 +264,7 @@ std::vector<model::ItemId> read_items(Context& context, Reader& reader) {
     return items;
 }
 
-std::optional<model::StateId> state_called(Context& context, ItemId item, Span name) {
+std::optional<model::StateId> state_called(Context& context, model::ItemId item, Span name) {
     const model::Kind& kind = context.model.kind_of(item);
     auto found = model::find_state(kind, context.sources.slice(name));
     if (!found)

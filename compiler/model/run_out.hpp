@@ -23,7 +23,7 @@ std::vector<ItemId> drain_plugs(const Model& model, const Item& item);
 // emptied before it is parted, and before a fastener that grips it lets go. The fasteners that
 // press a seal need what the seal itself needs of a fluid. Not where the joint `lets nothing out`,
 // or itself needs a fluid to be emptied. A fluid needs a supply that `runs out` and feeds its
-// vessel let off before it is emptied, and not to be filled. A part that is `in` a vessel under
+// vessel shut before it is emptied, and not to be filled. A part that is `in` a vessel under
 // pressure needs the pressure let off before it comes out, and so does a fastener there whose kind
 // `lets out`. Called once, when all is read.
 void settle_run_out(Model& model);

@@ -1,4 +1,4 @@
-// A guide's torque that is not the one that the device declares for the same fastener.
+// A guide's torque, or its pattern, that is not what the device declares for the same fastener.
 #include "check/tightenings.hpp"
 #include "check/torques.hpp"
 #include "check/troubles.hpp"
@@ -20,8 +20,32 @@ bool shears(const Walk& walk, const model::Item& item, const model::Quantity& to
     return breaking && torque.base > *breaking;
 }
 
+// The line's own pattern where the device says another: a cover on a soft seal warps and leaks.
+void find_other_pattern(const Walk& walk, std::size_t at, std::vector<Diagnostic>& findings) {
+    const Event& event = walk.events[at];
+    const model::Action* action = walk.action(event);
+    if (!event.act || action == nullptr || action->derived || !action->tightening)
+        return;
+    const model::Item& item = walk.model.item(event.act->item);
+    const std::string& said = action->tightening->pattern;
+    if (!item.tightening || said.empty() || item.tightening->pattern.empty() ||
+        said == item.tightening->pattern)
+        return;
+    Diagnostic finding =
+        finding_at(walk, at,
+                   fmt::format("{} tightened in {}, and the device says in {}",
+                               item_is(walk, event.act->item), said, item.tightening->pattern));
+    finding.label = "which of the two?";
+    finding.why = "in another order the cover warps, and leaks";
+    finding.related.push_back({item.tightening->span, "says so"});
+    finding.help =
+        fmt::format("leave `in {}` out, and the device's is taken; or mend the device", said);
+    findings.push_back(std::move(finding));
+}
+
 void find_other_torque(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
+        find_other_pattern(walk, at, findings);
         if (!in_dispute(walk, walk.events[at]))
             continue;
         const model::Item& item = walk.model.item(walk.events[at].act->item);
@@ -53,7 +77,7 @@ void find_other_torque(const Walk& walk, std::vector<Diagnostic>& findings) {
 
 extern const Rule other_torque;
 const Rule other_torque{"other-torque", "torque", Severity::error,
-                        "a torque that differs from the one that the device declares",
+                        "a torque or a pattern that differs from what the device declares",
                         find_other_torque};
 
 } // namespace matchmark::check::rules

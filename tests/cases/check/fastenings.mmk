@@ -584,3 +584,51 @@ step join "Put the lead on"
   connect    wires
   # error 3-9 [other-torque] shears here
   tighten    wires with driver to 12 N.m
+
+--- starred-pump
+device starred-pump "Pump with a soft seal"
+
+part casing "casing"
+part flange "end flange"
+fastener flange-bolts "flange bolt" 4 x bolt M8 x 25, hexagon-head 13
+  holds      flange to casing
+  torque     24 N.m in star, 2 passes
+
+--- tightened-in-another-pattern
+use "starred-pump.mmk"
+guide tightened-in-another-pattern "Open the flange"
+  for        competent
+  tool       spanner-13 "spanner 13"
+  tool       torque-wrench "torque wrench 24 N·m"
+
+take-apart
+
+step open "Take the flange off"
+  undo       flange-bolts with spanner-13
+  remove     flange
+
+put-back
+
+step close "Put the flange on"
+  fit        flange
+  # error 3-8 [other-torque] which of the two?
+  fasten     flange-bolts with spanner-13, torque-wrench to 24 N.m in spiral
+
+--- tightened-in-the-same-pattern
+use "starred-pump.mmk"
+guide tightened-in-the-same-pattern "Open the flange"
+  for        competent
+  tool       spanner-13 "spanner 13"
+  tool       torque-wrench "torque wrench 24 N·m"
+
+take-apart
+
+step open "Take the flange off"
+  undo       flange-bolts with spanner-13
+  remove     flange
+
+put-back
+
+step close "Put the flange on"
+  fit        flange
+  fasten     flange-bolts with spanner-13, torque-wrench to 24 N.m in star, 2 passes

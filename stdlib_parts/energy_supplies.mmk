@@ -72,7 +72,6 @@ kind household-circuit "circuit of a building" is energy
   hazard     mains until secured, proved on reach
   hazard     unproved until proved
   licensed   "electrician"
-  note: The tester is tried on a live point before and after.
 
 kind switchboard "switchboard" is energy
   states     live, isolated, locked-off, proved, earthed

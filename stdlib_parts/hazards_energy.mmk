@@ -20,7 +20,7 @@ hazard unproved "Supply not proved dead"
   sign       electricity
   order      isolate, lock-off, discharge, prove
   danger: The wrong switch may be off, and the terminals can kill. Prove the supply dead at them
-    before you touch them.
+    before you touch them. Try the tester on a live point before and after.
 
 hazard second-supply "Second supply"
   sign       electricity

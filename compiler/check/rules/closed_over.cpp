@@ -7,6 +7,12 @@ namespace matchmark::check::rules {
 
 namespace {
 
+// Put on, and not tightened.
+bool leads_home(const Walk& walk, const bench::Act& act) {
+    const model::Kind& kind = walk.model.kind_of(act.item);
+    return model::leads_home(kind, kind.verbs[act.verb]);
+}
+
 void report_closed_over(const Walk& walk, std::size_t at, const std::vector<model::ItemId>& items,
                         const std::vector<bench::Act>& acts, std::vector<Diagnostic>& findings) {
     const bool one = items.size() == 1 && walk.model.item(items.front()).count == 1;
@@ -20,9 +26,12 @@ void report_closed_over(const Walk& walk, std::size_t at, const std::vector<mode
     finding.label = "cannot be reached after this";
     finding.why = "it would all have to come apart again";
     if (const auto gone = last_left(walk, items.back())) {
-        if (const auto* action = walk.action(walk.events[*gone])) {
-            finding.related.push_back({action->head, one ? "comes off here" : "come off here"});
-        }
+        const Event& event = walk.events[*gone];
+        const bool half_way = event.act && leads_home(walk, *event.act);
+        if (const auto* action = walk.action(event))
+            finding.related.push_back({action->head, half_way ? "left so here"
+                                                     : one    ? "comes off here"
+                                                              : "come off here"});
     }
     mend_with(walk, finding, at, acts);
     findings.push_back(std::move(finding));

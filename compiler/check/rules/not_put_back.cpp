@@ -17,15 +17,29 @@ bool has_put_back(const Walk& walk) {
            });
 }
 
-// How a thing stands that never came off, a source that is cut, a spring held: in words.
+// Do all of the group stand as the act leaves them? Else some may be off.
+bool all_stand_so(const Walk& walk, std::size_t at) {
+    const bench::Act& act = *walk.events[at].act;
+    const model::Kind& kind = walk.model.kind_of(act.item);
+    const model::StateId to = kind.verbs[act.verb].to;
+    bench::State then = walk.state_at(at);
+    bench::perform(walk.bench, then, act);
+    for (std::uint16_t member = 0; member < walk.model.item(act.item).count; ++member) {
+        if (bench::state_of(walk.bench, then, act.item, member, kind.set_of[to]) != to)
+            return false;
+    }
+    return true;
+}
+
+// How a thing stands that never came off, or is not wholly on, a source that is cut, a spring held:
+// in words.
 std::string left_as(const Walk& walk, const LeftOff& left, std::size_t at) {
     if (left.items.size() != 1 || at >= walk.events.size() || !walk.events[at].act)
         return {};
     const model::ItemId item = left.items.front();
     const model::Kind& kind = walk.model.kind_of(item);
     const bool flows = kind.role == model::Role::energy || kind.role == model::Role::fluid;
-    const bool part_of_it = walk.model.item(item).count > 1; // some may be off
-    if (walk.events[at].act->item != item || part_of_it ||
+    if (walk.events[at].act->item != item || !all_stand_so(walk, at) ||
         (!flows && !bench::present(walk.bench, walk.state_at(at + 1), item)))
         return {};
     return kind.states[kind.verbs[walk.events[at].act->verb].to];

@@ -209,7 +209,7 @@ guide slackened-and-left "Settle the flange"
 work
 
 step settle "Settle the flange"
-  # error 3-9 [not-put-back] come off here
+  # error 3-9 [not-put-back] so from here on
   slacken    flange-bolts with spanner-13
 
 --- some-members-forgotten

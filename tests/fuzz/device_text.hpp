@@ -86,6 +86,15 @@ private:
         return name(at) + " " + states[choose_.below(states.size())];
     }
 
+    // One of two states, for one verb alone or for the one that leads back, too.
+    std::string need(std::size_t at) {
+        std::string text = condition();
+        if (choose_.one_in(4))
+            text += choose_.one_in(2) ? " or in" : " or out";
+        text += " to " + verb(at);
+        return text + (choose_.one_in(4) ? " alone\n" : "\n");
+    }
+
     std::string verb(std::size_t at) {
         if (kinds_[at] == nullptr || kinds_[at]->verbs.empty())
             return choose_.one_in(2) ? "fit" : "remove";
@@ -137,7 +146,7 @@ private:
             text_ += "  feeds " + list() + " through " + item() + "\n";
             break;
         case 8:
-            text_ += "  needs " + condition() + " to " + verb(at) + "\n";
+            text_ += "  needs " + need(at);
             break;
         case 9:
             text_ +=

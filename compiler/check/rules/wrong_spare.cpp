@@ -2,6 +2,7 @@
 #include "check/troubles.hpp"
 
 #include <fmt/core.h>
+#include <optional>
 
 namespace matchmark::check::rules {
 
@@ -18,11 +19,35 @@ std::vector<std::string> served(const Walk& walk, const Resource& resource) {
     return names;
 }
 
+// Of a spare that says not what it is for: the other item that its description names in full, with
+// no more than a size behind. "Front lamp bulb" is no front lamp.
+std::optional<ItemId> described_as(const Walk& walk, const Resource& spare, ItemId item) {
+    const auto names = [&](const model::Item& one) {
+        const std::string_view text = spare.text;
+        if (one.title.find(' ') == std::string::npos || !text.starts_with(one.title))
+            return false;
+        const auto rest = text.substr(one.title.size());
+        const auto next = rest.find_first_not_of(' ');
+        return rest.empty() || rest[0] == ',' ||
+               (rest[0] == ' ' && next != rest.npos && rest[next] >= '0' && rest[next] <= '9');
+    };
+    if (model::has_words(spare.text, walk.model.item(item).title))
+        return std::nullopt;
+    for (std::uint32_t i = 0; i < walk.model.items.size(); ++i) {
+        if (ItemId{i} != item && names(walk.model.items[i]))
+            return ItemId{i};
+    }
+    return std::nullopt;
+}
+
 // Nothing when it may be the right one.
 std::string what_it_is(const Walk& walk, const Resource& resource, ItemId item) {
     if (resource.sort != ResourceSort::spare)
         return resource.sort == ResourceSort::tool ? "is a tool" : "is a supply, and used up";
     const auto& meant = resource.for_items;
+    const auto other = meant.empty() ? described_as(walk, resource, item) : std::nullopt;
+    if (other)
+        return "is described as " + model::quoted(walk.model, *other);
     if (meant.empty() || among(meant, item))
         return {};
     return "is for " + model::list(served(walk, resource));

@@ -65,3 +65,41 @@ put-back
   derived
 test pedal "The pedal is firm"
   proves     near-caliper, off-caliper, pads, mirror
+
+--- brew-group
+device brew-group "Brew group"
+
+part lid "boiler lid"
+part seal "boiler seal"
+part ring "brew valve ring"
+part lamp "front lamp"
+part bulb "halogen bulb" in lamp
+
+--- described-as-another
+use "brew-group.mmk"
+guide described-as-another "Renew the seal"
+  goal       replace seal with seal-new
+  for        trained
+  spare      seal-new "brew valve ring 12 mm", 1
+  spare      ring-new "ring of PTFE", 1
+  spare      bulb-new "front lamp bulb", 1
+
+take-apart
+
+step off "Take them out"
+  remove     seal
+  remove     ring
+  remove     bulb
+
+work
+
+step renew "Take the new ones"
+  # error 3-9 [wrong-spare] not the part for it
+  replace    seal with seal-new
+  replace    ring with ring-new
+  replace    bulb with bulb-new
+
+put-back
+  derived
+test tight "It is tight, and it shines"
+  proves     seal, ring, bulb

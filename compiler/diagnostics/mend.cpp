@@ -21,6 +21,32 @@ bool overlap(const Edit& a, const Edit& b) {
     return a.span.begin < b.span.end && b.span.begin < a.span.end;
 }
 
+// How far whole lines that are put in are indented; -1 for what is put into a line.
+int indentation(const Edit& edit) {
+    if (!edit.span.empty() || !edit.text.ends_with('\n')) {
+        return -1;
+    }
+    const std::size_t first = std::min(edit.text.find_first_not_of('\n'), edit.text.size() - 1);
+    const std::size_t word = std::min(edit.text.find_first_not_of(' ', first), edit.text.size());
+    return static_cast<int>(word - first);
+}
+
+// Does the removal take away the step to whose end the line is added?
+bool takes_its_head(const SourceMap& sources, const Edit& removal, const Edit& added) {
+    if (!removal.text.empty() || removal.span.file != added.span.file ||
+        added.span.begin != removal.span.end || indentation(added) <= 0) {
+        return false;
+    }
+    const std::string& text = sources.file(removal.span.file).text;
+    for (std::size_t at = removal.span.begin; at < removal.span.end; ++at) {
+        const bool starts_line = at == 0 || text[at - 1] == '\n';
+        if (starts_line && text[at] != ' ' && text[at] != '\n') {
+            return true;
+        }
+    }
+    return false;
+}
+
 // Accepts the edits of a finding; an edit that an earlier finding asked for too is made once.
 bool accept(const SourceMap& sources, const Diagnostic& finding,
             std::map<FileId, std::vector<Edit>>& accepted) {
@@ -34,9 +60,13 @@ bool accept(const SourceMap& sources, const Diagnostic& finding,
         if (std::any_of(earlier.begin(), earlier.end(), repeats)) {
             continue;
         }
-        const auto clashes = [&](const Edit& other) { return overlap(other, edit); };
+        const auto overlaps = [&](const Edit& other) { return overlap(other, edit); };
+        const auto clashes = [&](const Edit& other) {
+            return overlap(other, edit) || takes_its_head(sources, other, edit) ||
+                   takes_its_head(sources, edit, other);
+        };
         if (std::any_of(earlier.begin(), earlier.end(), clashes) ||
-            std::any_of(fresh.begin(), fresh.end(), clashes)) {
+            std::any_of(fresh.begin(), fresh.end(), overlaps)) {
             return false;
         }
         fresh.push_back(edit);
@@ -45,16 +75,6 @@ bool accept(const SourceMap& sources, const Diagnostic& finding,
         accepted[edit.span.file].push_back(edit);
     }
     return true;
-}
-
-// How far whole lines that are put in are indented; -1 for what is put into a line.
-int indentation(const Edit& edit) {
-    if (!edit.span.empty() || !edit.text.ends_with('\n')) {
-        return -1;
-    }
-    const std::size_t first = std::min(edit.text.find_first_not_of('\n'), edit.text.size() - 1);
-    const std::size_t word = std::min(edit.text.find_first_not_of(' ', first), edit.text.size());
-    return static_cast<int>(word - first);
 }
 
 std::string apply(const std::string& text, std::vector<Edit> edits) {

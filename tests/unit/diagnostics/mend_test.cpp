@@ -63,6 +63,24 @@ TEST_CASE("lines for the step above stand before a section that begins at the sa
                                 "put-back\n  derived\n  test-work\n");
 }
 
+TEST_CASE("a line is not added to the end of a step that another finding takes away") {
+    SourceMap sources;
+    const std::string text = "step s\n  remove lid\nstep t\n  fit lid\n";
+    const FileId a = sources.add("a.mmk", text);
+    const Diagnostic away = finding({a, 0, 4}, {{{a, 0, 20}, ""}});
+    const Diagnostic added = finding({a, 9, 15}, {{{a, 20, 20}, "  measure lid\n"}});
+    CHECK(mend(sources, {away, added}, false).texts.at(a) == "step t\n  fit lid\n");
+    CHECK(mend(sources, {away, added}, false).left == 1);
+    // One line of the step gone, the rest of it stays.
+    const Diagnostic line = finding({a, 0, 4}, {{{a, 7, 20}, ""}});
+    CHECK(mend(sources, {line, added}, false).texts.at(a) ==
+          "step s\n  measure lid\nstep t\n  fit lid\n");
+    // What begins anew may stand there.
+    const Diagnostic anew = finding({a, 9, 15}, {{{a, 20, 20}, "step u\n  prop lid\n"}});
+    CHECK(mend(sources, {away, anew}, false).texts.at(a) ==
+          "step u\n  prop lid\nstep t\n  fit lid\n");
+}
+
 TEST_CASE("a finding whose edits overlap an earlier one's is left whole") {
     SourceMap sources;
     const FileId a = sources.add("a.mmk", "one two three");

@@ -53,12 +53,8 @@ std::optional<Refusal> no_terminal_open(const Attempt& at) {
     for (const ItemId terminal : *at.item.terminals) {
         if (!at.bench.exists(terminal))
             continue;
-        const bool is_part = at.bench.model->item(terminal).role == Role::part;
         OutOfReach reason;
-        reason.by = in_the_way(at.bench, at.state, terminal,
-                               is_part ? place(at.bench, at.state, terminal)
-                                       : seat(at.bench, at.state, terminal),
-                               {}, &reason.because);
+        reason.by = covers_of(at.bench, at.state, terminal, &reason.because);
         if (reason.by.empty())
             return std::nullopt;
         if (nearest.by.empty() || reason.by.size() < nearest.by.size()) {

@@ -122,6 +122,9 @@ ItemId seat(const Bench& bench, const State& state, ItemId item);
 // What goes along with it (`with_it`) is never in its way.
 std::vector<ItemId> in_the_way(const Bench& bench, const State& state, ItemId item, ItemId at,
                                const std::vector<ItemId>& with_it = {}, Span* because = nullptr);
+// To a part where it lies now, to anything else at its seat.
+std::vector<ItemId> covers_of(const Bench& bench, const State& state, ItemId item,
+                              Span* because = nullptr);
 bool reachable(const Bench& bench, const State& state, ItemId item);
 // The fasteners that press a tie which is laid first, or grip a connector that is clamped: those
 // that hold two of the parts that it touches. Of a seal, the pipe joints that join them, too. None

@@ -98,9 +98,7 @@ bool held_by_nothing(const Bench& bench, const State& state, ItemId part) {
 enum class Guards : unsigned char { as_they_lie, if_held };
 
 std::vector<ItemId> covered_by(const Bench& bench, const State& state, ItemId part, Guards guards) {
-    const bool is_part = bench.model->item(part).role == Role::part;
-    auto covers = in_the_way(bench, state, part,
-                             is_part ? place(bench, state, part) : seat(bench, state, part));
+    auto covers = covers_of(bench, state, part);
     if (guards == Guards::if_held)
         std::erase_if(covers, [&](ItemId cover) { return held_by_nothing(bench, state, cover); });
     return covers;

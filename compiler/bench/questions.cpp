@@ -187,10 +187,14 @@ std::vector<ItemId> in_the_way(const Bench& bench, const State& state, ItemId it
     return all;
 }
 
-bool reachable(const Bench& bench, const State& state, ItemId item) {
+std::vector<ItemId> covers_of(const Bench& bench, const State& state, ItemId item, Span* because) {
     const bool is_part = bench.model->item(item).role == Role::part;
     const ItemId at = is_part ? place(bench, state, item) : seat(bench, state, item);
-    return in_the_way(bench, state, item, at).empty();
+    return in_the_way(bench, state, item, at, {}, because);
+}
+
+bool reachable(const Bench& bench, const State& state, ItemId item) {
+    return covers_of(bench, state, item).empty();
 }
 
 // What `reachable` asks: the ways, and the places of all that it sets beside each other.

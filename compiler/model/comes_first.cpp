@@ -2,6 +2,7 @@
 #include "model/comes_first.hpp"
 
 #include "model/driven.hpp"
+#include "model/implied_need.hpp"
 
 #include <algorithm>
 #include <iterator>
@@ -20,12 +21,6 @@ std::optional<StateId> let_go(const Kind& tie) {
     return std::nullopt;
 }
 
-bool asks_itself(const Item& tie, const std::string& verb, ItemId first) {
-    return std::any_of(tie.needs.begin(), tie.needs.end(), [&](const Need& need) {
-        return need.verb == verb && need.condition.item.item == first;
-    });
-}
-
 // To let go of the tie, `first` has to have let go.
 void wait_for(Model& model, ItemId tie, ItemId first, NeedOf of) {
     const Kind& kind = model.kind_of(tie);
@@ -33,14 +28,7 @@ void wait_for(Model& model, ItemId tie, ItemId first, NeedOf of) {
     for (const Verb& verb : kind.verbs) {
         if (!state || !lets_go(kind, verb) || asks_itself(model.item(tie), verb.name, first))
             continue;
-        Need need;
-        need.condition.item.item = first;
-        need.condition.item.span = need.condition.span = model.item(first).span;
-        need.condition.state = *state;
-        need.verb = verb.name;
-        need.span = model.item(first).declaration;
-        need.of = of;
-        model.items.edit(tie.value).needs.push_back(std::move(need));
+        model.items.edit(tie.value).needs.push_back(need_of(model, first, *state, verb.name, of));
     }
 }
 

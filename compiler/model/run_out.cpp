@@ -1,6 +1,8 @@
 // Reads from the kinds of a joint and of a fluid what the device need not say of each.
 #include "model/run_out.hpp"
 
+#include "model/implied_need.hpp"
+
 #include <algorithm>
 #include <iterator>
 #include <map>
@@ -20,24 +22,6 @@ bool says_what_runs_out(const Model& model, const Item& joint, const std::string
 bool comes_out(const Kind& kind, const Verb& verb) {
     return kind.set_of[verb.to] == 0 && (verb.from & kind.present) != 0 &&
            !contains(kind.present, verb.to);
-}
-
-Need need_of(const Model& model, ItemId id, StateId state, const std::string& verb, NeedOf of) {
-    Need need;
-    need.condition.item.item = id;
-    need.condition.item.span = need.condition.span = model.item(id).span;
-    need.condition.state = state;
-    need.verb = verb;
-    need.span = model.item(id).declaration;
-    need.of = of;
-    return need;
-}
-
-// Does the device itself say what the verb asks of the supply?
-bool asks_of(const Item& item, const std::string& verb, ItemId supply) {
-    return std::any_of(item.needs.begin(), item.needs.end(), [&](const Need& need) {
-        return need.verb == verb && need.condition.item.item == supply;
-    });
 }
 
 // The verbs that open the vessel: those that part a tie, or take a part out of it.
@@ -215,7 +199,7 @@ void settle_filled(Model& model, ItemId fluid) {
             const StateSet shut = shut_states(model.kind_of(supply));
             for (const Verb& verb : model.kind_of(fluid).verbs) {
                 if (shut == 0 || !comes_out(model.kind_of(fluid), verb) ||
-                    asks_of(model.item(fluid), verb.name, supply))
+                    asks_itself(model.item(fluid), verb.name, supply))
                     continue;
                 StateId first = 0;
                 while (!contains(shut, first))

@@ -47,7 +47,7 @@ std::string description(const Model& model, const Item& item) {
     const Kind& kind = model.kind(item.kind);
     std::string words = kind.title.empty() ? kind.name : kind.title;
     for (std::size_t i = 0; i < item.spec.size(); ++i)
-        words += (i == 0 ? " " : ", ") + item.spec[i].text;
+        words += (i == 0 ? " " : ", ") + item.spec[i]->text;
     return words;
 }
 

@@ -37,9 +37,10 @@ struct State {
 struct Act {
     ItemId item;
     std::uint16_t verb = 0;
-    std::vector<std::uint16_t> members;    // from 1; empty: all that stand in the from-state
-    bool supplied = false;                 // a supply or spare that renews it is at hand
-    std::vector<ItemId> lifted_after = {}; // what lies loose under the part, and comes off after it
+    model::SeldomList<std::uint16_t> members; // from 1; empty: all that stand in the from-state
+    bool supplied = false;                    // a supply or spare that renews it is at hand
+    model::SeldomList<ItemId> lifted_after =
+        {}; // what lies loose under the part, and comes off after it
     friend bool operator==(const Act&, const Act&) = default;
 };
 

@@ -11,14 +11,6 @@ namespace matchmark::check {
 
 namespace {
 
-struct Allowance {
-    std::string rule;
-    bool has_reason = false;
-    Span span;
-    std::uint32_t line = 0; // of the first line below it that is no comment
-    bool used = false;
-};
-
 std::string_view trimmed(std::string_view text) {
     while (!text.empty() && (text.front() == ' ' || text.front() == '\t'))
         text.remove_prefix(1);
@@ -27,7 +19,19 @@ std::string_view trimmed(std::string_view text) {
     return text;
 }
 
-std::vector<Allowance> read(const SourceMap& sources, const syntax::File& file) {
+Diagnostic about(const Allowance& allowance, const char* rule, Severity severity,
+                 std::string message) {
+    Diagnostic finding;
+    finding.rule = rule;
+    finding.severity = severity;
+    finding.message = std::move(message);
+    finding.primary = allowance.span;
+    return finding;
+}
+
+} // namespace
+
+std::vector<Allowance> allowances_of(const SourceMap& sources, const syntax::File& file) {
     constexpr std::string_view opening = "allow ";
     std::vector<Allowance> all;
     for (std::size_t i = 0; i < file.lines.size(); ++i) {
@@ -58,38 +62,27 @@ std::vector<Allowance> read(const SourceMap& sources, const syntax::File& file) 
     return all;
 }
 
-Diagnostic about(const Allowance& allowance, const char* rule, Severity severity,
-                 std::string message) {
-    Diagnostic finding;
-    finding.rule = rule;
-    finding.severity = severity;
-    finding.message = std::move(message);
-    finding.primary = allowance.span;
-    return finding;
-}
-
-} // namespace
-
-void apply_allowances(const SourceMap& sources, const syntax::File& file,
+void apply_allowances(const SourceMap& sources, const std::vector<Allowance>& allowances,
                       std::vector<Diagnostic>& findings) {
-    std::vector<Allowance> allowances = read(sources, file);
+    std::vector<bool> used(allowances.size());
     std::erase_if(findings, [&](const Diagnostic& finding) {
-        if (finding.primary.file != file.id)
-            return false;
-        const std::uint32_t line = sources.place(file.id, finding.primary.begin).line;
         bool allowed = false;
-        for (Allowance& allowance : allowances) {
-            const bool meant =
-                allowance.line == line && allowance.rule == finding.rule && allowance.has_reason;
-            allowance.used = allowance.used || meant;
-            allowed = allowed || meant;
+        for (std::size_t i = 0; i < allowances.size(); ++i) {
+            const Allowance& one = allowances[i];
+            if (!one.has_reason || one.rule != finding.rule ||
+                one.span.file != finding.primary.file ||
+                one.line != sources.place(one.span.file, finding.primary.begin).line)
+                continue;
+            used[i] = true;
+            allowed = true;
         }
         return allowed;
     });
     std::vector<std::string> names;
     for (const Rule* rule : all_rules())
         names.emplace_back(rule->name);
-    for (const Allowance& allowance : allowances) {
+    for (std::size_t i = 0; i < allowances.size(); ++i) {
+        const Allowance& allowance = allowances[i];
         if (std::find(names.begin(), names.end(), allowance.rule) == names.end()) {
             findings.push_back(
                 about(allowance, "unused-allowance", Severity::warning,
@@ -102,7 +95,7 @@ void apply_allowances(const SourceMap& sources, const syntax::File& file,
                                      fmt::format("`{}` is allowed for no reason", allowance.rule)));
             findings.back().help =
                 fmt::format("write `# allow {}: ` and the reason", allowance.rule);
-        } else if (!allowance.used) {
+        } else if (!used[i]) {
             findings.push_back(
                 about(allowance, "unused-allowance", Severity::warning,
                       fmt::format("nothing here needs `{}` allowed", allowance.rule)));

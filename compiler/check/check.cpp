@@ -1,7 +1,6 @@
 // Runs every rule over every guide in each of its variants, and merges what they find.
 #include "check/check.hpp"
 
-#include "check/allowances.hpp"
 #include "check/assumptions.hpp"
 #include "check/rule.hpp"
 
@@ -73,8 +72,9 @@ void merge(std::vector<Diagnostic>& all, std::vector<Diagnostic> found,
 
 } // namespace
 
-void check(const SourceMap& sources, const syntax::Files& files, const model::Model& model,
-           const std::vector<model::Procedure>& procedures, std::vector<Diagnostic>& findings) {
+void check(const SourceMap& sources, FileId root, const std::vector<Allowance>& allowances,
+           const model::Model& model, const std::vector<model::Procedure>& procedures,
+           std::vector<Diagnostic>& findings) {
     std::vector<Diagnostic> all;
     for (const model::Procedure& procedure : procedures) {
         const model::VariantMask mask = model.guide(procedure.guide).variants;
@@ -94,8 +94,8 @@ void check(const SourceMap& sources, const syntax::Files& files, const model::Mo
             all.push_back(std::move(finding));
         }
     }
-    find_assumed(model, files.back()->id, all);
-    apply_allowances(sources, *files.back(), all);
+    find_assumed(model, root, all);
+    apply_allowances(sources, allowances, all);
     findings.insert(findings.end(), std::make_move_iterator(all.begin()),
                     std::make_move_iterator(all.end()));
 }

@@ -3,6 +3,8 @@
 
 #include "bench/lifted_after.hpp"
 
+#include <algorithm>
+
 namespace matchmark::check {
 
 using bench::Act;
@@ -13,6 +15,16 @@ namespace {
 
 bool in_variant(const Walk& walk, model::VariantMask mask) {
     return ((mask >> walk.bench.variant) & 1U) != 0;
+}
+
+std::size_t most_events(const model::Procedure& procedure) {
+    std::size_t count = 0;
+    for (const model::Step& step : procedure.steps) {
+        count += step.is_test ? 1U : 0U;
+        for (const Action& action : step.actions)
+            count += std::max<std::size_t>(1, action.targets.size());
+    }
+    return count;
 }
 
 void note_what_is_lifted_after(Walk& walk) {
@@ -28,12 +40,13 @@ void note_what_is_lifted_after(Walk& walk) {
 
 void list_events(Walk& walk) {
     const auto& steps = walk.procedure.steps;
-    for (std::size_t s = 0; s < steps.size(); ++s) {
+    walk.events.reserve(most_events(walk.procedure));
+    for (std::uint32_t s = 0; s < steps.size(); ++s) {
         if (!in_variant(walk, steps[s].variants))
             continue;
         if (steps[s].is_test)
             walk.events.push_back({s, std::nullopt, 0, std::nullopt});
-        for (std::size_t a = 0; a < steps[s].actions.size(); ++a) {
+        for (std::uint32_t a = 0; a < steps[s].actions.size(); ++a) {
             const Action& action = steps[s].actions[a];
             if (!in_variant(walk, action.variants))
                 continue;
@@ -41,7 +54,7 @@ void list_events(Walk& walk) {
                 walk.events.push_back({s, a, 0, std::nullopt});
                 continue;
             }
-            for (std::size_t t = 0; t < action.targets.size(); ++t) {
+            for (std::uint32_t t = 0; t < action.targets.size(); ++t) {
                 if (!walk.bench.exists(action.targets[t].ref.item))
                     continue;
                 Act act =

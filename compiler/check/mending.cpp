@@ -155,9 +155,10 @@ void add_unused(const Walk& walk, const Act& act, std::set<std::uint32_t>& used,
         // In place of another that fits too.
         if (tool && !action.with.empty() &&
             list[action.with.front().value].sort == model::ResourceSort::tool) {
-            action.with.front() = id;
+            action.with.edit().front() = id;
         } else {
-            action.with.insert(tool ? action.with.begin() : action.with.end(), id);
+            auto& with = action.with.edit();
+            with.insert(tool ? with.begin() : with.end(), id);
         }
     }
 }

@@ -18,7 +18,7 @@ using Sort = std::tuple<model::KindId, std::string, double, double, bool, std::s
 Sort sort_of(const model::Item& item) {
     std::string spec;
     for (const model::SpecPhrase& phrase : item.spec)
-        spec += phrase.text + ",";
+        spec += phrase->text + ",";
     return {item.kind,
             item.bolt->thread,
             item.bolt->length_mm,

@@ -19,10 +19,10 @@ namespace matchmark::check {
 
 // One thing that happens: a verb on one target, an action of the compiler's own, or a test.
 struct Event {
-    std::size_t step = 0;
-    std::optional<std::size_t> action; // none: the step is a test
-    std::size_t target = 0;            // of a verb's action
-    std::optional<bench::Act> act;     // of a verb's action
+    std::uint32_t step = 0;
+    std::optional<std::uint32_t> action; // none: the step is a test
+    std::uint32_t target = 0;            // of a verb's action
+    std::optional<bench::Act> act;       // of a verb's action
 };
 
 struct StillInPlace {}; // renewed while it is still on

@@ -56,7 +56,7 @@ std::vector<std::uint16_t> members(const model::Model& model, const Deed& deed) 
     if (deed.target == nullptr) {
         return {};
     }
-    auto named = deed.target->ref.members;
+    std::vector<std::uint16_t> named = deed.target->ref.members;
     std::sort(named.begin(), named.end());
     named.erase(std::unique(named.begin(), named.end()), named.end());
     return named.size() == model.item(deed.target->ref.item).count ? std::vector<std::uint16_t>{}
@@ -204,7 +204,7 @@ private:
         const Action& action = old ? before_ : after_;
         const model::Model& model = (old ? pairing_.before : pairing_.after).side.model;
         std::vector<std::string> names;
-        for (const model::ItemId item : *action.across) {
+        for (const model::ItemId item : action.across) {
             names.push_back(model::for_reader(model, item));
         }
         return action.as_marked ? "to the match marks" : model::list(names);

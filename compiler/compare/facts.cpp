@@ -73,7 +73,7 @@ private:
         add("number", std::to_string(item_.count), true);
         std::vector<std::string> spec;
         for (const model::SpecPhrase& phrase : item_.spec) {
-            spec.push_back(phrase.text);
+            spec.push_back(phrase->text);
         }
         add("description", fmt::format("{}", fmt::join(spec, ", ")), true, dangerous());
         add("amount", sized(item_.amount), item_.amount ? model::for_reader(*item_.amount) : "",

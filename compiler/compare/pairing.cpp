@@ -46,7 +46,7 @@ std::vector<std::string> item_keys(const Model& model, int how) {
         }
         key += fmt::format("|{}", item.count);
         for (const model::SpecPhrase& phrase : item.spec) {
-            key += "|" + phrase.text;
+            key += "|" + phrase->text;
         }
         return key;
     });
@@ -283,7 +283,7 @@ std::string Half::sentence(const Deed& deed) const {
     if (deed.action == nullptr) {
         return of.title.empty() ? of.name : of.title;
     }
-    const auto index = static_cast<std::size_t>(deed.action - of.actions.data());
+    const auto index = static_cast<std::size_t>(deed.action - of.actions.all().data());
     const guide::Step* shown = told[deed.step];
     if (shown == nullptr || index >= shown->instructions.size()) {
         return deed.action->verb;

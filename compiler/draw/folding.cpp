@@ -100,7 +100,7 @@ std::string tie_line(const Language& in, const Model& model, ItemId tie) {
     const Item& item = model.item(tie);
     std::string line = said(in, model, tie, false);
     if (!item.spec.empty() && item.role == Role::fastener) {
-        line += ", " + language::description_words(in, item.spec.front().text);
+        line += ", " + language::description_words(in, item.spec.front()->text);
     }
     return line;
 }

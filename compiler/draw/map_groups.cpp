@@ -202,10 +202,10 @@ KeyRow key_row(const Language& in, const Model& model, const MapGroup& group) {
                                          {{"count", std::to_string(group.places.size())}});
     }
     for (const model::SpecPhrase& phrase : item.spec) {
-        const bool sized = std::find(phrase.words.begin(), phrase.words.end(), item.bolt->thread) !=
-                           phrase.words.end();
+        const bool sized = std::find(phrase->words.begin(), phrase->words.end(),
+                                     item.bolt->thread) != phrase->words.end();
         join(sized && !item.bolt->thread.empty() ? row.thread : row.drive,
-             language::description_words(in, phrase.text), ", ");
+             language::description_words(in, phrase->text), ", ");
     }
     join(row.thread,
          row.thread.empty() && row.drive.empty()

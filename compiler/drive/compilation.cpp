@@ -150,7 +150,8 @@ void keep_readable(std::vector<Diagnostic>& findings) {
 
 } // namespace
 
-Compilation compile(Disk& disk, const std::string& path, const std::string* text, Memory* memory) {
+Compilation compile(Disk& disk, const std::string& path, const std::string* text, Memory* memory,
+                    Lines lines) {
     Gathered gathered = gather(disk, path, text, memory);
     Compilation done;
     done.sources = std::move(gathered.sources);
@@ -170,13 +171,17 @@ Compilation compile(Disk& disk, const std::string& path, const std::string* text
         done.model = resolved(done, memory);
         drop_echoes(done, done.findings, first);
     }
+    const auto allowances = check::allowances_of(done.sources, *done.files.back());
+    if (lines == Lines::let_go)
+        done.files = {};
     if (whole && !any_error(done.findings)) {
         for (std::uint32_t i = 0; i < done.model.guides.size(); ++i) {
             if (done.model.guides[i].file == done.root) {
                 done.procedures.push_back(plan::unfold(done.model, model::GuideId{i}));
             }
         }
-        check::check(done.sources, done.files, done.model, done.procedures, done.findings);
+        check::check(done.sources, done.root, allowances, done.model, done.procedures,
+                     done.findings);
     }
     sort_findings(done.findings);
     keep_readable(done.findings);

@@ -153,7 +153,7 @@ void gather_item(Gathering& to, const Model& model, ItemId id) {
     }
     if (item.role == model::Role::fastener) {
         for (const model::SpecPhrase& phrase : item.spec) {
-            to.add_description(phrase.text, phrase.span);
+            to.add_description(phrase->text, phrase.span);
         }
     }
     to.add_prose(item.messages, key.context, "of an item");

@@ -81,7 +81,7 @@ std::vector<ItemId> coupling_of(const Model& model, ItemId part, const Sides& si
 
 // Another function drives it too: it lies behind what is the coupling of both alone.
 void also_coupled_by(Item& source, ItemId moved, const std::vector<ItemId>& couplings) {
-    for (FedThrough& fed : source.feeds_through) {
+    for (FedThrough& fed : source.feeds_through.edit()) {
         if (fed.part != moved)
             continue;
         std::erase_if(fed.connectors,
@@ -151,7 +151,7 @@ std::vector<ItemId> driven_held_by(const Model& model, const Item& tie) {
         if (is_driven(model, model.item(part)))
             driven.push_back(part);
         // A guard that nothing holds is none.
-        const auto& guarded = *model.item(part).guards;
+        const auto& guarded = model.item(part).guards;
         driven.insert(driven.end(), guarded.begin(), guarded.end());
     }
     return driven;

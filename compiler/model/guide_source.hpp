@@ -2,6 +2,7 @@
 #pragma once
 
 #include "model/item.hpp"
+#include "model/shared_list.hpp"
 #include "model/tooling.hpp"
 
 #include <string>
@@ -42,21 +43,21 @@ struct Target {
 // What is done when a limit is not met.
 struct Otherwise {
     std::string text; // as written
-    std::vector<ResourceId> with;
+    SeldomList<ResourceId> with;
 };
 
 struct Action {
     ActionSort sort = ActionSort::verb;
     std::string verb; // as written
     std::vector<Target> targets;
-    std::vector<ResourceId> with; // tools, spares and supplies named
+    SeldomList<ResourceId> with; // tools, spares and supplies named
     Seldom<Tightening> tightening;
     Seldom<Quantity> amount;   // drain coolant 1.2 l
     Seldom<Quantity> duration; // for 15 s
     Seldom<std::string> means; // through 10 kohm, as written
     Seldom<Limit> limit;
     Seldom<std::string> aspect; // measure's name of what is measured; dispose's class
-    Seldom<std::vector<ItemId>> across;
+    SeldomList<ItemId> across;
     bool as_marked = false;
     Seldom<Otherwise> otherwise; // after `else`
     GuideId guide;               // do
@@ -94,12 +95,12 @@ struct Step {
     bool is_test = false;
     std::string name;
     std::string title;
-    std::vector<Action> actions;
+    SharedList<Action> actions;
     std::vector<Prose> prose;
-    std::vector<Photo> photos;
-    std::vector<Condition> when;   // a test's
-    std::vector<Proof> proves;     // a test's; empty: what the guide renews
-    std::vector<ResourceId> with;  // a test's tools
+    SeldomList<Photo> photos;
+    SeldomList<Condition> when;    // a test's
+    SeldomList<Proof> proves;      // a test's; empty: what the guide renews
+    SeldomList<ResourceId> with;   // a test's tools
     bool on_dead_circuits = false; // one of these measures only what is off
     VariantMask variants = all_variants;
     Span head;            // its name

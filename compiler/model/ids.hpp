@@ -16,7 +16,7 @@ template <class Tag> struct Id {
     friend auto operator<=>(const Id&, const Id&) = default;
 };
 
-template <class Tag> bool among(const std::vector<Id<Tag>>& ids, Id<Tag> id) {
+template <class Ids, class Tag> bool among(const Ids& ids, Id<Tag> id) {
     return std::find(ids.begin(), ids.end(), id) != ids.end();
 }
 

@@ -5,6 +5,7 @@
 #include "model/product.hpp"
 #include "model/seldom.hpp"
 
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -13,7 +14,7 @@ namespace matchmark::model {
 // An item, or some members of a group (numbered from 1; empty: all).
 struct ItemRef {
     ItemId item;
-    std::vector<std::uint16_t> members;
+    SeldomList<std::uint16_t> members;
     Span span;
 };
 
@@ -69,13 +70,23 @@ struct WearLimit {
     Span span;
 };
 
-// What `kind` or a count line says after the kind's name: "M2 x 6", "hexalobular 6", "countersunk".
-struct SpecPhrase {
+struct SpecWords {
     std::string text;               // as written, single spaces
     std::vector<std::string> words; // names and numbers, units left out
     std::vector<Quantity> quantities;
-    Span span;
 };
+
+// What `kind` or a count line says after the kind's name: "M2 x 6", "hexalobular 6", "countersunk".
+// Thousands of screws say the same.
+struct SpecPhrase {
+    std::shared_ptr<const SpecWords> said;
+    Span span;
+    const SpecWords* operator->() const { return said.get(); }
+};
+
+inline SpecPhrase spec_phrase(SpecWords said) {
+    return {std::make_shared<const SpecWords>(std::move(said)), {}};
+}
 
 struct Point {
     double x = 0;
@@ -116,52 +127,52 @@ struct Item {
     std::uint32_t first_member = 0;
     VariantMask variants = all_variants;
     ItemId carrier;
-    std::vector<ItemId> carried; // directly
+    SeldomList<ItemId> carried; // directly
     std::vector<SpecPhrase> spec;
     Seldom<Quantity> amount;        // a fluid's
     std::vector<ReachClause> reach; // all must be met
-    std::vector<ItemId> blocked_by;
-    Seldom<std::vector<ItemId>> guards; // of a part whose kind guards: what it covers
-    std::vector<ItemId> touches;        // a tie's parts, those that it is tied `to` last
-    std::vector<ItemId> ties;           // the ties that touch this part
+    SeldomList<ItemId> blocked_by;
+    SeldomList<ItemId> guards;   // of a part whose kind guards: what it covers
+    std::vector<ItemId> touches; // a tie's parts, those that it is tied `to` last
+    std::vector<ItemId> ties;    // the ties that touch this part
     // A source's: what a line names, then what it feeds beyond, then what it drives.
-    std::vector<ItemId> feeds;
-    std::vector<ItemId> feeds_beyond;      // of these, what parts pass on to (model/passing_on.hpp)
-    std::vector<FedThrough> feeds_through; // of these, what lies behind connectors of its own
-    std::vector<ItemId> drives;    // of these, what moves with what is fed (model/driven.hpp)
-    std::vector<ItemId> passes_to; // a part's that is no source: what its line `feeds` names
-    std::vector<ItemId> through;   // connectors, on all of its lines
-    Seldom<std::vector<FedThrough>> lines_through; // connectors on some of its lines, by part
+    SeldomList<ItemId> feeds;
+    SeldomList<ItemId> feeds_beyond;      // of these, what parts pass on to (model/passing_on.hpp)
+    SeldomList<FedThrough> feeds_through; // of these, what lies behind connectors of its own
+    SeldomList<ItemId> drives;    // of these, what moves with what is fed (model/driven.hpp)
+    SeldomList<ItemId> passes_to; // a part's that is no source: what its line `feeds` names
+    SeldomList<ItemId> through;   // connectors, on all of its lines
+    SeldomList<FedThrough> lines_through; // connectors on some of its lines, by part
     // Of energy that no part carries, beside what it feeds: the bare ends on that.
-    Seldom<std::vector<ItemId>> bare_ends;
+    SeldomList<ItemId> bare_ends;
     // Where hands are laid on such energy, unless from outside or where it says itself what it is
     // behind: one of these has to lie open (model/sources.hpp).
-    Seldom<std::vector<ItemId>> terminals;
+    SeldomList<ItemId> terminals;
     // The other way round, for what asks after one item; in order of declaration. Where a device is
     // tried out in another shape these may name more than `feeds` and `through` do, never less.
-    std::vector<ItemId> fed_by;       // what feeds this part
-    std::vector<ItemId> carries_from; // what feeds through this connector
-    std::vector<Need> needs;
+    std::vector<ItemId> fed_by;      // what feeds this part
+    SeldomList<ItemId> carries_from; // what feeds through this connector
+    SeldomList<Need> needs;
     Seldom<Tightening> tightening;
     Seldom<Positions> positions;
-    std::vector<std::string> keep; // order, face, ...: goes back as it was
-    std::vector<WearLimit> limits;
+    SeldomList<std::string> keep; // order, face, ...: goes back as it was
+    SeldomList<WearLimit> limits;
     ItemId renewed_as;
     bool one_use = false;
     Seldom<std::string> used_again_if; // what to look at before it goes back
     bool safe_when_live = false;
     bool lets_nothing_out = false; // no fluid and no pressure stands behind it
     Seldom<std::string> told_by;
-    std::vector<Prose> messages;
+    SeldomList<Prose> messages;
     Seldom<Bolt> bolt;
-    Seldom<Quantity> depth;              // how deep it may reach into its hole
-    ItemId above;                        // what it would meet below
-    Span span;                           // its name
-    Span declaration;                    // its head line
-    Seldom<Quantity> price = {};         // of a new one
-    Seldom<std::string> counts_as = {};  // which of an index's parts it is
-    std::vector<ItemId> comes_with = {}; // new ones come with these spare parts at no cost
-    bool authorised_remotely = false;    // a new one works only after its maker has let it
+    Seldom<Quantity> depth;             // how deep it may reach into its hole
+    ItemId above;                       // what it would meet below
+    Span span;                          // its name
+    Span declaration;                   // its head line
+    Seldom<Quantity> price = {};        // of a new one
+    Seldom<std::string> counts_as = {}; // which of an index's parts it is
+    SeldomList<ItemId> comes_with = {}; // new ones come with these spare parts at no cost
+    bool authorised_remotely = false;   // a new one works only after its maker has let it
 };
 
 // A line of the device that nobody has looked at yet: inferred, and marked `assumed`.

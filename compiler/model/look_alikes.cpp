@@ -14,10 +14,10 @@ namespace {
 std::string rest_of_spec(const Item& item) {
     std::string rest;
     for (const SpecPhrase& phrase : item.spec) {
-        const bool sized = std::find(phrase.words.begin(), phrase.words.end(), item.bolt->thread) !=
-                           phrase.words.end();
+        const bool sized = std::find(phrase->words.begin(), phrase->words.end(),
+                                     item.bolt->thread) != phrase->words.end();
         if (!sized)
-            rest += phrase.text + ",";
+            rest += phrase->text + ",";
     }
     return rest;
 }

@@ -28,7 +28,7 @@ void keep_shared(std::vector<ItemId>& connectors, const std::vector<ItemId>& oth
 void add_up_lines(Item& source) {
     std::map<ItemId, std::size_t> known;
     std::vector<FedThrough> lines;
-    for (FedThrough& line : source.feeds_through) {
+    for (FedThrough& line : source.feeds_through.edit()) {
         const auto [place, is_new] = known.try_emplace(line.part, lines.size());
         if (is_new) {
             source.feeds.push_back(line.part);
@@ -39,7 +39,7 @@ void add_up_lines(Item& source) {
     }
     source.through = lines.front().connectors;
     for (const FedThrough& line : lines)
-        keep_shared(source.through, line.connectors);
+        keep_shared(source.through.edit(), line.connectors);
     for (FedThrough& line : lines) {
         std::erase_if(line.connectors,
                       [&](ItemId connector) { return among(source.through, connector); });
@@ -66,7 +66,7 @@ std::vector<ItemId> passing_in(const Model& model, ItemId item, const Passing& p
         if (passing.may[at.value])
             parts.push_back(at);
         const auto& carried = model.item(at).carried;
-        open.insert(open.end(), carried.rbegin(), carried.rend());
+        open.insert(open.end(), carried.all().rbegin(), carried.all().rend());
     }
     return parts;
 }
@@ -175,7 +175,7 @@ void settle_passing_on(Model& model) {
     for (const ItemId id : model.sources) {
         if (passing.is_fed[id.value]) {
             Item& part = model.items.edit(id.value);
-            part.passes_to.swap(part.feeds);
+            std::swap(part.passes_to, part.feeds);
         }
     }
     settle_sources(model);
@@ -189,7 +189,7 @@ std::vector<ItemId> connectors_to(const Item& source, ItemId part) {
 }
 
 bool is_on_its_line(const Item& source, ItemId connector, ItemId part) {
-    const auto& lines = *source.lines_through;
+    const auto& lines = source.lines_through;
     return among(connectors_to(source, part), connector) &&
            std::any_of(lines.begin(), lines.end(),
                        [&](const FedThrough& line) { return among(line.connectors, connector); });

@@ -1,10 +1,13 @@
-// A value that few of its owners have. It takes the room of a pointer until it is set, so that a
-// device of a hundred thousand lines fits into memory.
+// A value that few of its owners have, and a list that is empty in most. Each takes the room of a
+// pointer until it is set, so that a device of a hundred thousand lines fits into memory.
 #pragma once
 
+#include <cstddef>
+#include <initializer_list>
 #include <memory>
 #include <optional>
 #include <utility>
+#include <vector>
 
 namespace matchmark::model {
 
@@ -45,6 +48,45 @@ private:
     }
 
     std::unique_ptr<T> value_;
+};
+
+// Read like a vector; `edit` gives the one to write to.
+template <class Entry> class SeldomList {
+public:
+    using value_type = Entry;
+    using const_iterator = typename std::vector<Entry>::const_iterator;
+
+    SeldomList() = default;
+    SeldomList(std::vector<Entry> entries) {
+        if (!entries.empty())
+            entries_ = std::move(entries);
+    }
+    SeldomList(std::initializer_list<Entry> entries) : SeldomList(std::vector<Entry>(entries)) {}
+
+    [[nodiscard]] const std::vector<Entry>& all() const { return *entries_; }
+    operator const std::vector<Entry>&() const { return all(); }
+    [[nodiscard]] std::size_t size() const { return all().size(); }
+    [[nodiscard]] bool empty() const { return all().empty(); }
+    [[nodiscard]] const_iterator begin() const { return all().begin(); }
+    [[nodiscard]] const_iterator end() const { return all().end(); }
+    [[nodiscard]] const Entry& front() const { return all().front(); }
+    [[nodiscard]] const Entry& back() const { return all().back(); }
+    const Entry& operator[](std::size_t at) const { return all()[at]; }
+
+    std::vector<Entry>& edit() { return entries_.edit(); }
+    void push_back(Entry entry) { edit().push_back(std::move(entry)); }
+    void append(const std::vector<Entry>& more) {
+        if (!more.empty())
+            edit().insert(edit().end(), more.begin(), more.end());
+    }
+    void clear() { entries_ = {}; }
+
+    friend bool operator==(const SeldomList& left, const SeldomList& right) {
+        return left.all() == right.all();
+    }
+
+private:
+    Seldom<std::vector<Entry>> entries_;
 };
 
 } // namespace matchmark::model

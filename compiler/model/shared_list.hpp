@@ -1,5 +1,6 @@
 // A list whose copies are one until somebody writes to one of them: thousands of guides stand upon
-// the same parts library, and nine upon the same device.
+// the same parts library, nine upon the same device, and what a guide says is most of its
+// procedure.
 #pragma once
 
 #include <cstddef>
@@ -24,6 +25,7 @@ public:
         static const std::vector<Entry> none;
         return entries_ == nullptr ? none : *entries_;
     }
+    operator const std::vector<Entry>&() const { return all(); }
     [[nodiscard]] std::size_t size() const { return all().size(); }
     [[nodiscard]] bool empty() const { return all().empty(); }
     [[nodiscard]] const_iterator begin() const { return all().begin(); }

@@ -78,9 +78,9 @@ std::vector<ItemId> terminals_of(const Model& model, const Item& source) {
     const auto add_all = [&](const std::vector<ItemId>& more) {
         found.insert(found.end(), more.begin(), more.end());
     };
-    add_all(*source.bare_ends);
+    add_all(source.bare_ends);
     add_all(source.through);
-    for (const FedThrough& line : *source.lines_through)
+    for (const FedThrough& line : source.lines_through)
         add_all(line.connectors);
     return found;
 }
@@ -110,18 +110,18 @@ void settle_sources(Model& model) {
         if (item.feeds.empty())
             continue; // what only passes on is cut with what feeds it
         for (const ItemId connector : item.through)
-            add_once(items[connector.value].carries_from, ItemId{i});
-        for (const FedThrough& line : *item.lines_through) {
+            add_once(items[connector.value].carries_from.edit(), ItemId{i});
+        for (const FedThrough& line : item.lines_through) {
             for (const ItemId connector : line.connectors)
-                add_once(items[connector.value].carries_from, ItemId{i});
+                add_once(items[connector.value].carries_from.edit(), ItemId{i});
         }
     }
     for (const ItemId source : sources) {
         auto ends = bare_ends_of(model, items[source.value]);
-        if (!ends.empty() || !items[source.value].bare_ends->empty())
+        if (!ends.empty() || !items[source.value].bare_ends.empty())
             items[source.value].bare_ends = std::move(ends);
         auto terminals = terminals_of(model, items[source.value]);
-        if (!terminals.empty() || !items[source.value].terminals->empty())
+        if (!terminals.empty() || !items[source.value].terminals.empty())
             items[source.value].terminals = std::move(terminals);
     }
     model.source_kinds = std::move(of_sources.each_once);

@@ -92,9 +92,9 @@ std::string as_source(const Model& model, const std::vector<Resource>& resources
         if (action.limit)
             text += " " + to_text(*action.limit);
     }
-    if (!action.across->empty()) {
+    if (!action.across.empty()) {
         separator = " across ";
-        for (const ItemId id : *action.across) {
+        for (const ItemId id : action.across) {
             text += separator + model.item(id).name;
             separator = ", ";
         }

@@ -20,7 +20,7 @@ double three_figures(double value) {
 
 std::optional<Quantity> described(const Item& item, Measure measure) {
     for (const SpecPhrase& phrase : item.spec) {
-        for (const Quantity& quantity : phrase.quantities) {
+        for (const Quantity& quantity : phrase->quantities) {
             if (quantity.measure == measure)
                 return quantity;
         }

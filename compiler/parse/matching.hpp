@@ -37,8 +37,12 @@ template <class Rule> struct Collect : g::p::nothing<Rule> {};
 
 template <TermKind Kind> struct CollectTerm {
     template <class Input> static void apply(const Input& in, Matching& matching) {
-        matching.terms.push_back(
-            {Kind, {matching.file, matching.offset(in.begin()), matching.offset(in.end())}});
+        Term term;
+        term.kind = Kind;
+        term.begin = matching.offset(in.begin());
+        // No more than a line is long, 65,536 bytes.
+        term.length = static_cast<std::uint32_t>(in.end() - in.begin()) & 0xfffffffU;
+        matching.terms.push_back(term);
     }
 };
 

@@ -139,13 +139,13 @@ bool Parser::too_long_a_term(std::size_t number) {
     const std::uint32_t first = file.lines[number].first_term;
     for (std::size_t at = first; at < file.terms.size(); ++at) {
         const Term& term = file.terms[at];
-        const std::size_t length = term.span.end - term.span.begin;
+        const std::size_t length = term.length;
         const bool is_name = term.kind == TermKind::name;
         const std::size_t most = is_name ? longest_name : longest_number;
         if (length <= most || (!is_name && term.kind != TermKind::number)) {
             continue;
         }
-        const Span where = term.span;
+        const Span where = file.span_of(term);
         Diagnostic finding = syntax_finding(
             std::string(is_name ? "this name" : "this number") + " is " + with_commas(length) +
                 " bytes long; the longest that is read is " + with_commas(most),
@@ -174,7 +174,8 @@ bool Parser::match(std::size_t number, LineShape shape, std::uint32_t begin, Mat
         line.term_count = static_cast<std::uint32_t>(file.terms.size()) - line.first_term;
         return true;
     }
-    const Span before = file.terms.size() > line.first_term ? file.terms.back().span : line.head;
+    const Span before =
+        file.terms.size() > line.first_term ? file.span_of(file.terms.back()) : line.head;
     Diagnostic finding = slip_finding(scene(raw), slip, before);
     const Body here = shape == LineShape::declaration ? Body::first_column
                       : line.depth == 2               ? Body::photo

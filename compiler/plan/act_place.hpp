@@ -19,9 +19,10 @@ inline void move_action(std::vector<model::Step>& steps, ActPlace from, ActPlace
     const auto at = [](std::vector<model::Action>& actions, std::size_t index) {
         return actions.begin() + static_cast<std::ptrdiff_t>(index);
     };
-    model::Action moved = std::move(steps[from.step].actions[from.action]);
-    steps[from.step].actions.erase(at(steps[from.step].actions, from.action));
-    auto& into = steps[to.step].actions;
+    auto& out_of = steps[from.step].actions.edit();
+    model::Action moved = std::move(out_of[from.action]);
+    out_of.erase(at(out_of, from.action));
+    auto& into = steps[to.step].actions.edit();
     into.insert(at(into, to.action), std::move(moved));
 }
 

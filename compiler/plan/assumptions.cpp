@@ -21,9 +21,7 @@ bool drop_by_place(Model& model, Span line) {
         item.reach.erase(std::remove_if(item.reach.begin(), item.reach.end(),
                                         [&](const auto& clause) { return clause.span == line; }),
                          item.reach.end());
-        item.needs.erase(std::remove_if(item.needs.begin(), item.needs.end(),
-                                        [&](const auto& need) { return need.span == line; }),
-                         item.needs.end());
+        std::erase_if(item.needs.edit(), [&](const auto& need) { return need.span == line; });
         found = found || item.reach.size() != clauses || item.needs.size() != needs;
     }
     return found;
@@ -49,7 +47,7 @@ void drop_line(Model& model, const Assumption& assumed) {
         return;
     }
     for (model::Item& other : model.items.edit())
-        std::erase(other.blocked_by, assumed.item);
+        std::erase(other.blocked_by.edit(), assumed.item);
 }
 
 using ActKey = std::tuple<std::uint32_t, std::uint16_t, std::vector<std::uint16_t>>;

@@ -139,7 +139,7 @@ void use_the_same_tool(const Tracker& tracker, const model::Item& item, const mo
             return model::tool_fits(tracker.model, list[id.value], item, back);
         });
     if (same != way_in.with.end())
-        action.with.front() = *same;
+        action.with.edit().front() = *same;
 }
 
 // Members of one item that were moved by one action, from one state: taken back by one action.

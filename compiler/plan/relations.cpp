@@ -193,11 +193,13 @@ void leave_out(Model& model, const Relation& relation) {
         std::erase(model.items.edit(relation.other.value).touches, relation.item);
         return;
     case RelationSort::blocks:
-        std::erase(item.blocked_by, relation.other);
+        std::erase(item.blocked_by.edit(), relation.other);
         return;
-    case RelationSort::needs:
-        item.needs.erase(item.needs.begin() + relation.line);
+    case RelationSort::needs: {
+        auto& needs = item.needs.edit();
+        needs.erase(needs.begin() + relation.line);
         return;
+    }
     case RelationSort::one_use:
         exchange(model, relation);
         return;

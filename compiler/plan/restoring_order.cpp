@@ -32,7 +32,7 @@ ItemId source_of(const Model& model, const Action& action) {
     const model::Target& target = action.targets.front();
     const model::Item& source = model.item(target.ref.item);
     const bool at_terminals =
-        !source.terminals->empty() && !model.kind(source.kind).verbs[target.verb].from_outside;
+        !source.terminals.empty() && !model.kind(source.kind).verbs[target.verb].from_outside;
     return at_terminals ? ItemId{} : target.ref.item;
 }
 
@@ -131,7 +131,7 @@ std::vector<Action> take_out(const Model& model, std::vector<Step>& steps, ItemI
                              ActPlace from, ActPlace up_to) {
     std::vector<Action> taken;
     for (std::size_t s = from.step; s <= up_to.step; ++s) {
-        auto& actions = steps[s].actions;
+        auto& actions = steps[s].actions.edit();
         std::size_t count = s == up_to.step ? up_to.action + 1 : actions.size();
         for (std::size_t a = s == from.step ? from.action : 0; a < count;) {
             if (source_of(model, actions[a]) != source) {
@@ -157,7 +157,7 @@ void restore_what_is_asked_for(const Model& model, std::vector<Step>& steps) {
             if (!to)
                 continue;
             auto chain = take_out(model, steps, source, *to, {s, a});
-            auto& into = steps[to->step].actions;
+            auto& into = steps[to->step].actions.edit();
             into.insert(into.begin() + static_cast<std::ptrdiff_t>(to->action),
                         std::make_move_iterator(chain.begin()),
                         std::make_move_iterator(chain.end()));
@@ -231,8 +231,8 @@ void water_before_power(const Model& model, const std::set<ItemId>& sources,
     std::stable_partition(restored.begin(), restored.end(), is_water);
     auto power = first_power(model, steps, sources);
     while (power && !restored.empty() && is_water(restored.front())) {
-        auto& actions = restored.front().actions;
-        auto& into = steps[power->step].actions;
+        auto& actions = restored.front().actions.edit();
+        auto& into = steps[power->step].actions.edit();
         into.insert(into.begin() + static_cast<std::ptrdiff_t>(power->action),
                     std::make_move_iterator(actions.begin()),
                     std::make_move_iterator(actions.end()));
@@ -274,10 +274,11 @@ void restore_last(const Model& model, std::vector<Step>& steps) {
             step.head = steps[s].head;
             step.declaration = steps[s].declaration;
             step.variants = steps[s].variants;
-            step.actions.push_back(std::move(steps[s].actions[a]));
-            steps[s].actions.erase(steps[s].actions.begin() + static_cast<std::ptrdiff_t>(a));
+            auto& actions = steps[s].actions.edit();
+            step.actions.edit().push_back(std::move(actions[a]));
+            actions.erase(actions.begin() + static_cast<std::ptrdiff_t>(a));
             if (!restored.empty() && restored.back().name == step.name)
-                restored.back().actions.push_back(std::move(step.actions.front()));
+                restored.back().actions.edit().push_back(step.actions.front());
             else
                 restored.push_back(std::move(step));
         }
@@ -337,10 +338,12 @@ void restore_each_in_one_go(const Model& model, std::vector<Step>& steps) {
         const auto begin =
             std::find_if_not(step.actions.rbegin(), step.actions.rend(), restores).base();
         std::vector<Action> tail(begin, step.actions.end());
-        if (one_waits_for_another(model, tail))
+        if (tail.size() < 2 || one_waits_for_another(model, tail))
             continue;
         group_restoring(model, tail);
-        std::move(tail.begin(), tail.end(), begin);
+        auto& actions = step.actions.edit();
+        std::move(tail.begin(), tail.end(),
+                  actions.end() - static_cast<std::ptrdiff_t>(tail.size()));
     }
 }
 

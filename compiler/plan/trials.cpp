@@ -130,14 +130,11 @@ private:
         Step& step = step_of(*gap.step);
         // A title that says what is done is, of either half, what that half does.
         const bool told_by_deeds = step.title == title_of(step);
-        const auto middle = step.actions.begin() + static_cast<std::ptrdiff_t>(gap.action);
-        std::vector<model::Action> later(std::make_move_iterator(middle),
-                                         std::make_move_iterator(step.actions.end()));
-        step.actions.resize(gap.action);
-        std::vector<model::Action> earlier = std::move(step.actions);
         Step rest = step;
-        step.actions = std::move(earlier);
-        rest.actions = std::move(later);
+        const auto gap_at = static_cast<std::ptrdiff_t>(gap.action);
+        step.actions.edit().resize(gap.action);
+        auto& later = rest.actions.edit();
+        later.erase(later.begin(), later.begin() + gap_at);
         while (names_.count(rest.name) != 0)
             rest.name += "-then";
         rest.prose.clear();

@@ -26,6 +26,9 @@ using model::Step;
 
 namespace {
 
+// Resources of a guide, by their place in it, as they are numbered in the procedure.
+using ResourceMap = std::vector<ResourceId>;
+
 class Unfolding {
 public:
     explicit Unfolding(const Model& model) : model_(model) {}
@@ -35,9 +38,8 @@ public:
 private:
     std::vector<ResourceId> take_resources(const Guide& guide);
     void take_steps(GuideId id, bool own);
-    void take_opening_step(const Guide& guide, const Step& step,
-                           const std::vector<ResourceId>& map);
-    void take_words(const Guide& guide, const std::vector<ResourceId>& map,
+    void take_opening_step(const Guide& guide, const Step& step, const ResourceMap& map);
+    void take_words(const Guide& guide, const ResourceMap& map,
                     const std::vector<std::pair<std::string, std::string>>& names);
     std::string free_name(const std::string& wanted, const std::string& guide);
     void complete_actions();
@@ -52,14 +54,30 @@ private:
         renamed_; // this guide's step -> the procedure's
 };
 
-void map_resources(std::vector<ResourceId>& ids, const std::vector<ResourceId>& map) {
-    for (ResourceId& id : ids)
+bool changes(const ResourceMap& map) {
+    for (std::uint32_t i = 0; i < map.size(); ++i) {
+        if (map[i].value != i)
+            return true;
+    }
+    return false;
+}
+
+void map_resources(model::SeldomList<ResourceId>& ids, const ResourceMap& map) {
+    if (ids.empty())
+        return;
+    for (ResourceId& id : ids.edit())
         id = map[id.value];
 }
 
-Step mapped(Step step, const std::vector<ResourceId>& map) {
+Step mapped(Step step, const ResourceMap& map) {
+    const bool renumbered = changes(map);
+    const bool in_some =
+        std::any_of(step.actions.begin(), step.actions.end(),
+                    [&](const Action& action) { return (action.variants & ~step.variants) != 0; });
+    if (!renumbered && !in_some)
+        return step;
     map_resources(step.with, map);
-    for (Action& action : step.actions) {
+    for (Action& action : step.actions.edit()) {
         map_resources(action.with, map);
         if (action.otherwise)
             map_resources(action.otherwise.edit().with, map);
@@ -93,8 +111,7 @@ std::string Unfolding::free_name(const std::string& wanted, const std::string& g
     return name;
 }
 
-void Unfolding::take_opening_step(const Guide& guide, const Step& step,
-                                  const std::vector<ResourceId>& map) {
+void Unfolding::take_opening_step(const Guide& guide, const Step& step, const ResourceMap& map) {
     const bool does = step.actions.size() == 1 && step.actions.front().sort == ActionSort::do_guide;
     if (!does) {
         Step taken = mapped(step, map);
@@ -120,7 +137,7 @@ void Unfolding::take_opening_step(const Guide& guide, const Step& step,
 }
 
 // The author's words for the way back, tied to the opening steps that they reverse.
-void Unfolding::take_words(const Guide& guide, const std::vector<ResourceId>& map,
+void Unfolding::take_words(const Guide& guide, const ResourceMap& map,
                            const std::vector<std::pair<std::string, std::string>>& names) {
     std::string before;
     for (std::size_t i = 0; i < guide.steps.size(); ++i) {
@@ -149,7 +166,7 @@ void Unfolding::take_words(const Guide& guide, const std::vector<ResourceId>& ma
 void Unfolding::take_steps(GuideId id, bool own) {
     const Guide& guide = model_.guide(id);
     under_way_.push_back(id);
-    const std::vector<ResourceId> map = take_resources(guide);
+    const ResourceMap map = take_resources(guide);
     renamed_.clear();
     if (!guide.before.empty()) {
         Step step;
@@ -210,51 +227,65 @@ bool is_bought_for(const Procedure& procedure, const std::vector<bool>& taken, m
     return false;
 }
 
+// Written to only where something is added, so that the rest stays the guide's own.
+class Completion {
+public:
+    Completion(Step& step, std::size_t at) : step_(step), at_(at) {}
+    [[nodiscard]] const Action& said() const { return step_.actions[at_]; }
+    Action& edit() { return step_.actions.edit(at_); }
+
+private:
+    Step& step_;
+    std::size_t at_;
+};
+
 // What is plain to the compiler need not be written: the only tool that fits, the torque declared,
 // the only supply that renews.
 void complete(const Model& model, const Procedure& procedure, const std::vector<bool>& taken,
-              const bench::State& state, Action& action) {
-    for (const model::Target& target : action.targets) {
+              const bench::State& state, Completion action) {
+    const std::vector<model::Target> targets = action.said().targets;
+    for (const model::Target& target : targets) {
         const model::Item& item = model.item(target.ref.item);
         const model::Kind& kind = model.kind(item.kind);
         const model::Verb& verb = kind.verbs[target.verb];
-        if (model::asks_tool(verb) && !names_fitting_tool(model, procedure, action, item, verb)) {
+        if (model::asks_tool(verb) &&
+            !names_fitting_tool(model, procedure, action.said(), item, verb)) {
             const auto tools = model::fitting_tools(model, procedure.resources, item, verb);
-            const bool names_a_tool =
-                std::any_of(action.with.begin(), action.with.end(), [&](ResourceId id) {
+            const bool names_a_tool = std::any_of(
+                action.said().with.begin(), action.said().with.end(), [&](ResourceId id) {
                     return procedure.resources[id.value].sort == model::ResourceSort::tool;
                 });
             if (tools.size() == 1 && !names_a_tool)
-                action.with.push_back(tools.front());
+                action.edit().with.push_back(tools.front());
         }
         const bool home = verb.to == kind.set_first.front();
-        const auto& said = action.tightening->torque;
+        const std::optional<model::Quantity> said = action.said().tightening->torque;
         const auto& declared = item.tightening->torque;
         const bool as_declared = !said || (declared && said->base == declared->base);
         if (home && model::takes_torque(item.role) && item.tightening && as_declared) {
             model::Tightening whole = *item.tightening;
             if (said)
                 whole.torque = said;
-            if (!action.tightening->pattern.empty())
-                whole.pattern = action.tightening->pattern;
-            if (action.tightening->passes > 1)
-                whole.passes = action.tightening->passes;
-            action.tightening = std::move(whole);
+            if (!action.said().tightening->pattern.empty())
+                whole.pattern = action.said().tightening->pattern;
+            if (action.said().tightening->passes > 1)
+                whole.passes = action.said().tightening->passes;
+            action.edit().tightening = std::move(whole);
         }
         if (!item.keep.empty() && model::comes_to_its_place(kind, verb))
-            action.as_marked = true;
-        if (!action.limit && verb.limit)
-            action.limit = verb.limit;
+            action.edit().as_marked = true;
+        if (!action.said().limit && verb.limit)
+            action.edit().limit = verb.limit;
         const bool spent = bench::any_flag(model, state, target.ref.item, bench::spent);
         const bool asks_new =
             (item.one_use && spent) || is_bought_for(procedure, taken, target.ref.item);
         if (!model::leads_home(kind, verb) || !asks_new)
             continue;
-        if (bench::supplied(model, procedure.resources, action, target.ref.item))
+        if (bench::supplied(model, procedure.resources, action.said(), target.ref.item))
             continue;
         const auto supplies = model::serving(model, procedure.resources, target.ref.item);
         if (supplies.size() == 1)
-            action.with.push_back(supplies.front());
+            action.edit().with.push_back(supplies.front());
     }
 }
 
@@ -263,18 +294,19 @@ void Unfolding::complete_actions() {
     bench::State state = bench::assembled(bench);
     const std::vector<bool> taken = taken_from(procedure_);
     for (Step& step : procedure_.steps) {
-        for (Action& action : step.actions) {
-            if (action.sort == ActionSort::verb)
-                complete(model_, procedure_, taken, state, action);
-            bench::carry_out(bench, state, procedure_.resources, action);
+        for (std::size_t a = 0; a < step.actions.size(); ++a) {
+            if (step.actions[a].sort == ActionSort::verb)
+                complete(model_, procedure_, taken, state, {step, a});
+            bench::carry_out(bench, state, procedure_.resources, step.actions[a]);
         }
     }
 }
 
 Procedure Unfolding::unfold(GuideId id) {
     procedure_.guide = id;
-    take_steps(id, true);
     const Guide& guide = model_.guide(id);
+    procedure_.steps.reserve((guide.steps.size() + 1) * (guide.derives_put_back ? 2 : 1));
+    take_steps(id, true);
     if (guide.derives_put_back) {
         {
             auto back = derive_put_back(model_, procedure_.resources, procedure_.steps, written_);

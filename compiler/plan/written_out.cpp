@@ -148,14 +148,14 @@ void GuideWriter::write_test_details(const Step& test) {
 void GuideWriter::write_action(const Action& action) {
     const bool splits =
         action.sort == model::ActionSort::verb || action.sort == model::ActionSort::mark;
-    if (!splits || action.targets.size() < 2 || !action.across->empty()) {
+    if (!splits || action.targets.size() < 2 || !action.across.empty()) {
         text_ += fmt::format("  {}\n", model::as_source(model_, procedure_.resources, action));
         return;
     }
     for (const model::Target& target : action.targets) {
         Action one = action;
         one.targets = {target};
-        std::erase_if(one.with, [&](model::ResourceId id) {
+        std::erase_if(one.with.edit(), [&](model::ResourceId id) {
             const auto& resource = procedure_.resources[id.value];
             return resource.sort != model::ResourceSort::tool &&
                    !model::serves(model_, resource, target.ref.item);

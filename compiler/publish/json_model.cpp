@@ -116,7 +116,7 @@ Json name_or_null(const Model& model, ItemId item) {
 
 Json json_lines_through(const Model& model, const Item& item) {
     Json lines = Json::array();
-    for (const model::FedThrough& line : *item.lines_through)
+    for (const model::FedThrough& line : item.lines_through)
         lines.push_back({{"part", model.item(line.part).name},
                          {"through", json_names(model, line.connectors)}});
     return lines;
@@ -137,7 +137,7 @@ Json json_item_needs(const Model& model, const Item& item) {
 Json json_item(const Model& model, const Item& item, unsigned variant) {
     Json spec = Json::array();
     for (const model::SpecPhrase& phrase : item.spec) {
-        spec.push_back(phrase.text);
+        spec.push_back(phrase->text);
     }
     return {{"name", item.name},
             {"title", item.title},

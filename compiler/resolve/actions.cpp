@@ -79,7 +79,7 @@ bool read_option(ActionPlace& place, Reader& reader, Action& action) {
     Context& context = place.context;
     if (reader.take_word("with")) {
         const auto found = read_resources(place, reader);
-        action.with.insert(action.with.end(), found.begin(), found.end());
+        action.with.append(found);
     } else if (reader.take_word("to")) {
         action.tightening.edit().torque = read_quantity(context, reader, Measure::torque);
     } else if (reader.take_word("for")) {
@@ -135,7 +135,7 @@ void read_otherwise(ActionPlace& place, Reader& reader, Action& action) {
     while (!reader.at_end()) {
         if (reader.take_word("with")) {
             const auto found = read_resources(place, reader);
-            otherwise.with.insert(otherwise.with.end(), found.begin(), found.end());
+            otherwise.with.append(found);
             end = reader.last();
             continue;
         }

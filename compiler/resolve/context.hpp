@@ -89,6 +89,8 @@ struct Context : NameSpaces {
     const SourceMap& sources;
     model::Model& model;
     std::vector<Diagnostic>& findings;
+    // By how they are written.
+    std::map<std::string_view, std::shared_ptr<const model::SpecWords>> phrases;
     std::size_t compared = 0; // names that unknown ones were compared with
     // What is not on a guide's list, by where that guide is declared: the number of its finding.
     std::map<std::tuple<FileId, std::uint32_t, std::string>, std::size_t> unlisted;

@@ -260,12 +260,12 @@ void read_step_line(Context& context, const Guide& guide, Step& step, const Line
                context.sources.slice({span.file, span.end - 1, span.end}) == " ")
             --span.end;
         if (auto action = read_action(place, reader, line.head, span))
-            step.actions.push_back(*action);
+            step.actions.edit().push_back(*action);
         break;
     }
     case Keyword::when: {
         auto conditions = read_conditions(context, reader);
-        step.when.insert(step.when.end(), conditions.begin(), conditions.end());
+        step.when.append(conditions);
         break;
     }
     case Keyword::proves:
@@ -273,7 +273,7 @@ void read_step_line(Context& context, const Guide& guide, Step& step, const Line
         break;
     case Keyword::with: {
         const auto tools = read_resources(place, reader);
-        step.with.insert(step.with.end(), tools.begin(), tools.end());
+        step.with.append(tools);
         step.on_dead_circuits =
             std::any_of(step.with.begin(), step.with.end(), [&](model::ResourceId id) {
                 return model::measures_dead_circuits(context.model, guide.resources[id.value]);

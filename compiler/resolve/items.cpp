@@ -23,10 +23,16 @@ namespace {
 
 constexpr double most_members = 1000;
 
+struct ReadPhrase {
+    model::SpecWords words;
+    Span span;
+};
+
 // One phrase between commas: "M2 x 6", "hexalobular 6".
-model::SpecPhrase read_phrase(Context& context, Reader& reader) {
-    model::SpecPhrase phrase;
-    phrase.span = reader.here();
+ReadPhrase read_phrase(Context& context, Reader& reader) {
+    ReadPhrase read;
+    model::SpecWords& phrase = read.words;
+    read.span = reader.here();
     while (!reader.at_end() && !reader.next_is(TermKind::comma) && !reader.next_is_word("in") &&
            !reader.next_is_word("only") && !reader.next_is_word("kind")) {
         const Span here = reader.here();
@@ -42,9 +48,9 @@ model::SpecPhrase read_phrase(Context& context, Reader& reader) {
             phrase.text += reader.next_text();
             reader.skip();
         }
-        phrase.span.end = here.end;
+        read.span.end = here.end;
     }
-    return phrase;
+    return read;
 }
 
 // By its name, or by its title: `hexagon-socket` is drive `hexagon`.
@@ -58,7 +64,7 @@ const model::Drive* drive_named(const Context& context, const std::string& word)
     return titled == drives.end() ? nullptr : &*titled;
 }
 
-void read_drive(const Context& context, Item& item, const model::SpecPhrase& phrase) {
+void read_drive(const Context& context, Item& item, const model::SpecWords& phrase) {
     for (std::size_t i = 0; i < phrase.words.size(); ++i) {
         const model::Drive* drive = drive_named(context, phrase.words[i]);
         if (drive == nullptr)
@@ -73,7 +79,7 @@ void read_drive(const Context& context, Item& item, const model::SpecPhrase& phr
     }
 }
 
-void read_thread(const Context& context, Item& item, const model::SpecPhrase& phrase) {
+void read_thread(const Context& context, Item& item, const model::SpecWords& phrase) {
     for (std::size_t i = 0; i < phrase.words.size(); ++i) {
         if (!context.threads.find(phrase.words[i]))
             continue;
@@ -90,7 +96,7 @@ void read_thread(const Context& context, Item& item, const model::SpecPhrase& ph
 }
 
 // "class 8.8" names grade `class-8.8`, and "lightly oiled" friction `lightly-oiled`.
-void read_make(const Context& context, Item& item, const model::SpecPhrase& phrase) {
+void read_make(const Context& context, Item& item, const model::SpecWords& phrase) {
     std::string name;
     for (const std::string& word : phrase.words)
         name += (name.empty() ? "" : "-") + word;
@@ -176,12 +182,19 @@ void read_kind(Context& context, Item& item, Reader& reader) {
         item.kind = model::KindId{kind->index};
     }
     do {
-        model::SpecPhrase phrase = read_phrase(context, reader);
-        read_drive(context, item, phrase);
-        read_thread(context, item, phrase);
-        read_make(context, item, phrase);
-        if (!phrase.text.empty())
-            item.spec.push_back(std::move(phrase));
+        ReadPhrase phrase = read_phrase(context, reader);
+        read_drive(context, item, phrase.words);
+        read_thread(context, item, phrase.words);
+        read_make(context, item, phrase.words);
+        if (phrase.words.text.empty())
+            continue;
+        const std::string_view written = context.sources.slice(phrase.span);
+        auto known = context.phrases.find(written);
+        if (known == context.phrases.end()) {
+            auto said = std::make_shared<const model::SpecWords>(std::move(phrase.words));
+            known = context.phrases.emplace(written, std::move(said)).first;
+        }
+        item.spec.push_back({known->second, phrase.span});
     } while (reader.take_comma());
 }
 

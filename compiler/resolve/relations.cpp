@@ -135,8 +135,8 @@ void read_need(Context& context, Item& item, Reader& reader, Span line) {
         return;
     }
     item.needs.push_back({*condition, name, line});
-    item.needs.back().alone = reader.take_word("alone");
-    item.needs.back().or_in = or_in;
+    item.needs.edit().back().alone = reader.take_word("alone");
+    item.needs.edit().back().or_in = or_in;
 }
 
 void read_positions(Context& context, Item& item, Reader& reader, Span line) {
@@ -295,7 +295,8 @@ void note_assumed(Context& context, ItemId id, const syntax::File& file, const L
     if (line.term_count == 0)
         return;
     const syntax::Term& last = file.terms[line.first_term + line.term_count - 1];
-    if (last.kind == syntax::TermKind::word && context.sources.slice(last.span) == "assumed")
+    if (last.kind == syntax::TermKind::word &&
+        context.sources.slice(file.span_of(last)) == "assumed")
         context.model.assumptions.edit().push_back({id, line.whole});
 }
 

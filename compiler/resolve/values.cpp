@@ -203,8 +203,8 @@ std::optional<model::ItemId> item_named(Context& context, Span name, const Alias
 bool place_ahead(const Reader& reader) {
     return reader.next_is(TermKind::number) && reader.next_is(TermKind::comma, 1) &&
            reader.next_is(TermKind::number, 2) &&
-           reader.peek(0)->span.end == reader.peek(1)->span.begin &&
-           reader.peek(1)->span.end == reader.peek(2)->span.begin;
+           reader.peek(0)->end() == reader.peek(1)->begin &&
+           reader.peek(1)->end() == reader.peek(2)->begin;
 }
 
 // A number that is neither an amount, nor the start of a range or a place, nor a count of passes.

@@ -17,28 +17,28 @@ bool Reader::next_is(TermKind kind, std::uint32_t ahead) const {
 
 bool Reader::next_is_word(std::string_view word, std::uint32_t ahead) const {
     const Term* term = peek(ahead);
-    return term != nullptr && term->kind == TermKind::word && text(term->span) == word;
+    return term != nullptr && term->kind == TermKind::word && text(file.span_of(*term)) == word;
 }
 
 std::string_view Reader::next_text(std::uint32_t ahead) const {
     const Term* term = peek(ahead);
-    return term == nullptr ? std::string_view{} : text(term->span);
+    return term == nullptr ? std::string_view{} : text(file.span_of(*term));
 }
 
 Span Reader::here() const {
     if (const Term* term = peek()) {
-        return term->span;
+        return file.span_of(*term);
     }
     Span place = line.head;
     if (line.term_count > 0) {
-        place = file.terms[line.first_term + line.term_count - 1].span;
+        place = file.span_of(file.terms[line.first_term + line.term_count - 1]);
     }
     place.begin = place.end;
     return place;
 }
 
 Span Reader::last() const {
-    return index == 0 ? line.head : file.terms[line.first_term + index - 1].span;
+    return index == 0 ? line.head : file.span_of(file.terms[line.first_term + index - 1]);
 }
 
 bool Reader::take_word(std::string_view word) {
@@ -53,7 +53,7 @@ std::optional<Span> Reader::take(TermKind kind) {
     if (!next_is(kind)) {
         return std::nullopt;
     }
-    const Span span = peek()->span;
+    const Span span = file.span_of(*peek());
     ++index;
     return span;
 }

@@ -203,9 +203,13 @@ enum class TermKind : std::uint8_t {
     minus,
 };
 
+// A large file has half a million: its place takes eight bytes, not sixteen.
 struct Term {
-    TermKind kind = TermKind::word;
-    Span span;
+    std::uint32_t begin = 0; // byte offset in its file
+    std::uint32_t length : 28 = 0;
+    TermKind kind : 4 = TermKind::word;
+
+    [[nodiscard]] std::uint32_t end() const { return begin + length; }
 };
 
 struct Line {
@@ -226,6 +230,8 @@ struct File {
     FileId id = 0;
     std::vector<Line> lines; // one for each physical line
     std::vector<Term> terms;
+
+    [[nodiscard]] Span span_of(const Term& term) const { return {id, term.begin, term.end()}; }
 };
 
 // The keyword's spelling in the source ("take-apart"); empty for `none`, `verb`, and what opens

@@ -24,7 +24,7 @@ bool close(const Term& left, const Term& right, bool places) {
     if (right.kind == TermKind::comma) {
         return true;
     }
-    return places && left.kind == TermKind::comma && left.span.end == right.span.begin;
+    return places && left.kind == TermKind::comma && left.end() == right.begin;
 }
 
 std::string terms_wording(const SourceMap& sources, const syntax::File& file, const Line& line) {
@@ -35,7 +35,7 @@ std::string terms_wording(const SourceMap& sources, const syntax::File& file, co
         if (at > 0 && !close(file.terms[line.first_term + at - 1], term, places)) {
             words += ' ';
         }
-        words += sources.slice(term.span);
+        words += sources.slice(file.span_of(term));
     }
     return words;
 }
@@ -144,7 +144,7 @@ HeadParts head_parts(const SourceMap& sources, const syntax::File& file, const L
     HeadParts has;
     for (std::uint32_t at = 0; at < line.term_count; ++at) {
         const Term& term = file.terms[line.first_term + at];
-        const std::string_view word = sources.slice(term.span);
+        const std::string_view word = sources.slice(file.span_of(term));
         if (term.kind == TermKind::word) {
             has.carrier = has.carrier || word == "in";
             has.variants = has.variants || word == "only";

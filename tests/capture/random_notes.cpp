@@ -171,7 +171,7 @@ std::string notes_of(Chance& chance, const model::Model& truth, const Work& work
                 line += std::to_string(item.count) + " ";
             line += kind.title;
             for (const model::SpecPhrase& phrase : item.spec)
-                line += " " + phrase.text;
+                line += " " + phrase->text;
             line += ", " + truth.item(item.touches.front()).name;
             const std::string base = truth.item(item.touches.back()).name;
             // That it is tied to the body goes without saying, half of the time.

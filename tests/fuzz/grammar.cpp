@@ -40,7 +40,7 @@ void demand_whole(const Read& read) {
                      "a line's terms are the file's");
     }
     for (const syntax::Term& term : read.file.terms)
-        demand_inside(term.span, size);
+        demand_inside(read.file.span_of(term), size);
     for (const Diagnostic& finding : read.findings) {
         demand_inside(finding.primary, size);
         fuzz::demand(!finding.message.empty(), "a finding has words");

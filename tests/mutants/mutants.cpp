@@ -50,7 +50,7 @@ std::string expanded(const drive::Compilation& whole, std::size_t index) {
         if (line.keyword != syntax::Keyword::use)
             continue;
         const auto& term = whole.files.back()->terms[line.first_term];
-        uses.emplace_back(whole.sources.slice(term.span));
+        uses.emplace_back(whole.sources.slice(whole.files.back()->span_of(term)));
         uses.back() = uses.back().substr(1, uses.back().size() - 2);
     }
     std::string text = plan::written_out(whole.sources, whole.model, whole.procedures[index], uses);

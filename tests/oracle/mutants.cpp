@@ -26,7 +26,7 @@ struct Position {
 };
 
 Action& action_at(Procedure& procedure, Position at) {
-    return procedure.steps[at.step].actions[at.action];
+    return procedure.steps[at.step].actions.edit(at.action);
 }
 
 const Action& action_at(const Procedure& procedure, Position at) {
@@ -95,7 +95,7 @@ private:
 
     void leave_out(std::size_t i) {
         Procedure changed = procedure_;
-        auto& actions = changed.steps[positions_[i].step].actions;
+        auto& actions = changed.steps[positions_[i].step].actions.edit();
         actions.erase(actions.begin() + static_cast<std::ptrdiff_t>(positions_[i].action));
         mutants_.push_back({fmt::format("without `{}`", written(i)), std::move(changed)});
     }

@@ -117,9 +117,9 @@ model::Procedure row(Chance& chance, const Bench& bench, std::size_t& acts) {
         if (bench::refusal(bench, state, act))
             continue;
         bench::carry_out(bench, state, made.resources, action);
-        step.actions.push_back(std::move(action));
+        step.actions.edit().push_back(std::move(action));
     }
-    step.actions.push_back(last_action(chance, bench, state, made.resources));
+    step.actions.edit().push_back(last_action(chance, bench, state, made.resources));
     acts += step.actions.size();
     made.steps.push_back(std::move(step));
     return made;

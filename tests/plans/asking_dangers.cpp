@@ -71,7 +71,8 @@ std::string Asking::meets(const Subject& it, ItemId danger, const model::HazardU
         const bench::State start = bench::assembled(formula_.bench);
         const Moment after{it.now.deed, true, false};
         std::vector<std::string> open;
-        std::vector<ItemId> met = item.feeds.empty() ? std::vector<ItemId>{danger} : item.feeds;
+        std::vector<ItemId> met =
+            item.feeds.empty() ? std::vector<ItemId>{danger} : item.feeds.all();
         for (std::uint32_t i = 0; i < model_.items.size(); ++i) {
             const Item& end = model_.items[i];
             const bool on_fed = std::any_of(end.touches.begin(), end.touches.end(),

@@ -209,7 +209,7 @@ void add_item_facts(std::string& facts, const bench::Bench& on, std::uint32_t i,
     listed("blocker", item.blocked_by);
     listed("feeds", item.feeds);
     listed("through", item.through);
-    listed("terminal", *item.terminals);
+    listed("terminal", item.terminals);
     for (const model::FedThrough& fed : item.feeds_through) {
         for (const ItemId connector : fed.connectors) {
             if (on.exists(connector) && on.exists(fed.part))

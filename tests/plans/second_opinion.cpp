@@ -28,7 +28,7 @@ std::string Asking::in_reach(const Subject& it) {
         return "true";
     std::vector<std::string> all;
     std::vector<std::string> terminals;
-    for (const ItemId terminal : *it.item.terminals) {
+    for (const ItemId terminal : it.item.terminals) {
         if (formula_.bench.exists(terminal))
             terminals.push_back(formula_.reachable(terminal, it.now));
     }
@@ -155,7 +155,7 @@ std::vector<bool> may_come(const bench::Bench& on, const Item& source) {
             const bool everywhere = item.role == Role::energy && !item.carrier.known();
             const auto beside = [&](ItemId id) { return comes[id.value]; };
             const auto carried = item.role == Role::energy && item.carrier.known()
-                                     ? on.model->item(item.carrier).carried
+                                     ? on.model->item(item.carrier).carried.all()
                                      : std::vector<ItemId>{};
             if (everywhere || (item.carrier.known() && comes[item.carrier.value]) ||
                 std::any_of(carried.begin(), carried.end(), beside))

@@ -149,7 +149,8 @@ TEST_CASE("written out in full, a guide checks clean and needs no more writing o
         for (const syntax::Line& line : compiled.files.back()->lines) {
             if (line.keyword != syntax::Keyword::use)
                 continue;
-            const Span span = compiled.files.back()->terms[line.first_term].span;
+            const syntax::File& file = *compiled.files.back();
+            const Span span = file.span_of(file.terms[line.first_term]);
             const std::string quoted(compiled.sources.slice(span));
             uses.push_back(quoted.substr(1, quoted.size() - 2));
         }

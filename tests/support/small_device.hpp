@@ -39,7 +39,7 @@ struct SmallDevice {
         tied.touches = {lid, back};
         tied.told_by = std::string("the blue patch");
         tied.tightening = Tightening{make_quantity(0.2, "N.m"), {}, "star", 3, {}};
-        tied.spec.push_back({"M2 x 6", {}, {}, {}});
+        tied.spec.push_back(model::spec_phrase({"M2 x 6", {}, {}}));
         model.items.edit(ribbon.value).touches = {lid, back};
         model.items.edit(cell.value).reach = {{{{ItemRef{lid, {}, {}}}}, {}}};
         for (const ItemId part : {lid, back})

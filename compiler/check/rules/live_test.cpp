@@ -54,7 +54,7 @@ void mend(const Walk& walk, std::size_t at, model::ItemId danger, Diagnostic& fi
     }
     model::Step closed = walk.step(walk.events[at]);
     std::vector<model::Condition> open;
-    std::erase_if(closed.when, [&](const model::Condition& condition) {
+    std::erase_if(closed.when.edit(), [&](const model::Condition& condition) {
         const auto& first = walk.model.kind_of(condition.item.item).set_first;
         const bool as_assembled =
             std::find(first.begin(), first.end(), condition.state) != first.end();

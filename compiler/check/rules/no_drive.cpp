@@ -77,9 +77,9 @@ std::string drives_like(const model::Model& model, const std::string& said,
 
 std::string add_the_drive(const model::Model& model, const model::Item& item) {
     for (const model::SpecPhrase& phrase : item.spec) {
-        for (std::size_t i = 0; i + 1 < phrase.words.size(); ++i) {
-            const std::string& said = phrase.words[i];
-            const std::string& size = phrase.words[i + 1];
+        for (std::size_t i = 0; i + 1 < phrase->words.size(); ++i) {
+            const std::string& said = phrase->words[i];
+            const std::string& size = phrase->words[i + 1];
             const std::string like = drives_like(model, said, size);
             if (!like.empty())
                 return fmt::format("`{} {}` names no drive; with a word in common: {}", said, size,

@@ -40,8 +40,8 @@ std::string words(const std::vector<const DriveSize*>& sizes) {
 // What the description says of the drive.
 Span drive_span(const model::Item& item) {
     for (const model::SpecPhrase& phrase : item.spec) {
-        if (std::find(phrase.words.begin(), phrase.words.end(), item.bolt->drive) !=
-            phrase.words.end())
+        if (std::find(phrase->words.begin(), phrase->words.end(), item.bolt->drive) !=
+            phrase->words.end())
             return phrase.span;
     }
     return item.span;

@@ -35,7 +35,7 @@ void keep_for_sarif(const Compilation& done, Checked& result) {
 }
 
 Checked check_one(Disk& disk, const Input& input, const CheckOptions& options, Memory* memory) {
-    Compilation done = compile(disk, input.path, input.given(), memory);
+    Compilation done = compile(disk, input.path, input.given(), memory, Lines::let_go);
     report_pictures(disk, done);
     Checked result;
     for (const model::Guide& guide : done.model.guides) {

@@ -131,7 +131,7 @@ Json act_json(const model::Model& model, const WayIn& way, std::size_t i) {
     Json entry;
     entry["item"] = model.item(planned.act.item).name;
     entry["verb"] = kind.verbs[planned.act.verb].name;
-    entry["members"] = planned.act.members;
+    entry["members"] = planned.act.members.all();
     entry["from"] = kind.states[planned.from];
     entry["to"] = kind.states[kind.verbs[planned.act.verb].to];
     entry["tool"] = planned.tool.empty() ? Json(nullptr) : Json(planned.tool);

@@ -45,9 +45,7 @@ std::string wrong_measures(const std::vector<model::Quantity>& given,
 
 std::optional<double> energy_of(const std::vector<model::Quantity>& given) {
     model::Item item;
-    model::SpecPhrase phrase;
-    phrase.quantities = given;
-    item.spec.push_back(phrase);
+    item.spec.push_back(model::spec_phrase({{}, {}, given}));
     return model::stored_energy(item);
 }
 

@@ -121,7 +121,7 @@ guide::FastenerRow fastener_row(const ReaderWords& in, ItemId id, model::Variant
     row.words = capital(in.language, said(in.language, model, id, false));
     std::vector<std::string> phrases;
     for (const model::SpecPhrase& phrase : item.spec) {
-        phrases.push_back(description_words(in.language, phrase.text));
+        phrases.push_back(description_words(in.language, phrase->text));
     }
     for (std::size_t i = 0; i < phrases.size(); ++i) {
         row.description += (i == 0 ? "" : ", ") + phrases[i];

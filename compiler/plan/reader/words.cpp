@@ -199,12 +199,12 @@ Words said_mark(const ReaderWords& in, const Action& action) {
     const auto kept = kept_aspects(in, action);
     auto places = item_places(in, action);
     places.emplace_back("what", words_of(said_list(in.language, kept)));
-    Words words = fill(!kept.empty() && action.across->empty()
+    Words words = fill(!kept.empty() && action.across.empty()
                            ? text(in.language, "Mark the {what} of {the items}")
                            : text(in.language, "Mark {the items}"),
                        places);
     std::vector<std::string> across;
-    std::transform(action.across->begin(), action.across->end(), std::back_inserter(across),
+    std::transform(action.across.begin(), action.across.end(), std::back_inserter(across),
                    [&](model::ItemId item) { return said(in.language, in.model, item); });
     if (!across.empty()) {
         append(words, fill(text(in.language, " across {the parts}"),

@@ -147,8 +147,8 @@ void Conditions::add_reach(const Task& task, std::vector<NodeIndex>& all) {
     const Kind& kind = model_.kind(item.kind);
     if (kind.verbs[task.verb].from_outside)
         return;
-    if (!item.terminals->empty())
-        all.push_back(one_terminal_open(*item.terminals));
+    if (!item.terminals.empty())
+        all.push_back(one_terminal_open(item.terminals));
     if (item.reach.empty())
         return;
     const bool out = leaves(task);

@@ -118,8 +118,8 @@ void Conditions::add_opened_hazards(std::vector<std::vector<NodeIndex>>& needs) 
         if (!bench_.exists(id) || (!outside && !model_.items[i].reach.empty()))
             continue;
         auto opened =
-            model_.items[i].feeds.empty() ? std::vector<ItemId>{id} : model_.items[i].feeds;
-        const auto& ends = *model_.items[i].bare_ends;
+            model_.items[i].feeds.empty() ? std::vector<ItemId>{id} : model_.items[i].feeds.all();
+        const auto& ends = model_.items[i].bare_ends;
         opened.insert(opened.end(), ends.begin(), ends.end());
         for (std::size_t use = 0; use < kind.hazards.size(); ++use) {
             if (!kind.hazards[use].on_reach)

@@ -302,8 +302,8 @@ void add_covers(const TaskGraph& graph, const model::HazardUse& use, Risks::Dang
         danger.covers.push_back(cover_of(graph, danger.item));
     if (!use.on_reach)
         return;
-    auto opened = item.feeds.empty() ? std::vector<ItemId>{danger.item} : item.feeds;
-    opened.insert(opened.end(), item.bare_ends->begin(), item.bare_ends->end());
+    auto opened = item.feeds.empty() ? std::vector<ItemId>{danger.item} : item.feeds.all();
+    opened.insert(opened.end(), item.bare_ends.begin(), item.bare_ends.end());
     for (const ItemId part : opened) {
         if (!hidden(part))
             continue;

@@ -50,7 +50,7 @@ std::string named(const Model& model, const std::vector<ItemId>& items) {
 std::string spec_words(const model::Item& item) {
     std::string words;
     for (const model::SpecPhrase& phrase : item.spec)
-        words += (words.empty() ? "" : ", ") + phrase.text;
+        words += (words.empty() ? "" : ", ") + phrase->text;
     return words;
 }
 

@@ -192,11 +192,11 @@ private:
             const bool last = i + 1 == line.term_count;
             const Term* next = last ? nullptr : &file_.terms[line.first_term + i + 1];
             if (term.kind == TermKind::word) {
-                read_word(sources_.slice(term.span), next);
+                read_word(sources_.slice(file_.span_of(term)), next);
             } else if (term.kind == TermKind::comma) {
                 read_comma(line, i);
             } else if (term.kind == TermKind::name) {
-                read_name(term.span);
+                read_name(file_.span_of(term));
             }
         }
         verb_next_ = false;

@@ -179,11 +179,11 @@ std::vector<Token> tokens_of(const Analysis& analysis) {
         for (std::uint32_t i = 0; read && i < line.term_count; ++i) {
             const syntax::Term& term = file.terms[line.first_term + i];
             if (term.kind == syntax::TermKind::word)
-                tokens.push_back({term.span, Colour::keyword});
+                tokens.push_back({file.span_of(term), Colour::keyword});
             if (term.kind == syntax::TermKind::text)
-                tokens.push_back({term.span, Colour::string});
+                tokens.push_back({file.span_of(term), Colour::string});
             if (term.kind == syntax::TermKind::number || term.kind == syntax::TermKind::unit)
-                tokens.push_back({term.span, Colour::number});
+                tokens.push_back({file.span_of(term), Colour::number});
         }
     }
     for (const NameUse& use : names_of(analysis.done.sources, file, analysis.done.model))

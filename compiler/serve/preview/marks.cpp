@@ -56,7 +56,7 @@ public:
     [[nodiscard]] const std::vector<Line>& lines() const { return file_.lines; }
 
     [[nodiscard]] std::string_view term(const Line& line, std::uint32_t number) const {
-        return number < line.term_count ? sources_.slice(at(line, number).span) : "";
+        return number < line.term_count ? sources_.slice(file_.span_of(at(line, number))) : "";
     }
 
     // Of the terms of a line, the first of the first point: `5,5` has no space inside.
@@ -66,8 +66,7 @@ public:
             const syntax::Term& comma = at(line, i + 1);
             const syntax::Term& y = at(line, i + 2);
             if (x.kind == TermKind::number && comma.kind == TermKind::comma &&
-                y.kind == TermKind::number && x.span.end == comma.span.begin &&
-                comma.span.end == y.span.begin) {
+                y.kind == TermKind::number && x.end() == comma.begin && comma.end() == y.begin) {
                 return i;
             }
         }
@@ -78,9 +77,9 @@ public:
     [[nodiscard]] Edit change(const Line& line, const std::string& points, bool instead) const {
         const std::uint32_t first = first_point(line);
         const std::uint32_t last_end =
-            line.term_count == 0 ? line.head.end : at(line, line.term_count - 1).span.end;
+            line.term_count == 0 ? line.head.end : at(line, line.term_count - 1).end();
         if (instead && first < line.term_count) {
-            return {{id_, at(line, first).span.begin, last_end}, points};
+            return {{id_, at(line, first).begin, last_end}, points};
         }
         return {{id_, last_end, last_end}, " " + points};
     }

@@ -27,8 +27,8 @@ Item screw(const char* of, double length_mm, const char* head = "pan") {
     item.kind = KindId{0};
     item.bolt.edit().thread = of;
     item.bolt.edit().length_mm = length_mm;
-    item.spec.push_back({std::string(of) + " x 1", {of, "x", "1"}, {}, {}});
-    item.spec.push_back({head, {head}, {}, {}});
+    item.spec.push_back(spec_phrase({std::string(of) + " x 1", {of, "x", "1"}, {}}));
+    item.spec.push_back(spec_phrase({head, {head}, {}}));
     return item;
 }
 

@@ -37,3 +37,22 @@ TEST_CASE("nothing given is nothing set") {
     CHECK(*Seldom<int>(std::optional<int>(0)) == 0);
     CHECK(Seldom<int>(std::optional<int>(0)));
 }
+
+using matchmark::model::SeldomList;
+
+TEST_CASE("a list that is empty reads as one, and a copy has entries of its own") {
+    SeldomList<int> none;
+    CHECK(none.empty());
+    CHECK(none.begin() == none.end());
+    none.append({});
+    CHECK(none == SeldomList<int>(std::vector<int>()));
+    SeldomList<int> first = {1, 2};
+    SeldomList<int> second = first;
+    second.push_back(3);
+    second.append({4, 5});
+    CHECK(first.all() == std::vector<int>{1, 2});
+    CHECK(second.all() == std::vector<int>{1, 2, 3, 4, 5});
+    CHECK(second != first);
+    second.clear();
+    CHECK(second == none);
+}

@@ -11,7 +11,7 @@ namespace {
 
 Item described_by(std::vector<Quantity> quantities) {
     Item item;
-    item.spec.push_back({"", {}, std::move(quantities), {}});
+    item.spec.push_back(spec_phrase({"", {}, std::move(quantities)}));
     return item;
 }
 

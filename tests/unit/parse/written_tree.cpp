@@ -95,7 +95,7 @@ std::string written_line(const Parsed& parsed, std::size_t number) {
         words += at == 0 ? ": " : ", ";
         words += kind_name(term.kind);
         if (term.kind != TermKind::comma) {
-            words += " " + std::string(parsed.sources.slice(term.span));
+            words += " " + std::string(parsed.sources.slice(parsed.file.span_of(term)));
         }
     }
     if (line.prose.known()) {

@@ -73,7 +73,7 @@ TEST_CASE("the time is the sum over the members that move") {
 TEST_CASE("a time that a line states is waited for where its verb waits, and else worked through") {
     SmallDevice device;
     device.usual_work();
-    device.procedure.steps[0].actions[0].duration = make_quantity(600, "s");
+    device.procedure.steps[0].actions.edit(0).duration = make_quantity(600, "s");
     CHECK(told(device).time == "at least 12 min");
     CHECK(told(device).waiting.empty());
     for (Kind& kind : device.model.kinds.edit()) {

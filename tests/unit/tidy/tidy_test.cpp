@@ -35,7 +35,8 @@ std::vector<std::string> words(const Parsed& parsed) {
                                found.back().end());
         }
         for (std::uint32_t at = 0; at < line.term_count; ++at) {
-            found.emplace_back(parsed.sources.slice(parsed.file.terms[line.first_term + at].span));
+            found.emplace_back(
+                parsed.sources.slice(parsed.file.span_of(parsed.file.terms[line.first_term + at])));
         }
         for (const Span span : {line.prose, line.comment}) {
             if (span.known()) {

@@ -145,8 +145,8 @@ kind card-edge-slot "card slot" is connector
 
 kind card-tray "card tray" is connector
   states     connected, apart
-  eject      connected -> apart by hand or tray-pin takes 4 s
-  push-in    apart -> connected by hand takes 4 s
+  eject      connected -> apart by hand or tray-pin safe when live takes 4 s
+  push-in    apart -> connected by hand safe when live takes 4 s
 
 kind chip-socket "chip socket" is connector
   states     connected, apart

@@ -69,7 +69,7 @@ std::optional<Refusal> no_terminal_open(const Attempt& at) {
 
 // 2. It can be reached, and no fastener presses what is laid first or clamped.
 std::optional<Refusal> out_of_reach(const Attempt& at) {
-    if (at.verb.from_outside)
+    if (!model::asks_reach(at.kind, at.verb))
         return std::nullopt;
     if (!at.item.terminals.empty())
         return no_terminal_open(at);

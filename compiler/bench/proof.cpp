@@ -171,8 +171,11 @@ std::vector<ItemId> proven_items(const Bench& bench, const model::Step& test) {
             items.push_back(item);
     };
     for (const model::Proof& proof : test.proves) {
-        if (proof.item.known())
+        if (proof.item.known()) {
             add(proof.item);
+            for (const ItemId plug : plugs_asked(bench, test, proof.item))
+                add(plug);
+        }
         if (!proof.function.known())
             continue;
         for (const ItemId item : upholding(bench, proof.function))
@@ -188,6 +191,12 @@ std::vector<ItemId> plugs_of(const Bench& bench, ItemId part) {
             plugs.push_back(tie);
     }
     return plugs;
+}
+
+std::vector<ItemId> plugs_asked(const Bench& bench, const model::Step& test, ItemId part) {
+    if (test.on_dead_circuits || bench.model->item(part).role != model::Role::part)
+        return {};
+    return plugs_of(bench, part);
 }
 
 bool conditions_hold(const Bench& bench, const State& state, const model::Step& test) {

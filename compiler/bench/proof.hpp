@@ -22,6 +22,9 @@ std::vector<ItemId> proven_items(const Bench& bench, const model::Step& test);
 // The plugs of a part: it does nothing before they are in.
 std::vector<ItemId> plugs_of(const Bench& bench, ItemId part);
 
+// Those of them that a test of the part asks for: none to measure a part on dead circuits.
+std::vector<ItemId> plugs_asked(const Bench& bench, const model::Step& test, ItemId part);
+
 bool conditions_hold(const Bench& bench, const State& state, const model::Step& test);
 // Stands as assembled, or was given up on purpose: a part that is present, a tie that binds as it
 // did.

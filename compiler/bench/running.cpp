@@ -78,17 +78,28 @@ bool is_tried(const Model& model, const model::Step& test, const std::vector<Ite
                                                [&](ItemId item) { return among(path, item); }));
 }
 
+// Not while all that comes to its path is off: an engine that is disarmed. Without a state: as far
+// as the test says itself where these stand.
+bool may_go(const Bench& bench, const State* state, const model::Step& test,
+            const std::vector<ItemId>& path) {
+    const std::vector<ItemId> sources = sources_coming_to(bench, path);
+    return sources.empty() || std::any_of(sources.begin(), sources.end(), [&](ItemId source) {
+               return state != nullptr ? is_live(bench, *state, source) : !says_where(test, source);
+           });
+}
+
 // What no source comes to gets hot by the functions on whose path it lies; by any, when nobody said
 // which.
-bool is_worked_by(const Bench& bench, const model::Step& test, const std::vector<ItemId>& renewed,
-                  ItemId item) {
+bool is_worked_by(const Bench& bench, const State* state, const model::Step& test,
+                  const std::vector<ItemId>& renewed, ItemId item) {
     const auto& functions = bench.model->functions;
     bool on_some_path = false;
     for (std::uint32_t f = 0; f < functions.size(); ++f) {
         if (functions[f].is_rating || !lies_on(bench, functions[f].through, item))
             continue;
         on_some_path = true;
-        if (is_tried(*bench.model, test, renewed, f))
+        if (is_tried(*bench.model, test, renewed, f) &&
+            may_go(bench, state, test, functions[f].through))
             return true;
     }
     return !on_some_path;
@@ -120,7 +131,7 @@ BroughtBack brought_back(const Bench& bench, const State* state, const model::St
         const ItemId piece = item.role == Role::energy ? item.carrier : id;
         const bool here = state == nullptr || !place(bench, *state, piece).known();
         const bool driven = is_everywhere(bench, id) || (here && !fed.has(id));
-        if (driven && is_worked_by(bench, test, renewed, id))
+        if (driven && is_worked_by(bench, state, test, renewed, id))
             all.by_running.push_back(id);
     }
     for (auto* items : {&all.by_supply, &all.by_running}) {

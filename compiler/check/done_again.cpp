@@ -9,11 +9,12 @@ using model::contains;
 
 namespace {
 
-// A thing that the verb measures, or brings to a torque, shows the same a second time.
+// A thing that the verb measures, or brings to a torque, shows the same a second time; and a charge
+// that was let out creeps back.
 bool may_be_gone_over(const model::Item& item, const model::Kind& kind, const model::Verb& verb) {
     const bool tightens = model::takes_torque(item.role) && item.tightening &&
                           verb.to == kind.set_first.front() && contains(kind.binds, verb.to);
-    return verb.limit.has_value() || tightens;
+    return verb.limit.has_value() || verb.decays || tightens;
 }
 
 // Its supply makes it so, and the line says how long that takes: a boiler that heats up.

@@ -303,13 +303,13 @@ std::vector<Edit> move_text(const Walk& walk, Span body, std::size_t at, const s
 
 } // namespace
 
-std::vector<Edit> move_test(const Walk& walk, std::size_t test, std::size_t at) {
+std::vector<Edit> move_step(const Walk& walk, std::size_t event, std::size_t at) {
     const SourceMap& sources = walk.sources;
-    const Span body = walk.step(walk.events[test]).body;
+    const Span body = walk.step(walk.events[event]).body;
     return move_text(walk, body, at, text_of(sources, body));
 }
 
-std::vector<Edit> move_test(const Walk& walk, std::size_t test, std::optional<std::size_t> at,
+std::vector<Edit> move_step(const Walk& walk, std::size_t test, std::optional<std::size_t> at,
                             const std::vector<model::Condition>& kept) {
     const SourceMap& sources = walk.sources;
     const Step& step = walk.step(walk.events[test]);

@@ -27,12 +27,13 @@ std::vector<Edit> insert_at(const Walk& walk, std::size_t at,
 // Inserts a whole test so that it comes just before event `at`, splitting a step where it must.
 std::vector<Edit> insert_test(const Walk& walk, std::size_t at, const std::string& text);
 
-// Moves a whole test so that it comes just before event `at`, its text as the author wrote it.
-std::vector<Edit> move_test(const Walk& walk, std::size_t test, std::size_t at);
+// Moves the whole test or step in which an event stands so that it comes just before event `at`,
+// its text as the author wrote it.
+std::vector<Edit> move_step(const Walk& walk, std::size_t event, std::size_t at);
 
 // The same, as if the author had written only these of its conditions; where it stands, when `at`
 // is nothing: a derived put-back finds its place.
-std::vector<Edit> move_test(const Walk& walk, std::size_t test, std::optional<std::size_t> at,
+std::vector<Edit> move_step(const Walk& walk, std::size_t test, std::optional<std::size_t> at,
                             const std::vector<model::Condition>& kept);
 
 // Adds a line `when ...` to the test.

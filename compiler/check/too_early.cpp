@@ -78,14 +78,26 @@ bool all_on(const std::vector<bench::Act>& acts, model::ItemId item) {
 // Where the walk, having made the item safe, found it missing again.
 std::optional<TooEarly> missed_later(const Walk& walk, const Trouble& trouble, model::ItemId item) {
     for (const LeftOff& left : walk.left_off) {
-        if (!left.closed_in && left.items.size() == 1 && left.items.front() == item &&
-            !left.acts.empty())
+        if (!left.closed_in && among(left.items, item) && !left.acts.empty())
             return TooEarly{{}, left.at, left.acts, &left, nullptr};
     }
     for (const Trouble& other : walk.troubles) {
         if (other.event > trouble.event && std::holds_alternative<NotReady>(other.objection) &&
             all_on(other.missing, item))
             return TooEarly{{}, other.mend_at, other.missing, nullptr, &other};
+    }
+    return std::nullopt;
+}
+
+// What was acted on last, in the way back, so that the item is dangerous or in the way again.
+std::optional<model::ItemId> brought_back_by(const Walk& walk, const Trouble& trouble,
+                                             model::ItemId item) {
+    for (std::size_t at = trouble.event; at-- > 0;) {
+        const Event& event = walk.events[at];
+        if (walk.step(event).section != model::Section::put_back)
+            return std::nullopt;
+        if (event.act && brings_back(walk, event.act->item, item))
+            return event.act->item;
     }
     return std::nullopt;
 }
@@ -101,31 +113,62 @@ bool can_move(const Walk& walk, const Event& event) {
 
 std::optional<TooEarly> too_early(const Walk& walk, const Trouble& trouble) {
     const auto undone = undone_by(walk, trouble);
-    std::optional<TooEarly> found;
-    model::ItemId moved;
-    for (std::size_t at = trouble.event; undone && at-- > 0;) {
+    const auto brought = undone ? brought_back_by(walk, trouble, undone->item) : std::nullopt;
+    auto found = brought ? missed_later(walk, trouble, *brought) : std::nullopt;
+    if (!found)
+        return std::nullopt;
+    // A supply, and the ram that was raised by it, go down together.
+    const auto group =
+        found->left_off != nullptr ? found->left_off->items : std::vector<model::ItemId>{*brought};
+    for (std::size_t at = trouble.event; at-- > 0;) {
         const Event& event = walk.events[at];
         if (walk.step(event).section != model::Section::put_back)
             return std::nullopt;
-        if (!event.act ||
-            (found ? event.act->item != moved : !brings_back(walk, event.act->item, undone->item)))
+        if (!event.act || !among(group, event.act->item))
             continue;
-        moved = event.act->item;
-        if (!found)
-            found = missed_later(walk, trouble, moved);
-        if (!found || !can_move(walk, event) || on_for_a_test(walk, at, trouble.event, moved))
+        if (!can_move(walk, event) || on_for_a_test(walk, at, trouble.event, event.act->item))
             return std::nullopt;
         found->lines.insert(found->lines.begin(), walk.action(event)->line);
         // One act for each line: locked off and shut down comes back in two.
-        if (undone->stood_so(at))
-            return found->lines.size() == found->acts.size() ? found : std::nullopt;
+        const bool all = found->lines.size() == found->acts.size();
+        if (undone->stood_so(at) && (all || group.size() == 1))
+            return all ? found : std::nullopt;
     }
     return std::nullopt;
 }
 
+namespace {
+
+// An event of the step in which these lines are all that is done, if what they wait for begins with
+// a step: then it moves as a whole, title and all.
+std::optional<std::size_t> whole_step(const Walk& walk, const TooEarly& early) {
+    const bool between = early.at >= walk.events.size() || early.at == 0 ||
+                         walk.events[early.at].step != walk.events[early.at - 1].step;
+    if (!between || walk.guide().derives_put_back)
+        return std::nullopt;
+    for (std::size_t at = 0; at < early.at; ++at) {
+        const model::Action* action = walk.action(walk.events[at]);
+        if (action == nullptr || action->line != early.lines.front())
+            continue;
+        const auto& actions = walk.step(walk.events[at]).actions;
+        const bool all =
+            std::equal(actions.begin(), actions.end(), early.lines.begin(), early.lines.end(),
+                       [](const model::Action& one, Span line) { return one.line == line; });
+        return all ? std::optional(at) : std::nullopt;
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
 void move_down(const Walk& walk, const TooEarly& early, const char* label, Diagnostic& finding) {
     finding.edits.clear();
     finding.related.push_back({early.lines.front(), label});
+    if (const auto event = whole_step(walk, early)) {
+        finding.edits = move_step(walk, *event, early.at);
+        finding.help = "move the step down";
+        return;
+    }
     mend_with(walk, finding, early.at, early.acts, early.lines);
     if (!finding.edits.empty()) {
         for (const Span line : early.lines)

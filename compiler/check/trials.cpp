@@ -123,6 +123,10 @@ std::vector<Obligation> obligations(const Walk& walk) {
 bool all_back_at(const Walk& walk, std::size_t at, const Obligation& obligation,
                  const model::Step& test) {
     std::vector<ItemId> must_be_back = obligation.must_be_back;
+    if (obligation.item.known()) {
+        const auto plugs = bench::plugs_asked(walk.bench, test, obligation.item);
+        must_be_back.insert(must_be_back.end(), plugs.begin(), plugs.end());
+    }
     std::erase_if(must_be_back, [&](ItemId item) {
         return !test.when.empty() && item != obligation.item && bench::says_where(test, item) &&
                !(obligation.function.known() &&

@@ -26,7 +26,10 @@ void wait_for(Model& model, ItemId tie, ItemId first, NeedOf of) {
     const Kind& kind = model.kind_of(tie);
     const auto state = let_go(model.kind_of(first));
     for (const Verb& verb : kind.verbs) {
-        if (!state || !lets_go(kind, verb) || asks_itself(model.item(tie), verb.name, first))
+        // Glue on a cell is not heated while the cell is joined, either.
+        const bool frees = of == NeedOf::cell && kind.role == Role::bond ? !leads_home(kind, verb)
+                                                                         : lets_go(kind, verb);
+        if (!state || !frees || asks_itself(model.item(tie), verb.name, first))
             continue;
         model.items.edit(tie.value).needs.push_back(need_of(model, first, *state, verb.name, of));
     }

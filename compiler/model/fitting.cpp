@@ -280,18 +280,22 @@ Action written_action(const Model& model, const std::vector<Resource>& list, Ite
     action.derived = true;
     action.variants = item.variants;
     action.limit = verb.limit;
+    const bool tightens = takes_torque(item.role) && contains(kind.binds, verb.to) &&
+                          verb.to == kind.set_first.front();
     if (asks_tool(verb)) {
         const auto tools = fitting_tools(model, list, item, verb);
+        const auto set = std::find_if(tools.begin(), tools.end(), [&](ResourceId id) {
+            return tightens && item.tightening->torque &&
+                   sets_torque(model, list[id.value], *item.tightening->torque);
+        });
         if (!tools.empty())
-            action.with.push_back(tools.front());
+            action.with.push_back(set == tools.end() ? tools.front() : *set);
     }
     if (renew) {
         const auto supplies = serving(model, list, ref.item);
         if (!supplies.empty())
             action.with.push_back(supplies.front());
     }
-    const bool tightens = takes_torque(item.role) && contains(kind.binds, verb.to) &&
-                          verb.to == kind.set_first.front();
     if (tightens && item.tightening)
         action.tightening = *item.tightening;
     action.as_marked = !item.keep.empty() && comes_to_its_place(kind, verb);

@@ -10,6 +10,12 @@ bool lets_go(const Kind& kind, const Verb& verb) {
            !contains(kind.binds, verb.to);
 }
 
+bool asks_reach(const Kind& kind, const Verb& verb) {
+    const bool goes_in = contains(kind.present, verb.to) && (verb.from & ~kind.present) != 0;
+    const bool comes_out = !contains(kind.present, verb.to) && (verb.from & kind.present) != 0;
+    return !verb.from_outside || (kind.role == Role::part && (goes_in || comes_out));
+}
+
 bool cut_from_outside(const Kind& kind) {
     return std::any_of(kind.verbs.begin(), kind.verbs.end(), [&](const Verb& verb) {
         return verb.from_outside && (verb.from & kind.live) != 0 && !contains(kind.live, verb.to);

@@ -31,7 +31,7 @@ struct Verb {
     bool by_driver = false;         // whatever fits the item's drive
     std::optional<Limit> limit;     // what it proves or reaches, unless the action states its own
     bool safe_when_live = false;
-    bool from_outside = false; // needs no reach
+    bool from_outside = false; // done on the shut device, unless it moves the part itself
     std::optional<Quantity> takes;
     std::optional<Quantity> waits; // passes by itself, beside `takes`
     bool decays = false;           // takes as long as a charge takes to fall to the limit
@@ -103,6 +103,9 @@ bool cut_from_outside(const Kind& kind);
 inline bool carries_matter(const Kind& kind) {
     return kind.role == Role::energy && kind.runs_out && !kind.moves;
 }
+// Has what the verb works on to be laid open? From outside it need not, but for a part that comes
+// out of the device or goes in: a pack does not slide through its door.
+bool asks_reach(const Kind& kind, const Verb& verb);
 // Does the verb put the item where it belongs: from where it is not there, or, of what always is,
 // into its first state? That is where its marks have to meet.
 bool comes_to_its_place(const Kind& kind, const Verb& verb);

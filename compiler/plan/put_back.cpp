@@ -128,17 +128,28 @@ bool to_be_reversed(const Tracker& tracker, const Move& move) {
     return (tracker.state.flags[item.first_member + move.member] & bench::given_up) == 0;
 }
 
-// What took the item off puts it back, where it fits: several tools of a list may.
+// What took the item off puts it back, where it fits: several tools of a list may. What can be set
+// to the torque goes before it, and a hand sets none.
 void use_the_same_tool(const Tracker& tracker, const model::Item& item, const model::Verb& back,
                        const Action& way_in, Action& action) {
     const auto& list = tracker.resources;
-    if (action.with.empty() || list[action.with.front().value].sort != model::ResourceSort::tool)
+    const auto& torque = action.tightening->torque;
+    const auto is_set = [&](model::ResourceId id) {
+        return torque && model::sets_torque(tracker.model, list[id.value], *torque);
+    };
+    if (action.with.empty() ? !torque || back.tools.empty()
+                            : list[action.with.front().value].sort != model::ResourceSort::tool ||
+                                  is_set(action.with.front()))
         return;
     const auto same =
         std::find_if(way_in.with.begin(), way_in.with.end(), [&](model::ResourceId id) {
             return model::tool_fits(tracker.model, list[id.value], item, back);
         });
-    if (same != way_in.with.end())
+    if (same == way_in.with.end())
+        return;
+    if (action.with.empty())
+        action.with.push_back(*same);
+    else
         action.with.edit().front() = *same;
 }
 

@@ -347,12 +347,33 @@ void restore_each_in_one_go(const Model& model, std::vector<Step>& steps) {
     }
 }
 
+// The steps at the end that do nothing but restore: what a machine builds up comes after the supply
+// that runs it there, too.
+void build_up_last(const Model& model, std::vector<Step>& steps) {
+    const auto only_restores = [&](const Step& step) {
+        return !step.actions.empty() &&
+               std::all_of(step.actions.begin(), step.actions.end(),
+                           [&](const Action& action) { return source_of(model, action).known(); });
+    };
+    const auto begin = std::find_if_not(steps.rbegin(), steps.rend(), only_restores).base();
+    std::vector<Action> actions;
+    for (auto step = begin; step != steps.end(); ++step)
+        actions.insert(actions.end(), step->actions.begin(), step->actions.end());
+    if (one_waits_for_another(model, actions))
+        return;
+    std::stable_partition(begin, steps.end(), [&](const Step& step) {
+        return std::none_of(step.actions.begin(), step.actions.end(),
+                            [&](const Action& action) { return builds_up(model, action); });
+    });
+}
+
 } // namespace
 
 void put_restoring_in_order(const Model& model, std::vector<Step>& steps) {
     restore_what_is_asked_for(model, steps);
     restore_last(model, steps);
     restore_each_in_one_go(model, steps);
+    build_up_last(model, steps);
 }
 
 } // namespace matchmark::plan

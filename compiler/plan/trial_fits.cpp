@@ -90,7 +90,13 @@ private:
         Trial trial{tally_.add_list(), tally_.add_list(), tally_.add_list(), all_dangers_, dead_};
         trial.done_dead = is_done_dead(*bench_.model, test);
         trial_of_list_.insert(trial_of_list_.end(), 3, trials_.size());
-        const auto proven = test.proves.empty() ? renewed : bench::proven_items(bench_, test);
+        auto proven = test.proves.empty() ? renewed : bench::proven_items(bench_, test);
+        if (test.proves.empty()) {
+            for (const ItemId item : renewed) {
+                const auto plugs = bench::plugs_asked(bench_, test, item);
+                proven.insert(proven.end(), plugs.begin(), plugs.end());
+            }
+        }
         for (const model::Condition& condition : test.when)
             tally_.add(trial.can, bench::asks_condition(bench_, condition));
         for (const ItemId item : proven)

@@ -272,7 +272,9 @@ std::vector<model::ResourceId> read_resources(ActionPlace& place, Reader& reader
         } else if (!told_already(place, name)) {
             report_unlisted(place, name);
         }
-        if (!reader.next_is(TermKind::comma) || !reader.next_is(TermKind::name, 1))
+        // Two names after the comma: a goal's next verb, and its item.
+        if (!reader.next_is(TermKind::comma) || !reader.next_is(TermKind::name, 1) ||
+            reader.next_is(TermKind::name, 2))
             break;
         reader.take_comma();
     }

@@ -202,8 +202,7 @@ std::optional<model::ItemId> item_named(Context& context, Span name, const Alias
 // `5,5`, written without a space: a place on a face or a photo, not members 5 and 5.
 bool place_ahead(const Reader& reader) {
     return reader.next_is(TermKind::number) && reader.next_is(TermKind::comma, 1) &&
-           reader.next_is(TermKind::number, 2) &&
-           reader.peek(0)->end() == reader.peek(1)->begin &&
+           reader.next_is(TermKind::number, 2) && reader.peek(0)->end() == reader.peek(1)->begin &&
            reader.peek(1)->end() == reader.peek(2)->begin;
 }
 

@@ -24,7 +24,7 @@ using model::Role;
 using model::StateSet;
 
 std::string Asking::in_reach(const Subject& it) {
-    if (it.verb.from_outside)
+    if (it.verb.from_outside && !(it.item.role == Role::part && changes(it, it.kind.present)))
         return "true";
     std::vector<std::string> all;
     std::vector<std::string> terminals;

@@ -52,7 +52,7 @@ void report_dead_test(const Walk& walk, std::size_t at, const std::vector<model:
         show_cuts(walk, at, source, presses ? "let off here" : "cut off here", finding);
     const auto better = better_point(walk, at);
     if (better && !walk.guide().derives_put_back) {
-        finding.edits = move_test(walk, at, *better);
+        finding.edits = move_step(walk, at, *better);
         finding.help = fmt::format("move the test to where it is {} again; if it is done "
                                    "without, add `when {}`",
                                    presses ? "back" : "on", conditions);

@@ -10,9 +10,11 @@ namespace {
 void find_empty_step(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (const model::Step& step : walk.guide().steps) {
         const bool empty = step.actions.empty() && step.prose.empty() && step.photos.empty();
-        // A test says with `proves` what is done. In the way back, a step's name alone gives a
-        // derived step its title.
-        if (!empty || step.is_test || step.section == model::Section::put_back)
+        // A test says with `proves` what is done. In a way back that is derived, a step's name
+        // alone gives a derived step its title.
+        const bool names_a_step =
+            step.section == model::Section::put_back && walk.guide().derives_put_back;
+        if (!empty || step.is_test || names_a_step)
             continue;
         Diagnostic finding;
         finding.message = fmt::format("step `{}` is empty", step.name);

@@ -3,6 +3,7 @@
 
 #include "model/spelling.hpp"
 
+#include <algorithm>
 #include <fmt/core.h>
 
 namespace matchmark::check::rules {
@@ -17,6 +18,13 @@ bool laxer(const std::optional<Quantity>& stated, const std::optional<Quantity>&
     if (!kind)
         return false;
     return !stated || stated->measure != kind->measure || (stated->base - kind->base) * out > 0;
+}
+
+bool comes_within(const Quantity& said, const Limit& limit) {
+    const auto beyond = [&](const std::optional<Quantity>& bound, double out) {
+        return bound && comparable(said, *bound) && (said.base - bound->base) * out > 0;
+    };
+    return !beyond(limit.most, 1) && !beyond(limit.least, -1);
 }
 
 bool laxer(const Limit& stated, const Limit& kind) {
@@ -52,6 +60,34 @@ void find_lax_wear(const Walk& walk, std::size_t at, const model::Action& action
     }
 }
 
+// To charge a cell less than full hurts nobody.
+bool leaves_safety(const model::Kind& kind, const model::Verb& verb) {
+    return std::any_of(kind.hazards.begin(), kind.hazards.end(), [&](const model::HazardUse& use) {
+        return (verb.from & ~use.safe) == 0 && !model::contains(use.safe, verb.to);
+    });
+}
+
+// A bare amount, `soften glue with mat 150 degC`, where the kind gives a limit.
+void find_other_than_the_limit(const Walk& walk, std::size_t at,
+                               std::vector<Diagnostic>& findings) {
+    const model::Action& action = *walk.action(walk.events[at]);
+    const model::ItemId item = walk.events[at].act->item;
+    const model::Verb& verb = walk.model.kind_of(item).verbs[walk.events[at].act->verb];
+    if (!action.amount || !verb.limit || comes_within(*action.amount, *verb.limit))
+        return;
+    Diagnostic finding =
+        finding_at(walk, at,
+                   fmt::format("`{}` is not what {} bears", to_text(*action.amount),
+                               model::with_kind(walk.model, item)));
+    finding.label = fmt::format("to {} it asks {}", verb.name, to_text(*verb.limit));
+    finding.why = "too much spoils or lights what lies beside it, too little does not do it";
+    finding.related.push_back({walk.model.item(item).span, "declared here"});
+    finding.help = fmt::format("write `{}`, or leave the amount out", to_text(*verb.limit));
+    if (const auto edit = reworded(walk, action, to_text(*action.amount), to_text(*verb.limit)))
+        finding.edits = {*edit};
+    findings.push_back(std::move(finding));
+}
+
 void find_lax_limit(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
         const Event& event = walk.events[at];
@@ -64,7 +100,10 @@ void find_lax_limit(const Walk& walk, std::vector<Diagnostic>& findings) {
         const model::Action& action = *walk.action(event);
         const model::Kind& kind = walk.model.kind_of(event.act->item);
         const model::Verb& verb = kind.verbs[event.act->verb];
-        if (action.derived || !action.limit || !verb.limit || !laxer(*action.limit, *verb.limit))
+        if (action.derived || leaves_safety(kind, verb))
+            continue;
+        find_other_than_the_limit(walk, at, findings);
+        if (!action.limit || !verb.limit || !laxer(*action.limit, *verb.limit))
             continue;
         Diagnostic finding =
             finding_at(walk, at,

@@ -48,7 +48,7 @@ void mend(const Walk& walk, std::size_t at, model::ItemId danger, Diagnostic& fi
     const bool derived = walk.guide().derives_put_back;
     const auto better = better_point(walk, at);
     if (better && !derived) {
-        finding.edits = move_test(walk, at, *better);
+        finding.edits = move_step(walk, at, *better);
         finding.help = "try it closed: move the test";
         return;
     }
@@ -64,7 +64,7 @@ void mend(const Walk& walk, std::size_t at, model::ItemId danger, Diagnostic& fi
     });
     const auto closed_at = open.empty() ? std::nullopt : better_point(walk, at, closed);
     if (closed_at) {
-        finding.edits = move_test(walk, at, derived ? std::nullopt : closed_at, closed.when);
+        finding.edits = move_step(walk, at, derived ? std::nullopt : closed_at, closed.when);
         finding.safe = false; // or it has to be watched open
         finding.help = fmt::format("try it closed, without `{}`; or, if it has to be watched open, "
                                    "add to its `when` {}",

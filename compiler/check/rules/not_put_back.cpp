@@ -45,6 +45,14 @@ std::string left_as(const Walk& walk, const LeftOff& left, std::size_t at) {
     return kind.states[kind.verbs[walk.events[at].act->verb].to];
 }
 
+// A supply, a weight, a charge: nothing that lies on a tray.
+bool all_flow(const Walk& walk, const std::vector<model::ItemId>& items) {
+    return std::all_of(items.begin(), items.end(), [&](model::ItemId item) {
+        const model::Role role = walk.model.item(item).role;
+        return role == model::Role::energy || role == model::Role::fluid;
+    });
+}
+
 Diagnostic finding_for(const Walk& walk, const LeftOff& left) {
     const auto gone = last_left(walk, left.items.back());
     const std::size_t at = gone.value_or(0);
@@ -54,6 +62,12 @@ Diagnostic finding_for(const Walk& walk, const LeftOff& left) {
                    fmt::format("{} {} off and {} never put back", names(walk, left.items),
                                one ? "comes" : "come", one ? "is" : "are"));
     finding.label = one ? "comes off here" : "come off here";
+    if (all_flow(walk, left.items)) {
+        finding.message = fmt::format("{} {} not as {} at first", names(walk, left.items),
+                                      one ? "is" : "are", one ? "it was" : "they were");
+        finding.label = "otherwise from here on";
+        finding.why = "the reader would finish with the device as it is worked on";
+    }
     const std::string state = left_as(walk, left, at);
     if (!state.empty()) {
         finding = finding_at(
@@ -69,7 +83,9 @@ Diagnostic finding_for(const Walk& walk, const LeftOff& left) {
     if (left.at >= walk.events.size() || !left.acts.empty()) {
         const Span last = place_of(walk, left.at);
         if (last != finding.primary)
-            finding.related.push_back({last, state.empty() ? "still off here" : "still so here"});
+            finding.related.push_back({last, state.empty() && !all_flow(walk, left.items)
+                                                 ? "still off here"
+                                                 : "still so here"});
     }
     for (const auto item : left.items) {
         const auto& thing = walk.model.item(item);

@@ -15,18 +15,21 @@ using model::Resource;
 const Kind* names_another(const model::Model& model, const model::Item& item,
                           const std::string& said) {
     const Kind& own = model.kind(item.kind);
-    if (model::has_words(said, own.title) || model::has_words(said, item.title))
-        return nullptr;
     const Kind* other = nullptr;
     for (const Kind& kind : model.kinds) {
         if (kind.role != model::Role::fluid || !model::has_words(said, kind.title))
             continue;
-        if (model::has_words(own.title, kind.title) || model::has_words(item.title, kind.title))
-            return nullptr;
         if (other == nullptr || kind.title.size() > other->title.size())
             other = &kind;
     }
-    return other;
+    // "oil" says no more than engine oil does; gear oil is another, also where this one is titled
+    // "oil".
+    const auto speaks_of_this = [&](const std::string& title) {
+        return model::has_words(title, other->title) ||
+               (model::has_words(said, title) && !model::has_words(other->title, title));
+    };
+    return other == nullptr || speaks_of_this(own.title) || speaks_of_this(item.title) ? nullptr
+                                                                                       : other;
 }
 
 void find_other_fluid(const Walk& walk, std::vector<Diagnostic>& findings) {

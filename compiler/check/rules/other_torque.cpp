@@ -43,10 +43,16 @@ void find_other_pattern(const Walk& walk, std::size_t at, std::vector<Diagnostic
     findings.push_back(std::move(finding));
 }
 
+// One line names several, and one of them was told of already.
+bool told_of_this_line(const Walk& walk, std::size_t at) {
+    return at > 0 && walk.action(walk.events[at - 1]) == walk.action(walk.events[at]) &&
+           in_dispute(walk, walk.events[at - 1]);
+}
+
 void find_other_torque(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
         find_other_pattern(walk, at, findings);
-        if (!in_dispute(walk, walk.events[at]))
+        if (!in_dispute(walk, walk.events[at]) || told_of_this_line(walk, at))
             continue;
         const model::Item& item = walk.model.item(walk.events[at].act->item);
         const auto& said = walk.action(walk.events[at])->tightening->torque;

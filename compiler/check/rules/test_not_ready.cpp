@@ -45,7 +45,7 @@ void report_not_back(const Walk& walk, std::size_t at, std::vector<model::ItemId
     const auto better = better_point(walk, at);
     finding.safe = false; // or it was meant to be done so
     if (better && !walk.guide().derives_put_back) {
-        finding.edits = move_test(walk, at, *better);
+        finding.edits = move_step(walk, at, *better);
         finding.help = "move the test to where it is back";
     } else if (!conditions.empty()) {
         finding.edits = add_condition(walk, at, conditions);

@@ -40,7 +40,12 @@ Diagnostic too_early(const Walk& walk, const Proven& proven) {
                                                 name_of(walk, proven.obligation)));
     finding.label = "proves nothing here";
     std::vector<std::string> missing;
-    for (const model::ItemId item : proven.obligation.must_be_back) {
+    auto must_be_back = proven.obligation.must_be_back;
+    if (proven.obligation.item.known()) {
+        const auto plugs = bench::plugs_asked(walk.bench, test, proven.obligation.item);
+        must_be_back.insert(must_be_back.end(), plugs.begin(), plugs.end());
+    }
+    for (const model::ItemId item : must_be_back) {
         if (!bench::is_back(walk.bench, walk.state_at(*proven.early), item))
             missing.push_back(model::with_kind(walk.model, item));
     }
@@ -50,7 +55,7 @@ Diagnostic too_early(const Walk& walk, const Proven& proven) {
     finding.help = "move the test to where it is back";
     const auto better = better_point(walk, *proven.early);
     if (better && !walk.guide().derives_put_back)
-        finding.edits = move_test(walk, *proven.early, *better);
+        finding.edits = move_step(walk, *proven.early, *better);
     return finding;
 }
 

@@ -145,7 +145,7 @@ void Conditions::add_reach(const Task& task, std::vector<NodeIndex>& all) {
     const ItemId id = graph_.units[task.unit].item;
     const Item& item = model_.item(id);
     const Kind& kind = model_.kind(item.kind);
-    if (kind.verbs[task.verb].from_outside)
+    if (!model::asks_reach(kind, kind.verbs[task.verb]))
         return;
     if (!item.terminals.empty())
         all.push_back(one_terminal_open(item.terminals));

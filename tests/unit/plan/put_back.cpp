@@ -122,3 +122,89 @@ step refit "Put it on"
     INFO(desk.out);
     CHECK(desk.out.find("to 40 N.m in star") != std::string::npos);
 }
+
+namespace {
+
+constexpr const char* power_pack = R"(device power-pack "Power pack"
+
+energy supply "supply" kind motor-supply 400 V
+  feeds      motor
+part motor "motor" kind motor
+  feeds      pump
+part pump "pump" kind pump
+  feeds      store
+part store "store"
+connector union "store union" kind face-seal-joint
+  joins      store to pump
+energy charge "charge" in store kind hydraulic-accumulator 180 bar
+  feeds      pump
+part cap "end cap"
+fastener gland "end nut" 1 x ring-nut M60 x 2
+  holds      cap to pump
+  torque     90 N.m
+fastener cap-screws "cap screw" 2 x screw M5 x 12, hexalobular 25, pan
+  holds      cap to pump
+  torque     5 N.m
+
+guide renew-store "Renew the store"
+  goal       replace store with store-new, remove cap
+  for        trained
+  spare      store-new "store", 1 for store
+  tool       padlock "padlock"
+  tool       gauge "pressure gauge 250 bar"
+  tool       s27 "spanner 27"
+  tool       pin "pin spanner"
+  tool       d25 "hexalobular driver 25"
+  tool       set "torque driver 3 to 8 N·m with hexalobular 25 bit"
+  tool       wrench "torque wrench 40 to 200 N·m"
+
+take-apart
+
+step safe "Lock it off"
+  shut-down  supply
+  lock-off   supply with padlock
+  prove      supply
+
+step empty "Let the charge out"
+  relieve    charge
+  prove      charge with gauge
+
+step off "Take the store and the cap off"
+  undo       union with s27
+  undo       gland with pin
+  undo       cap-screws with d25
+  remove     store, cap
+
+work
+
+step renew "Take the new one"
+  replace    store with store-new
+
+put-back
+  derived
+
+test holds "It holds"
+  proves     store
+)";
+
+} // namespace
+
+TEST_CASE("what a pump builds up comes after the supply that runs it") {
+    Desk desk;
+    desk.disk.files["pack.mmk"] = power_pack;
+    REQUIRE(desk.run({"expand", "pack.mmk"}) == 0);
+    INFO(desk.out);
+    const auto started = desk.out.find("start-up   supply");
+    REQUIRE(started != std::string::npos);
+    CHECK(desk.out.find("pressurise charge") > started);
+}
+
+TEST_CASE(
+    "what is tightened to a torque is so by what can be set to it, and never by a bare hand") {
+    Desk desk;
+    desk.disk.files["pack.mmk"] = power_pack;
+    REQUIRE(desk.run({"expand", "pack.mmk"}) == 0);
+    INFO(desk.out);
+    CHECK(desk.out.find("fasten     cap-screws with set to 5 N.m") != std::string::npos);
+    CHECK(desk.out.find("fasten     gland with pin to 90 N.m") != std::string::npos);
+}

@@ -51,14 +51,15 @@ kind recoil-starter "recoil starter" is part
   fit        out -> in by hand takes 10 s
   warning: The spring in it flies out when its reel is lifted. Let the spring down before that.
 
+# It is let down and wound up by its reel, which lies over it, and by the rope.
 kind recoil-spring "recoil spring" is part
   states     in, out
   also       wound, run-out
-  let-down   wound -> run-out by hand takes 30 s
-  wind-up    run-out -> wound by hand takes 30 s
+  let-down   wound -> run-out by hand from outside takes 30 s
+  wind-up    run-out -> wound by hand from outside takes 30 s
   remove     in -> out by hand takes 10 s
   fit        out -> in by hand takes 10 s
-  hazard     flying-parts until run-out on touch
+  hazard     flying-parts until run-out on reach
 
 # A spring of gas never runs free: the part that it lifts is propped.
 kind gas-spring "gas spring" is part

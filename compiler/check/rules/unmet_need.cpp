@@ -34,6 +34,15 @@ const char* says(model::NeedOf of) {
     return "";
 }
 
+// More than one thing stands behind the joint: who writes that nothing does, because there is no
+// oil, would say of the pressure that it is not there either.
+bool lets_out_more(const Walk& walk, model::ItemId joint, model::ItemId first) {
+    const auto& needs = walk.model.item(joint).needs;
+    return std::any_of(needs.begin(), needs.end(), [&](const model::Need& need) {
+        return need.of == model::NeedOf::vessel && need.condition.item.item != first;
+    });
+}
+
 void find_unmet_need(const Walk& walk, std::vector<Diagnostic>& findings) {
     const ToldAsTooEarly told(walk);
     each_refusal<bench::UnmetNeed>(walk, [&](const Trouble& trouble,
@@ -58,7 +67,7 @@ void find_unmet_need(const Walk& walk, std::vector<Diagnostic>& findings) {
         finding.related.push_back({reason.because, says(of)});
         if (const auto early = too_early(walk, trouble))
             move_down(walk, *early, "put back already here", finding);
-        if (of == model::NeedOf::vessel)
+        if (of == model::NeedOf::vessel && !lets_out_more(walk, act.item, reason.item))
             finding.help += fmt::format("; if nothing stands behind {}, say `lets nothing out` in "
                                         "its declaration, or `needs` for what does",
                                         model::quoted(walk.model, act.item));

@@ -103,3 +103,70 @@ put-back
   derived
 test tight "It is tight, and it shines"
   proves     seal, ring, bulb
+
+--- dive-torch
+device dive-torch "Dive torch"
+
+part case "case"
+part cap "cap"
+bond ring "cap ring" kind o-ring 96 x 1.2
+  joins      cap to case
+fastener screws "cap screw" 2 x screw M2 x 8, hexalobular 6, pan
+  holds      cap to case
+  torque     0.20 N.m
+
+--- of-another-size
+use "dive-torch.mmk"
+guide of-another-size "Renew the ring and the screws"
+  goal       remove cap
+  for        competent
+  # warning 14-21 [other-size] another size
+  supply     ring-new "O-ring 80 x 2", 1 for ring
+  # warning 14-23 [other-size] another size
+  spare      screws-new "screw M2 x 12", 2 for screws
+  tool       driver-6 "hexalobular driver 6"
+  tool       torque-driver "torque driver 0.1 to 0.5 N·m with hexalobular 6 bit"
+
+take-apart
+
+step open "Take the cap and the ring off"
+  undo       screws with driver-6
+  remove     cap
+  lift       ring
+
+put-back
+
+step close "New ring, cap, new screws"
+  seat       ring with ring-new
+  fit        cap
+  fasten     screws with torque-driver, screws-new
+
+test tight "It stays dry"
+  proves     ring
+
+--- of-the-same-size
+use "dive-torch.mmk"
+guide of-the-same-size "Renew the ring and the screws"
+  goal       remove cap
+  for        competent
+  supply     ring-new "O-ring 96.0 x 1.20, black", 1 for ring
+  spare      screws-new "screw M2 x 8", 2 for screws
+  tool       driver-6 "hexalobular driver 6"
+  tool       torque-driver "torque driver 0.1 to 0.5 N·m with hexalobular 6 bit"
+
+take-apart
+
+step open "Take the cap and the ring off"
+  undo       screws with driver-6
+  remove     cap
+  lift       ring
+
+put-back
+
+step close "New ring, cap, new screws"
+  seat       ring with ring-new
+  fit        cap
+  fasten     screws with torque-driver, screws-new
+
+test tight "It stays dry"
+  proves     ring

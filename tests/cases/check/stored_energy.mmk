@@ -860,3 +860,83 @@ put-back
 test fry "It fries"
   when       mains plugged
   proves     frying
+
+--- pull-cord-starter
+device pull-cord-starter "Pull-cord starter"
+
+part housing "housing"
+part starter "starter" kind recoil-starter
+fastener screws "starter screw" 4 x screw M5 x 20, hexalobular 25, pan
+  holds      starter to housing
+part reel "rope reel" in starter
+fastener reel-screw "reel screw" in starter 1 x screw M5 x 12, hexalobular 25, pan
+  holds      reel to starter
+part coil "recoil spring" in starter kind recoil-spring
+  behind     reel
+function pulls "The rope pulls and rewinds"
+  through    starter, reel, coil
+
+--- let-down-by-its-reel
+use "pull-cord-starter.mmk"
+guide let-down-by-its-reel "Renew the recoil spring"
+  goal       replace coil with coil-new
+  for        trained
+  spare      coil-new "recoil spring", 1 for coil
+  tool       d25 "hexalobular driver 25"
+
+take-apart
+
+step off "Starter off, spring down, reel off"
+  undo       screws
+  remove     starter
+  let-down   coil
+  undo       reel-screw
+  remove     reel, coil
+
+work
+
+step renew "New spring"
+  replace    coil with coil-new
+
+put-back
+
+step back "Spring in, reel on, wound up, starter on"
+  fit        coil
+  fit        reel
+  fasten     reel-screw
+  wind-up    coil
+  fit        starter
+  fasten     screws
+
+test rewinds "The rope pulls and rewinds"
+  proves     pulls, coil
+
+--- reel-lifted-off-the-wound-spring
+use "pull-cord-starter.mmk"
+guide reel-lifted-off-the-wound-spring "Renew the recoil spring"
+  goal       replace coil with coil-new
+  for        trained
+  spare      coil-new "recoil spring", 1 for coil
+  tool       d25 "hexalobular driver 25"
+
+take-apart
+
+step off "Starter off, reel off"
+  undo       screws
+  remove     starter
+  undo       reel-screw
+  # error 3-8 [hazard-not-cleared] works near it
+  remove     reel
+  let-down   coil
+  remove     coil
+
+work
+
+step renew "New spring"
+  replace    coil with coil-new
+
+put-back
+  derived
+
+test rewinds "The rope pulls and rewinds"
+  proves     pulls, coil

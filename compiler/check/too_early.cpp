@@ -20,6 +20,14 @@ struct Undone {
     std::function<bool(std::size_t event)> stood_so;
 };
 
+// By a cover, with the screws that hold it.
+bool is_covered(const Trouble& trouble) {
+    const auto* refused = std::get_if<bench::Refusal>(&trouble.objection);
+    const auto* out_of_reach =
+        refused == nullptr ? nullptr : std::get_if<bench::OutOfReach>(refused);
+    return out_of_reach != nullptr && !out_of_reach->terminal.known();
+}
+
 std::optional<Undone> undone_by(const Walk& walk, const Trouble& trouble) {
     if (const auto* met = std::get_if<bench::Exposure>(&trouble.objection)) {
         const model::StateSet safe = walk.model.kind_of(met->item).hazards[met->use].safe;
@@ -30,12 +38,12 @@ std::optional<Undone> undone_by(const Walk& walk, const Trouble& trouble) {
     const auto* refused = std::get_if<bench::Refusal>(&trouble.objection);
     if (refused == nullptr || trouble.missing.empty() ||
         !(std::holds_alternative<bench::StillLive>(*refused) ||
-          std::holds_alternative<bench::UnmetNeed>(*refused)))
+          std::holds_alternative<bench::UnmetNeed>(*refused) || is_covered(trouble)))
         return std::nullopt;
     const bench::Act last = trouble.missing.back();
     const bool alone = std::all_of(trouble.missing.begin(), trouble.missing.end(),
                                    [&](const bench::Act& act) { return act.item == last.item; });
-    if (!alone)
+    if (!alone && !is_covered(trouble))
         return std::nullopt;
     const model::Kind& kind = walk.model.kind_of(last.item);
     return Undone{last.item, [&walk, &kind, last](std::size_t at) {
@@ -78,7 +86,8 @@ bool all_on(const std::vector<bench::Act>& acts, model::ItemId item) {
 // Where the walk, having made the item safe, found it missing again.
 std::optional<TooEarly> missed_later(const Walk& walk, const Trouble& trouble, model::ItemId item) {
     for (const LeftOff& left : walk.left_off) {
-        if (!left.closed_in && among(left.items, item) && !left.acts.empty())
+        if ((!left.closed_in || is_covered(trouble)) && among(left.items, item) &&
+            !left.acts.empty())
             return TooEarly{{}, left.at, left.acts, &left, nullptr};
     }
     for (const Trouble& other : walk.troubles) {

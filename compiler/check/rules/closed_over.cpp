@@ -1,4 +1,5 @@
 // A cover shut for good over something that is not back yet.
+#include "check/too_early.hpp"
 #include "check/troubles.hpp"
 
 #include <fmt/core.h>
@@ -38,8 +39,9 @@ void report_closed_over(const Walk& walk, std::size_t at, const std::vector<mode
 }
 
 void find_closed_over(const Walk& walk, std::vector<Diagnostic>& findings) {
+    const ToldAsTooEarly told(walk);
     for (const LeftOff& left : walk.left_off) {
-        if (left.closed_in)
+        if (left.closed_in && !told.covers(left))
             report_closed_over(walk, left.at, left.items, left.acts, findings);
     }
 }

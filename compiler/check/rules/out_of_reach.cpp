@@ -1,7 +1,9 @@
 // Work on what is still covered, or buried under another fastener.
+#include "check/too_early.hpp"
 #include "check/troubles.hpp"
 
 #include <fmt/core.h>
+#include <iterator>
 #include <optional>
 
 namespace matchmark::check::rules {
@@ -31,22 +33,67 @@ void do_when_open(const Walk& walk, const Trouble& trouble, Diagnostic& finding)
     finding.help = "move it down";
 }
 
+// Lines that all move up to where the same things are not in the way yet: a cover put on before its
+// plugs.
+struct MovedUp {
+    std::size_t to = 0; // an event
+    std::vector<model::ItemId> by;
+    std::vector<model::ItemId> items;
+    std::size_t finding = 0;
+};
+
+bool moves_up(const Walk& walk, const Trouble& trouble) {
+    const bench::Act& act = act_of(walk, trouble);
+    return trouble.missing.size() == 1 && trouble.missing.front().item == act.item &&
+           trouble.missing.front().verb == act.verb && !trouble.done_later.empty();
+}
+
+// Is it one more of the group? Then it is told, and mended, with the first.
+bool joins(const Walk& walk, MovedUp& group, const Trouble& trouble, Diagnostic finding,
+           std::vector<Diagnostic>& findings) {
+    Diagnostic& first = findings[group.finding];
+    if (group.to != trouble.mend_at || group.items.empty() || finding.edits.empty())
+        return false;
+    group.items.push_back(act_of(walk, trouble).item);
+    first.message = fmt::format("{} are out of reach", names(walk, group.items));
+    first.related.push_back({finding.primary, "nor can this"});
+    first.help = "move them up";
+    std::move(finding.edits.begin(), finding.edits.end(), std::back_inserter(first.edits));
+    return true;
+}
+
+Diagnostic out_of_reach_here(const Walk& walk, const Trouble& trouble,
+                             const bench::OutOfReach& reason) {
+    Diagnostic finding = refused(
+        walk, trouble, fmt::format("{} out of reach", item_is(walk, act_of(walk, trouble).item)));
+    finding.label = "cannot be got at here";
+    finding.why = fmt::format("{} {} in the way", names(walk, reason.by),
+                              several(walk, reason.by) ? "are" : "is");
+    if (reason.terminal.known())
+        finding.why += fmt::format("; this is done where what it feeds lies open, as {}",
+                                   names(walk, {reason.terminal}));
+    if (reason.terminal.known())
+        do_when_open(walk, trouble, finding);
+    if (const auto early = too_early(walk, trouble))
+        move_down(walk, *early, "put back already here", finding);
+    if (reason.because.known())
+        finding.related.push_back({reason.because, "says what is in the way"});
+    return finding;
+}
+
 void find_out_of_reach(const Walk& walk, std::vector<Diagnostic>& findings) {
+    const ToldAsTooEarly told(walk);
+    MovedUp group;
     each_refusal<bench::OutOfReach>(
         walk, [&](const Trouble& trouble, const bench::OutOfReach& reason) {
-            const bench::Act& act = act_of(walk, trouble);
-            Diagnostic finding =
-                refused(walk, trouble, fmt::format("{} out of reach", item_is(walk, act.item)));
-            finding.label = "cannot be got at here";
-            finding.why = fmt::format("{} {} in the way", names(walk, reason.by),
-                                      several(walk, reason.by) ? "are" : "is");
-            if (reason.terminal.known())
-                finding.why += fmt::format("; this is done where what it feeds lies open, as {}",
-                                           names(walk, {reason.terminal}));
-            if (reason.terminal.known())
-                do_when_open(walk, trouble, finding);
-            if (reason.because.known())
-                finding.related.push_back({reason.because, "says what is in the way"});
+            if (told.covers(trouble))
+                return;
+            Diagnostic finding = out_of_reach_here(walk, trouble, reason);
+            const bool up = moves_up(walk, trouble);
+            if (up && group.by == reason.by && joins(walk, group, trouble, finding, findings))
+                return;
+            if (up)
+                group = {trouble.mend_at, reason.by, {act_of(walk, trouble).item}, findings.size()};
             findings.push_back(std::move(finding));
         });
 }

@@ -32,6 +32,30 @@ step display-out "Take the display out"
 put-back
   derived
 
+--- plate-back-too-early
+use "camera.mmk"
+guide plate-back-too-early "Take the display out"
+  for        competent
+  tool       driver-6 "hexalobular driver 6"
+
+take-apart
+
+step display-out "Take the display out"
+  undo       plate-screws with driver-6
+  remove     plate
+  disconnect display-plug, touch-plug
+  remove     display
+
+put-back
+
+step display-in "Fit the display"
+  fit        display
+  fit        plate
+  fasten     plate-screws with driver-6
+  # error 3-9 [out-of-reach] cannot be got at here
+  connect    display-plug
+  connect    touch-plug
+
 --- plug-under-the-plate
 use "camera.mmk"
 guide plug-under-the-plate "Take the display out"

@@ -185,6 +185,14 @@ kind tank "tank" is part
   remove     in -> out by hand takes 15 s
   fit        out -> in by hand takes 15 s
 
+# Its gas stays in it when the oil is let off; the pressure of the oil is an energy of its own.
+kind gas-charged-vessel "vessel with a gas charge" is part
+  states     in, out
+  remove     in -> out by hand takes 20 s
+  fit        out -> in by hand takes 20 s
+  danger: Its gas stays under pressure when all else is let off, and a vessel that bursts kills.
+    Leave its gas valve shut, and never drill, weld or open it.
+
 kind hose "hose" is part
   states     in, out
   remove     in -> out by hand takes 8 s

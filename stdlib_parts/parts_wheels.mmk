@@ -40,6 +40,22 @@ kind chain "chain" is part
   passes on
   notice: A joining pin that is pushed out is never pushed back. Use a new pin or link.
 
+# A loop without a link that opens: it is slackened, and lifted off what it runs on.
+kind endless-chain "endless chain" is part
+  states     on, off
+  lift-off   on -> off by hand takes 8 s
+  lay-on     off -> on by hand takes 20 s
+  moves
+  passes on
+
+kind saw-chain "saw chain" is part
+  states     on, off
+  lift-off   on -> off by hand takes 10 s
+  lay-on     off -> on by hand takes 25 s
+  moves
+  passes on
+  warning: The teeth cut, at rest too. Wear cut-resistant gloves.
+
 kind sprocket "sprocket" is part
   states     in, out
   remove     in -> out by hand or sprocket-puller takes 10 s

@@ -131,8 +131,8 @@ bool reachable(const Bench& bench, const State& state, ItemId item);
 // that hold two of the parts that it touches. Of a seal, the pipe joints that join them, too. None
 // of any other tie.
 std::vector<ItemId> pressing(const Bench& bench, ItemId tie);
-// Does what only opens hang on the tie, held back by nothing: a lead, a hose, a washer of its
-// joint?
+// Does what only opens hang on the tie, or leave it where it lies, held back by nothing: a lead, a
+// hose, a washer of its joint, the ring of a door that no screw shuts?
 bool may_hang_on(const Bench& bench, ItemId tie);
 // The part with everything that it carries now.
 std::vector<ItemId> moved_with(const Bench& bench, const State& state, ItemId part);

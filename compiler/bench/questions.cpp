@@ -255,6 +255,12 @@ bool may_hang_on(const Bench& bench, ItemId tie) {
     const Role role = bench.model->item(tie).role;
     if (role != Role::bond)
         return role == Role::connector;
+    const auto pressed_by = pressing(bench, tie);
+    const bool screwed_down = std::any_of(pressed_by.begin(), pressed_by.end(), [&](ItemId id) {
+        return bench.model->item(id).role == Role::fastener;
+    });
+    if (bench.model->kind_of(tie).lies_loose && !screwed_down)
+        return true;
     const auto joints = model::joints_across(*bench.model, tie);
     return std::any_of(joints.begin(), joints.end(),
                        [&](ItemId joint) { return bench.exists(joint); });

@@ -46,6 +46,7 @@ private:
     std::string off(const Subject& it);
     std::string loose(const Subject& it);
     [[nodiscard]] bool is_in_a_joint(model::ItemId bond) const;
+    [[nodiscard]] bool lies_in_its_groove(model::ItemId bond) const;
     std::string no_danger(const Subject& it);
     std::string meets(const Subject& it, model::ItemId danger, const model::HazardUse& use);
     std::string begins_with_safety(const Subject& it, model::ItemId danger,

@@ -97,6 +97,8 @@ void add_kind(std::string& facts, const model::Model& model, const Kind& kind, s
     add_states(facts, k, "blocks_in", kind.blocks & place);
     add_states(facts, k, "live_in", kind.live & place);
     add_states(facts, k, "may_end_in", kind.may_end);
+    if (kind.lies_loose)
+        add(facts, "lies_loose({})", k);
     if (kind.laid_first)
         add(facts, "laid_first({})", k);
     if (model::carries_matter(kind))

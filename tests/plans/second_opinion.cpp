@@ -269,6 +269,15 @@ bool Asking::is_in_a_joint(ItemId bond) const {
     });
 }
 
+// The ring of a door that no screw shuts.
+bool Asking::lies_in_its_groove(ItemId bond) const {
+    if (model_.item(bond).role != Role::bond || !model_.kind_of(bond).lies_loose)
+        return false;
+    const auto pressed_by = bench::pressing(formula_.bench, bond);
+    return std::none_of(pressed_by.begin(), pressed_by.end(),
+                        [&](ItemId id) { return model_.item(id).role == Role::fastener; });
+}
+
 // No tie binds what moves to anything else; nothing blocks a part on its way out.
 std::string Asking::loose(const Subject& it) {
     if (it.item.role != Role::part || it.deed.set != 0)
@@ -281,7 +290,8 @@ std::string Asking::loose(const Subject& it) {
     for (std::uint32_t t = 0; t < model_.items.size(); ++t) {
         const Item& tie = model_.items[t];
         if (!model::is_tie(tie.role) || !formula_.bench.exists(ItemId{t}) ||
-            (!it.goes_out && (tie.role == Role::connector || is_in_a_joint(ItemId{t}))))
+            (!it.goes_out && (tie.role == Role::connector || is_in_a_joint(ItemId{t}) ||
+                              lies_in_its_groove(ItemId{t}))))
             continue;
         std::vector<std::string> holds_moved;
         std::vector<std::string> holds_rest;

@@ -103,7 +103,8 @@ void find_other_size(const Walk& walk, std::vector<Diagnostic>& findings) {
         finding.label = "another size";
         finding.why = item.role == model::Role::fastener
                           ? "a longer one presses on what lies below it, a shorter one strips"
-                          : "in another groove it leaks";
+                      : item.role == model::Role::bond ? "in another groove it leaks"
+                                                       : "it does not fit";
         finding.related.push_back({item.span, "declared here"});
         finding.help = "look the size up again; where the maker names another, mend the device";
         findings.push_back(std::move(finding));

@@ -383,3 +383,70 @@ step grease "Grease the hinge"
 
 put-back
   derived
+
+--- rain-camera
+device rain-camera "Rain camera"
+  sealed     IP68 by door-ring
+
+part body "body"
+part door "battery door" kind hinged-cover
+  covers     pack
+part pack "battery pack" kind battery-pack 1250 mAh 3.7 V
+bond door-ring "door ring" kind o-ring 30 x 1
+  joins      door to body
+
+--- ring-left-in-its-groove
+use "rain-camera.mmk"
+guide ring-left-in-its-groove "Renew the battery pack"
+  goal       replace pack with pack-new
+  for        novice
+  spare      pack-new "battery pack", 1 for pack
+
+take-apart
+
+step open "Open the door"
+  open       door
+  slide-out  pack
+
+work
+
+step renew "Take the new pack"
+  replace    pack with pack-new
+  dispose    pack as battery-waste
+
+put-back
+  derived
+
+test starts "It starts"
+  proves     pack
+
+--- lid-camera
+device lid-camera "Camera with a lid"
+
+part body "body"
+part lid "lid" kind hinged-cover
+  covers     board
+part board "board"
+bond lid-ring "lid ring" kind o-ring 40 x 1
+  joins      lid to body
+fastener lid-screws "lid screw" 4 x screw M2 x 6, hexalobular 6, pan
+  holds      lid to body
+  torque     0.20 N.m
+
+--- screwed-on-ring-forgotten
+use "lid-camera.mmk"
+guide screwed-on-ring-forgotten "Look at the board"
+  goal       open lid
+  for        competent
+  tool       driver-6 "hexalobular driver 6"
+  tool       torque-driver "torque driver 0.1 to 0.5 N·m with hexalobular 6 bit"
+
+take-apart
+
+step open "Open the lid"
+  undo       lid-screws with driver-6
+  # error 3-6 [still-held] would tear what holds it
+  open       lid
+
+put-back
+  derived

@@ -88,6 +88,15 @@ kind moving-mechanism "moving mechanism" is energy
   moves
   hazard     moving-parts until still on reach
 
+# It stands, and a turn of the shaft or a pull at the rope may start it.
+kind petrol-engine "petrol engine" is energy
+  states     ready, disabled
+  disable    ready -> disabled by hand from outside takes 20 s
+  enable     disabled -> ready by hand from outside takes 20 s
+  live in    ready
+  moves
+  hazard     engine-start until disabled on reach
+
 kind flywheel "flywheel" is energy
   states     turning, still, blocked
   spin-down  turning -> still from outside waits 300 s

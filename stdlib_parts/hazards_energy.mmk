@@ -165,6 +165,12 @@ hazard unexpected-start "Unexpected start"
   order      shut-down, lock-off, prove
   danger: A machine that starts by itself kills. Lock it off. Press start to prove it dead.
 
+hazard engine-start "Engine that can start"
+  sign       automatic-start
+  order      disable
+  danger: An engine that fires while hands are in it maims. Pull the cap off the sparking plug and
+    tie it back.
+
 hazard igniter "Pyrotechnic igniter"
   sign       explosive
   wear       eye-protection, ear-protection

@@ -67,8 +67,13 @@ Diagnostic out_of_reach_here(const Walk& walk, const Trouble& trouble,
     Diagnostic finding = refused(
         walk, trouble, fmt::format("{} out of reach", item_is(walk, act_of(walk, trouble).item)));
     finding.label = "cannot be got at here";
-    finding.why = fmt::format("{} {} in the way", names(walk, reason.by),
-                              several(walk, reason.by) ? "are" : "is");
+    // What is laid between parts, or clamped, is not hidden by what presses it.
+    const model::Item& item = walk.model.item(act_of(walk, trouble).item);
+    const bool pressed = reason.because.known() && reason.because == item.declaration;
+    const bool more = several(walk, reason.by);
+    finding.why = fmt::format("{} {}", names(walk, reason.by),
+                              pressed ? (more ? "press on it" : "presses on it")
+                                      : (more ? "are in the way" : "is in the way"));
     if (reason.terminal.known())
         finding.why += fmt::format("; this is done where what it feeds lies open, as {}",
                                    names(walk, {reason.terminal}));
@@ -77,7 +82,8 @@ Diagnostic out_of_reach_here(const Walk& walk, const Trouble& trouble,
     if (const auto early = too_early(walk, trouble))
         move_down(walk, *early, "put back already here", finding);
     if (reason.because.known())
-        finding.related.push_back({reason.because, "says what is in the way"});
+        finding.related.push_back(
+            {reason.because, pressed ? "lies under it" : "says what is in the way"});
     return finding;
 }
 

@@ -85,7 +85,7 @@ kind toothed-belt "toothed belt" is part
   fit        out -> in by hand takes 30 s
   moves
   passes on
-  notice: A belt one tooth out ruins an engine. Turn the crank twice by hand before it runs.
+  notice: Where it keeps time, one tooth out ruins the machine. Turn it twice by hand before it runs.
   note: It goes back with its arrow in the same direction.
 
 kind belt-tensioner "belt tensioner" is part

@@ -4,6 +4,7 @@
 #include "bench/recharge.hpp"
 #include "check/done_again.hpp"
 #include "check/events.hpp"
+#include "check/joined_troubles.hpp"
 #include "check/left_off.hpp"
 #include "check/to_safety.hpp"
 #include "check/trials.hpp"
@@ -490,6 +491,7 @@ Walk walk(const SourceMap& sources, const model::Model& model, const model::Proc
     list_events(record);
     Runner(record).run();
     find_left_off(record);
+    join_troubles(record);
     return record;
 }
 

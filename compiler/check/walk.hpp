@@ -47,7 +47,7 @@ struct Trouble {
     std::vector<bench::Act> missing; // what would have made it possible; done by the walk
     std::vector<Span> done_later;    // lines that do it after all, too late
     std::size_t mend_at = 0;         // the event before which the missing acts belong
-    bool is_echo = false; // in a derived way back: of two lines that stand the wrong way round
+    bool is_echo = false; // told with another: check/joined_troubles.hpp, or two lines swapped
     // Of what the guide itself never moves: where the walk, at its end, brings it back.
     std::vector<LeftOff> way_back = {};
 };

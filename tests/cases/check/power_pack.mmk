@@ -63,6 +63,40 @@ step guard "Guard on"
 test splits "It splits a log"
   proves     splitting, wedge
 
+--- lock-forgotten
+use "wedge-splitter.mmk"
+guide lock-forgotten "Renew the wedge"
+  goal       replace wedge with wedge-new
+  for        trained
+  spare      wedge-new "wedge", 1 for wedge
+  tool       lock "padlock"
+  tool       s10 "spanner 10"
+
+take-apart
+
+step off "Guard and wedge off"
+  lower      ram
+  shut-down  supply
+  # error 3-6 [hazard-not-cleared] works on what it feeds
+  undo       screws with s10
+  remove     guard, wedge
+
+work
+
+step renew "New wedge"
+  replace    wedge with wedge-new
+
+put-back
+
+step back "Wedge in, guard on, power on"
+  fit        wedge, guard
+  fasten     screws
+  start-up   supply
+  raise      ram
+
+test splits "It splits a log"
+  proves     splitting, wedge
+
 --- oil-unit
 device oil-unit "Oil unit"
 

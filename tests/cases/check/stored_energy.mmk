@@ -361,7 +361,6 @@ take-apart
 
 step off "Take the hose off"
   # error 3-6 [hazard-not-cleared] works on what it feeds
-  # error 3-6 [still-live] under power here
   # error 3-6 [untested] disturbed here
   undo       joint
 

@@ -122,17 +122,13 @@ std::vector<Obligation> obligations(const Walk& walk) {
 // Where the test says how something stands that is not on the path itself, the author has decided.
 bool all_back_at(const Walk& walk, std::size_t at, const Obligation& obligation,
                  const model::Step& test) {
-    std::vector<ItemId> must_be_back = obligation.must_be_back;
-    if (obligation.item.known()) {
-        const auto plugs = bench::plugs_asked(walk.bench, test, obligation.item);
-        must_be_back.insert(must_be_back.end(), plugs.begin(), plugs.end());
-    }
-    std::erase_if(must_be_back, [&](ItemId item) {
+    std::vector<ItemId> wanted = must_be_back(walk, obligation, test);
+    std::erase_if(wanted, [&](ItemId item) {
         return !test.when.empty() && item != obligation.item && bench::says_where(test, item) &&
                !(obligation.function.known() &&
                  among(walk.model.functions[obligation.function.value].through, item));
     });
-    return bench::all_back(walk.bench, walk.state_at(at), must_be_back);
+    return bench::all_back(walk.bench, walk.state_at(at), wanted);
 }
 
 // What the test proves of what the guide renews: all of it, when it names nothing.
@@ -344,6 +340,16 @@ std::optional<std::size_t> better_point(const Walk& walk, std::size_t test,
             return at;
     }
     return std::nullopt;
+}
+
+std::vector<ItemId> must_be_back(const Walk& walk, const Obligation& obligation,
+                                 const model::Step& test) {
+    std::vector<ItemId> items = obligation.must_be_back;
+    if (obligation.item.known()) {
+        const auto plugs = bench::plugs_asked(walk.bench, test, obligation.item);
+        items.insert(items.end(), plugs.begin(), plugs.end());
+    }
+    return items;
 }
 
 std::string name_of(const Walk& walk, const Obligation& obligation) {

@@ -45,6 +45,10 @@ std::optional<std::size_t> place_for(const Walk& walk, const std::vector<Obligat
 bool could_be_done(const Walk& walk, std::size_t test, const Obligation& obligation,
                    std::size_t at);
 
+// What has to be back for the test to prove it: of a part the plugs, too.
+std::vector<model::ItemId> must_be_back(const Walk& walk, const Obligation& obligation,
+                                        const model::Step& test);
+
 std::string name_of(const Walk& walk, const Obligation& obligation);
 
 // The parts that the guide renews: what a test proves that names nothing.

@@ -40,12 +40,7 @@ Diagnostic too_early(const Walk& walk, const Proven& proven) {
                                                 name_of(walk, proven.obligation)));
     finding.label = "proves nothing here";
     std::vector<std::string> missing;
-    auto must_be_back = proven.obligation.must_be_back;
-    if (proven.obligation.item.known()) {
-        const auto plugs = bench::plugs_asked(walk.bench, test, proven.obligation.item);
-        must_be_back.insert(must_be_back.end(), plugs.begin(), plugs.end());
-    }
-    for (const model::ItemId item : must_be_back) {
+    for (const model::ItemId item : must_be_back(walk, proven.obligation, test)) {
         if (!bench::is_back(walk.bench, walk.state_at(*proven.early), item))
             missing.push_back(model::with_kind(walk.model, item));
     }

@@ -266,7 +266,7 @@ RepairIndex repair_index(const IndexFacts& facts) {
 
 std::optional<IndexPart> index_part(const model::Item& item) {
     const auto& words = model::index_part_words();
-    const auto found = std::find(words.begin(), words.end(), *item.counts_as);
+    const auto found = std::find(words.begin(), words.end(), *item.rare->counts_as);
     if (found == words.end())
         return std::nullopt;
     return static_cast<IndexPart>(found - words.begin());
@@ -284,8 +284,9 @@ std::optional<IndexFacts> declared_facts(const model::Model& model) {
     facts.folding = is_a("folding");
     facts.update_years = product.update_years;
     facts.information = product.information;
-    facts.parts_declared = std::any_of(model.items.begin(), model.items.end(),
-                                       [](const auto& item) { return !item.counts_as->empty(); });
+    facts.parts_declared =
+        std::any_of(model.items.begin(), model.items.end(),
+                    [](const auto& item) { return !item.rare->counts_as->empty(); });
     if (!product.spares.empty()) {
         facts.spares.emplace();
         for (const std::string& word : product.spares) {

@@ -151,7 +151,7 @@ std::optional<ToolSource> source_of(const Model& model, const std::string& tool)
 Fastening fastening_of(const Item& tie, ItemId part) {
     if (!tie.one_use)
         return Fastening::reusable;
-    const auto& with = tie.comes_with;
+    const auto& with = tie.rare->comes_with;
     return std::find(with.begin(), with.end(), part) != with.end() ? Fastening::resupplied
                                                                    : Fastening::removable;
 }
@@ -161,7 +161,7 @@ guide::PartAppraisal part_row(const Model& model, const PartWay& way, const Fewe
     guide::PartAppraisal row;
     row.name = item.name;
     row.title = model::for_reader(model, way.part, false);
-    row.counts_as = *item.counts_as;
+    row.counts_as = *item.rare->counts_as;
     row.way = way.found;
     row.why_not = way.why_not;
     row.fewest_steps = counted.proved;
@@ -197,7 +197,7 @@ PartFacts part_facts(const Model& model, const PartWay& way, const FewestSteps& 
     facts.reached = way.found != WayFound::none;
     facts.known = way.found != WayFound::unknown;
     facts.steps = static_cast<unsigned>(counted.steps.size());
-    facts.authorised_remotely = model.item(way.part).authorised_remotely;
+    facts.authorised_remotely = model.item(way.part).rare->authorised_remotely;
     for (const OrderedAct& act : way.acts) {
         const Item& item = model.item(act.act.item);
         if (!model::is_tie(item.role) || !parts(model, act))

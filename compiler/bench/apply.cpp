@@ -50,7 +50,7 @@ std::vector<ItemId> still_pressing(const Attempt& at) {
 // terminals lies open; told by the one that least stands before.
 std::optional<Refusal> no_terminal_open(const Attempt& at) {
     OutOfReach nearest;
-    for (const ItemId terminal : at.item.terminals) {
+    for (const ItemId terminal : at.item.feeding->terminals) {
         if (!at.bench.exists(terminal))
             continue;
         OutOfReach reason;
@@ -71,7 +71,7 @@ std::optional<Refusal> no_terminal_open(const Attempt& at) {
 std::optional<Refusal> out_of_reach(const Attempt& at) {
     if (!model::asks_reach(at.kind, at.verb))
         return std::nullopt;
-    if (!at.item.terminals.empty())
+    if (!at.item.feeding->terminals.empty())
         return no_terminal_open(at);
     if (auto fasteners = still_pressing(at); !fasteners.empty())
         return OutOfReach{std::move(fasteners), at.item.declaration};

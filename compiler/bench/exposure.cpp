@@ -122,7 +122,7 @@ ItemId laid_open(const Bench& bench, const State& start, const State& before, co
     };
     if (item.feeds.empty())
         return lies_open(id) ? id : ItemId{};
-    for (const auto* list : {&item.feeds, &item.bare_ends}) {
+    for (const auto* list : {&item.feeds, &item.feeding->bare_ends}) {
         const auto found = std::find_if(list->begin(), list->end(), lies_open);
         if (found != list->end())
             return *found;

@@ -64,7 +64,7 @@ std::vector<ItemId> laid_bare_depends_on(const Bench& bench, ItemId danger) {
     add_covers_of(danger);
     for (const ItemId fed : bench.model->item(danger).feeds)
         add_covers_of(fed);
-    for (const ItemId end : bench.model->item(danger).bare_ends)
+    for (const ItemId end : bench.model->item(danger).feeding->bare_ends)
         add_covers_of(end);
     return items;
 }

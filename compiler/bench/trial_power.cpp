@@ -100,7 +100,7 @@ bool feeds_another(const Bench& bench, ItemId part, const std::vector<ItemId>& i
 // Does the source only charge what the items work from: a charger, which may be away?
 bool only_charges(const Bench& bench, ItemId source, const std::vector<ItemId>& items) {
     const model::Item& charger = bench.model->item(source);
-    const std::size_t fed = charger.feeds.size() - charger.drives.size();
+    const std::size_t fed = charger.feeds.size() - charger.feeding->drives.size();
     return fed > 0 && std::all_of(charger.feeds.begin(),
                                   charger.feeds.begin() + static_cast<std::ptrdiff_t>(fed),
                                   [&](ItemId part) { return feeds_another(bench, part, items); });

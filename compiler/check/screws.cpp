@@ -22,7 +22,7 @@ Sort sort_of(const model::Item& item) {
     return {item.kind,
             item.bolt->thread,
             item.bolt->length_mm,
-            item.depth ? item.depth->base : -1,
+            item.rare->depth ? item.rare->depth->base : -1,
             item.told_by->empty(),
             std::move(spec)};
 }

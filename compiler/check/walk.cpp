@@ -163,7 +163,7 @@ private:
                           std::vector<Act>& missing) {
         const auto& hazards = walk_.model.kind_of(live.source).hazards;
         const auto& source = walk_.model.item(live.source);
-        if (hazards.empty() || !among(source.drives, live.fed))
+        if (hazards.empty() || !among(source.feeding->drives, live.fed))
             return;
         auto all = acts_to_safety(walk_, state_, event, {live.source, 0, live.fed, {}});
         State then = state_;
@@ -389,7 +389,7 @@ private:
 
     // A limit is measured under its own condition, or else while the item is off its place.
     void make_measurable(std::size_t event, model::ItemId item, const Action& action) {
-        for (const model::WearLimit& limit : walk_.model.item(item).limits) {
+        for (const model::WearLimit& limit : walk_.model.item(item).rare->limits) {
             if (!action.aspect->empty() && limit.name != *action.aspect)
                 continue;
             for (const auto& condition : limit.when)

@@ -78,7 +78,7 @@ std::vector<DueLimit> unmeasured(const Walk& walk) {
         const model::ItemId item{i};
         if (!walk.bench.exists(item))
             continue;
-        for (const model::WearLimit& limit : walk.model.items[i].limits) {
+        for (const model::WearLimit& limit : walk.model.items[i].rare->limits) {
             const bool renewed =
                 bench::any_flag(walk.model, walk.end, item, bench::renewed) || is_goal(walk, item);
             const bool set_anew = renewed && is_setting(limit);

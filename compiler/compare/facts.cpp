@@ -79,9 +79,10 @@ private:
         add("amount", sized(item_.amount), item_.amount ? model::for_reader(*item_.amount) : "",
             true);
         add("told by", flowing(*item_.told_by), true);
-        add("what goes back as it was", fmt::format("{}", fmt::join(item_.keep, ", ")), true);
+        add("what goes back as it was", fmt::format("{}", fmt::join(item_.rare->keep, ", ")), true);
         add("use", item_.one_use ? "one use" : "used again", true, true);
-        add("what to look at before it is used again", flowing(*item_.used_again_if), true, true);
+        add("what to look at before it is used again", flowing(*item_.rare->used_again_if), true,
+            true);
         add("parting under power", item_.safe_when_live ? "safe when live" : "not when live", false,
             true);
         add("what it lets out", item_.lets_nothing_out ? "nothing" : "what its parts hold", false,
@@ -101,7 +102,8 @@ private:
         std::string torque_key;
         std::string order;
         if (const auto& tightening = item_.tightening) {
-            const auto& asked = tightening->preload ? tightening->preload : tightening->torque;
+            const std::optional<model::Quantity> preload = tightening->preload;
+            const auto& asked = preload ? preload : tightening->torque;
             torque = asked ? model::for_reader(*asked) : "";
             torque_key = sized(asked);
             order = tightening->pattern +
@@ -109,10 +111,10 @@ private:
         }
         add("torque", torque_key, torque, false, true);
         add("order of tightening", order, false, true);
-        add("depth", sized(item_.depth), item_.depth ? model::for_reader(*item_.depth) : "", false,
-            true);
+        add("depth", sized(item_.rare->depth),
+            item_.rare->depth ? model::for_reader(*item_.rare->depth) : "", false, true);
         std::vector<std::pair<std::string, std::string>> limits;
-        for (const model::WearLimit& limit : item_.limits) {
+        for (const model::WearLimit& limit : item_.rare->limits) {
             std::string key = limit.name + sized(limit.limit.least) + ".." +
                               sized(limit.limit.most) + (limit.limit.strict ? " strict" : "");
             for (const model::Condition& when : limit.when) {
@@ -129,9 +131,9 @@ private:
         }
         add("limits", key, model::list(words), true, true);
         std::string at;
-        if (item_.positions) {
-            at = item_.positions->face;
-            for (const model::Point& point : item_.positions->points) {
+        if (item_.rare->positions) {
+            at = item_.rare->positions->face;
+            for (const model::Point& point : item_.rare->positions->points) {
                 at += fmt::format(" {},{}", point.x, point.y);
             }
         }

@@ -134,7 +134,7 @@ private:
 
     [[nodiscard]] bool measurable(const Deed& deed) const {
         const ItemId item = deed.target->ref.item;
-        for (const model::WearLimit& limit : model_.item(item).limits) {
+        for (const model::WearLimit& limit : model_.item(item).rare->limits) {
             if (limit.name == *deed.action->aspect && !limit.when.empty()) {
                 return std::all_of(limit.when.begin(), limit.when.end(),
                                    [&](const model::Condition& condition) {

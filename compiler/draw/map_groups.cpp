@@ -68,7 +68,7 @@ MapGroup group_of(const Model& model, const Undone& undone) {
     const Item& item = model.item(undone.item);
     MapGroup group = draw::group_of(model, undone.item);
     unsigned member = 0;
-    for (const Point& at : item.positions->points) {
+    for (const Point& at : item.rare->positions->points) {
         ++member;
         const bool is_undone =
             undone.members.empty() ||
@@ -171,8 +171,8 @@ std::vector<FaceMap> face_maps(const Model& model, const Procedure& procedure, c
         FaceMap map{&face, {}};
         for (const Undone& one : undone) {
             const Item& item = model.item(one.item);
-            if (item.positions && item.positions->face == face.name &&
-                !item.positions->points.empty()) {
+            if (item.rare->positions && item.rare->positions->face == face.name &&
+                !item.rare->positions->points.empty()) {
                 map.groups.push_back(group_of(model, one));
                 map.groups.back().number = numbers.at(one.item);
             }

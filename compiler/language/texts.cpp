@@ -141,14 +141,14 @@ void gather_item(Gathering& to, const Model& model, ItemId id) {
             item.span});
     to.add(
         {key.context + " told by", *item.told_by, "", "by what it is told from others", item.span});
-    if (!item.used_again_if->empty()) {
-        to.add({"used-again", *item.used_again_if, "",
+    if (!item.rare->used_again_if->empty()) {
+        to.add({"used-again", *item.rare->used_again_if, "",
                 "on what condition it is used again: “only if ...”", item.span});
     }
-    for (const std::string& aspect : item.keep) {
+    for (const std::string& aspect : item.rare->keep) {
         to.add({"word " + aspect, aspect, "", "what is kept as it was, and marked", item.span});
     }
-    for (const model::WearLimit& limit : item.limits) {
+    for (const model::WearLimit& limit : item.rare->limits) {
         to.add({"word " + limit.name, spaced(limit.name), "", "what is measured", limit.span});
     }
     if (item.role == model::Role::fastener) {

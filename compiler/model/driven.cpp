@@ -37,7 +37,7 @@ std::vector<ItemId> driven_on(const Model& model, const Function& function) {
 
 // Of what it feeds, all but what it drives.
 std::vector<ItemId> fed_undriven(const Item& source) {
-    return {source.feeds.begin(), source.feeds.end() - std::ssize(source.drives)};
+    return {source.feeds.begin(), source.feeds.end() - std::ssize(source.feeding->drives)};
 }
 
 // What lies on the path of a function, and what carries something of it that the source feeds: the
@@ -81,7 +81,7 @@ std::vector<ItemId> coupling_of(const Model& model, ItemId part, const Sides& si
 
 // Another function drives it too: it lies behind what is the coupling of both alone.
 void also_coupled_by(Item& source, ItemId moved, const std::vector<ItemId>& couplings) {
-    for (FedThrough& fed : source.feeds_through.edit()) {
+    for (FedThrough& fed : source.feeding.edit().feeds_through.edit()) {
         if (fed.part != moved)
             continue;
         std::erase_if(fed.connectors,
@@ -95,7 +95,7 @@ bool feed_more(Model& model, ItemId source, const Function& function,
     bool more = false;
     const Sides sides = sides_of(model, model.item(source), function.through);
     for (const ItemId moved : driven) {
-        const bool driven_too = among(model.item(source).drives, moved);
+        const bool driven_too = among(model.item(source).feeding->drives, moved);
         if (moved == source || (among(model.item(source).feeds, moved) && !driven_too))
             continue;
         const auto couplings = coupling_of(model, moved, sides);
@@ -105,9 +105,9 @@ bool feed_more(Model& model, ItemId source, const Function& function,
             continue;
         }
         edited.feeds.push_back(moved);
-        edited.drives.push_back(moved);
+        edited.feeding.edit().drives.push_back(moved);
         if (!couplings.empty())
-            edited.feeds_through.push_back({moved, couplings});
+            edited.feeding.edit().feeds_through.push_back({moved, couplings});
         more = true;
     }
     return more;
@@ -151,7 +151,7 @@ std::vector<ItemId> driven_held_by(const Model& model, const Item& tie) {
         if (is_driven(model, model.item(part)))
             driven.push_back(part);
         // A guard that nothing holds is none.
-        const auto& guarded = model.item(part).guards;
+        const auto& guarded = model.item(part).rare->guards;
         driven.insert(driven.end(), guarded.begin(), guarded.end());
     }
     return driven;
@@ -164,7 +164,7 @@ void settle_guards(Model& model) {
         if (model.items[i].role != Role::part)
             continue;
         for (const ItemId guard : guards_of(model, model.items[i]))
-            model.items.edit(guard.value).guards.edit().push_back(ItemId{i});
+            model.items.edit(guard.value).rare.edit().guards.edit().push_back(ItemId{i});
     }
 }
 

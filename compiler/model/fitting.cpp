@@ -298,7 +298,7 @@ Action written_action(const Model& model, const std::vector<Resource>& list, Ite
     }
     if (tightens && item.tightening)
         action.tightening = *item.tightening;
-    action.as_marked = !item.keep.empty() && comes_to_its_place(kind, verb);
+    action.as_marked = !item.rare->keep.empty() && comes_to_its_place(kind, verb);
     action.targets.push_back({std::move(ref), verb_index});
     return action;
 }

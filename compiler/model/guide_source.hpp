@@ -96,7 +96,7 @@ struct Step {
     std::string name;
     std::string title;
     SharedList<Action> actions;
-    std::vector<Prose> prose;
+    SeldomList<Prose> prose;
     SeldomList<Photo> photos;
     SeldomList<Condition> when;    // a test's
     SeldomList<Proof> proves;      // a test's; empty: what the guide renews

@@ -4,6 +4,7 @@
 #include "model/kind.hpp"
 #include "model/product.hpp"
 #include "model/seldom.hpp"
+#include "model/shared_list.hpp"
 
 #include <memory>
 #include <string>
@@ -56,8 +57,8 @@ inline bool counts_for(const Kind& kind, const Need& need, const Verb& verb, Sta
 
 struct Tightening {
     std::optional<Quantity> torque;
-    std::optional<Quantity> preload; // the force asked for, from which the torque was worked out
-    std::string pattern;             // star, spiral, ...; empty: any order
+    Seldom<Quantity> preload; // the force asked for, from which the torque was worked out
+    std::string pattern;      // star, spiral, ...; empty: any order
     int passes = 1;
     Span span;
 };
@@ -108,12 +109,42 @@ struct Bolt {
     double length_mm = 0; // after the thread's `x`; 0: none
     std::string grade;
     std::string friction;
+    auto operator<=>(const Bolt&) const = default;
 };
 
 // What must all bind for the part to be fed, beside the source's own `through`.
 struct FedThrough {
     ItemId part;
     std::vector<ItemId> connectors;
+};
+
+// What a part says of what flows, beside what it feeds and through which connectors.
+struct Feeding {
+    SeldomList<ItemId> feeds_beyond; // of what it feeds, what parts pass on to (passing_on.hpp)
+    SeldomList<FedThrough>
+        feeds_through;            // of what it feeds, what lies behind connectors of its own
+    SeldomList<ItemId> drives;    // of what it feeds, what moves with what is fed (driven.hpp)
+    SeldomList<ItemId> passes_to; // a part's that is no source: what its line `feeds` names
+    SeldomList<FedThrough> lines_through; // connectors on some of its lines, by part
+    // Of energy that no part carries, beside what it feeds: the bare ends on that.
+    SeldomList<ItemId> bare_ends;
+    // Where hands are laid on such energy, unless from outside or where it says itself what it is
+    // behind: one of these has to lie open (model/sources.hpp).
+    SeldomList<ItemId> terminals;
+};
+
+// What few items say.
+struct RareDetails {
+    SeldomList<ItemId> guards; // of a part whose kind guards: what it covers
+    Seldom<Positions> positions;
+    SeldomList<std::string> keep; // order, face, ...: goes back as it was
+    SeldomList<WearLimit> limits;
+    Seldom<std::string> used_again_if; // what to look at before it goes back
+    Seldom<Quantity> depth;            // how deep a fastener may reach into its hole
+    Seldom<Quantity> price;            // of a new one
+    Seldom<std::string> counts_as;     // which of an index's parts it is
+    SeldomList<ItemId> comes_with;     // new ones come with these spare parts at no cost
+    bool authorised_remotely = false;  // a new one works only after its maker has let it
 };
 
 struct Item {
@@ -132,47 +163,29 @@ struct Item {
     Seldom<Quantity> amount;        // a fluid's
     std::vector<ReachClause> reach; // all must be met
     SeldomList<ItemId> blocked_by;
-    SeldomList<ItemId> guards;   // of a part whose kind guards: what it covers
     std::vector<ItemId> touches; // a tie's parts, those that it is tied `to` last
     std::vector<ItemId> ties;    // the ties that touch this part
     // A source's: what a line names, then what it feeds beyond, then what it drives.
     SeldomList<ItemId> feeds;
-    SeldomList<ItemId> feeds_beyond;      // of these, what parts pass on to (model/passing_on.hpp)
-    SeldomList<FedThrough> feeds_through; // of these, what lies behind connectors of its own
-    SeldomList<ItemId> drives;    // of these, what moves with what is fed (model/driven.hpp)
-    SeldomList<ItemId> passes_to; // a part's that is no source: what its line `feeds` names
-    SeldomList<ItemId> through;   // connectors, on all of its lines
-    SeldomList<FedThrough> lines_through; // connectors on some of its lines, by part
-    // Of energy that no part carries, beside what it feeds: the bare ends on that.
-    SeldomList<ItemId> bare_ends;
-    // Where hands are laid on such energy, unless from outside or where it says itself what it is
-    // behind: one of these has to lie open (model/sources.hpp).
-    SeldomList<ItemId> terminals;
+    SeldomList<ItemId> through; // connectors, on all of its lines
+    Seldom<Feeding> feeding;
     // The other way round, for what asks after one item; in order of declaration. Where a device is
     // tried out in another shape these may name more than `feeds` and `through` do, never less.
-    std::vector<ItemId> fed_by;      // what feeds this part
+    SeldomList<ItemId> fed_by;       // what feeds this part
     SeldomList<ItemId> carries_from; // what feeds through this connector
     SeldomList<Need> needs;
     Seldom<Tightening> tightening;
-    Seldom<Positions> positions;
-    SeldomList<std::string> keep; // order, face, ...: goes back as it was
-    SeldomList<WearLimit> limits;
+    Seldom<RareDetails> rare;
     ItemId renewed_as;
     bool one_use = false;
-    Seldom<std::string> used_again_if; // what to look at before it goes back
     bool safe_when_live = false;
     bool lets_nothing_out = false; // no fluid and no pressure stands behind it
     Seldom<std::string> told_by;
     SeldomList<Prose> messages;
-    Seldom<Bolt> bolt;
-    Seldom<Quantity> depth;             // how deep it may reach into its hole
-    ItemId above;                       // what it would meet below
-    Span span;                          // its name
-    Span declaration;                   // its head line
-    Seldom<Quantity> price = {};        // of a new one
-    Seldom<std::string> counts_as = {}; // which of an index's parts it is
-    SeldomList<ItemId> comes_with = {}; // new ones come with these spare parts at no cost
-    bool authorised_remotely = false;   // a new one works only after its maker has let it
+    Shared<Bolt> bolt;
+    ItemId above;     // what a fastener would meet below its hole
+    Span span;        // its name
+    Span declaration; // its head line
 };
 
 // A line of the device that nobody has looked at yet: inferred, and marked `assumed`.

@@ -51,10 +51,10 @@ bool are_neighbours(const Model& model, const Thread& one, const Thread& other) 
 }
 
 double passes_depth_by(const Item& screw, const Item& hole) {
-    if (!hole.depth || screw.bolt->length_mm <= 0)
+    if (!hole.rare->depth || screw.bolt->length_mm <= 0)
         return 0;
     constexpr double mm = 1000;
-    return std::max(0.0, screw.bolt->length_mm - hole.depth->base * mm);
+    return std::max(0.0, screw.bolt->length_mm - hole.rare->depth->base * mm);
 }
 
 bool goes_into(const Item& screw, const Item& hole) {

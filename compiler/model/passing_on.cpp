@@ -28,7 +28,7 @@ void keep_shared(std::vector<ItemId>& connectors, const std::vector<ItemId>& oth
 void add_up_lines(Item& source) {
     std::map<ItemId, std::size_t> known;
     std::vector<FedThrough> lines;
-    for (FedThrough& line : source.feeds_through.edit()) {
+    for (FedThrough& line : source.feeding.edit().feeds_through.edit()) {
         const auto [place, is_new] = known.try_emplace(line.part, lines.size());
         if (is_new) {
             source.feeds.push_back(line.part);
@@ -45,9 +45,11 @@ void add_up_lines(Item& source) {
                       [&](ItemId connector) { return among(source.through, connector); });
     }
     std::erase_if(lines, [](const FedThrough& line) { return line.connectors.empty(); });
-    if (!lines.empty())
-        source.lines_through = lines;
-    source.feeds_through = std::move(lines);
+    source.feeding = {};
+    if (lines.empty())
+        return;
+    source.feeding.edit().lines_through = lines;
+    source.feeding.edit().feeds_through = std::move(lines);
 }
 
 // The parts that may pass on, and which of them a source feeds wherever they are.
@@ -133,7 +135,7 @@ private:
 
 void settle_feeds_lines(Model& model) {
     for (std::uint32_t i = 0; i < model.items.size(); ++i) {
-        if (!model.items[i].feeds_through.empty())
+        if (!model.items[i].feeding->feeds_through.empty())
             add_up_lines(model.items.edit(i));
     }
     // What works in a part that passes it on, a ram in its cylinder, feeds that.
@@ -160,46 +162,47 @@ void settle_passing_on(Model& model) {
             continue;
         const Reached reached(model, id, passing);
         Item& source = model.items.edit(id.value);
-        source.feeds_through.clear();
+        if (!source.feeding->feeds_through.empty())
+            source.feeding.edit().feeds_through.clear();
         const std::size_t named = source.feeds.size();
         for (std::size_t i = 0; i < reached.all().size(); ++i) {
             const FedThrough& fed = reached.all()[i];
             if (i >= named) {
                 source.feeds.push_back(fed.part);
-                source.feeds_beyond.push_back(fed.part);
+                source.feeding.edit().feeds_beyond.push_back(fed.part);
             }
             if (!fed.connectors.empty())
-                source.feeds_through.push_back(fed);
+                source.feeding.edit().feeds_through.push_back(fed);
         }
     }
     for (const ItemId id : model.sources) {
         if (passing.is_fed[id.value]) {
             Item& part = model.items.edit(id.value);
-            std::swap(part.passes_to, part.feeds);
+            std::swap(part.feeding.edit().passes_to, part.feeds);
         }
     }
     settle_sources(model);
 }
 
 std::vector<ItemId> connectors_to(const Item& source, ItemId part) {
-    const auto& ways = source.feeds_through;
+    const auto& ways = source.feeding->feeds_through;
     const auto found =
         std::find_if(ways.begin(), ways.end(), [&](const auto& fed) { return fed.part == part; });
     return found == ways.end() ? std::vector<ItemId>{} : found->connectors;
 }
 
 bool is_on_its_line(const Item& source, ItemId connector, ItemId part) {
-    const auto& lines = source.lines_through;
+    const auto& lines = source.feeding->lines_through;
     return among(connectors_to(source, part), connector) &&
            std::any_of(lines.begin(), lines.end(),
                        [&](const FedThrough& line) { return among(line.connectors, connector); });
 }
 
 std::vector<ItemId> fed_directly(const Item& source) {
-    if (!source.passes_to.empty())
-        return source.passes_to;
-    return {source.feeds.begin(),
-            source.feeds.end() - std::ssize(source.feeds_beyond) - std::ssize(source.drives)};
+    if (!source.feeding->passes_to.empty())
+        return source.feeding->passes_to;
+    return {source.feeds.begin(), source.feeds.end() - std::ssize(source.feeding->feeds_beyond) -
+                                      std::ssize(source.feeding->drives)};
 }
 
 } // namespace matchmark::model

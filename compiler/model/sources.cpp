@@ -60,7 +60,7 @@ bool has_ends_of_its_own(const Model& model, const Item& source, ItemId fed) {
         if (is_named_in(model.item(tie).reach, fed))
             return false;
     }
-    return found && !is_driven(source.drives);
+    return found && !is_driven(source.feeding->drives);
 }
 
 // A driven part counts: its supply is also proved by a try of what it drives.
@@ -78,9 +78,9 @@ std::vector<ItemId> terminals_of(const Model& model, const Item& source) {
     const auto add_all = [&](const std::vector<ItemId>& more) {
         found.insert(found.end(), more.begin(), more.end());
     };
-    add_all(source.bare_ends);
+    add_all(source.feeding->bare_ends);
     add_all(source.through);
-    for (const FedThrough& line : source.lines_through)
+    for (const FedThrough& line : source.feeding->lines_through)
         add_all(line.connectors);
     return found;
 }
@@ -106,23 +106,23 @@ void settle_sources(Model& model) {
             sources.push_back(ItemId{i});
         }
         for (const ItemId fed : item.feeds)
-            add_once(items[fed.value].fed_by, ItemId{i});
+            add_once(items[fed.value].fed_by.edit(), ItemId{i});
         if (item.feeds.empty())
             continue; // what only passes on is cut with what feeds it
         for (const ItemId connector : item.through)
             add_once(items[connector.value].carries_from.edit(), ItemId{i});
-        for (const FedThrough& line : item.lines_through) {
+        for (const FedThrough& line : item.feeding->lines_through) {
             for (const ItemId connector : line.connectors)
                 add_once(items[connector.value].carries_from.edit(), ItemId{i});
         }
     }
     for (const ItemId source : sources) {
         auto ends = bare_ends_of(model, items[source.value]);
-        if (!ends.empty() || !items[source.value].bare_ends.empty())
-            items[source.value].bare_ends = std::move(ends);
+        if (!ends.empty() || !items[source.value].feeding->bare_ends.empty())
+            items[source.value].feeding.edit().bare_ends = std::move(ends);
         auto terminals = terminals_of(model, items[source.value]);
-        if (!terminals.empty() || !items[source.value].terminals.empty())
-            items[source.value].terminals = std::move(terminals);
+        if (!terminals.empty() || !items[source.value].feeding->terminals.empty())
+            items[source.value].feeding.edit().terminals = std::move(terminals);
     }
     model.source_kinds = std::move(of_sources.each_once);
     model.other_kinds = std::move(of_others.each_once);

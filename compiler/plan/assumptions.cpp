@@ -39,11 +39,14 @@ void drop_line(Model& model, const Assumption& assumed) {
     }
     if (!item.feeds.empty()) {
         item.feeds.clear();
-        item.feeds_beyond.clear();
-        item.feeds_through.clear();
-        item.drives.clear();
         item.through.clear();
-        item.lines_through = {};
+        if (item.feeding) {
+            model::Feeding& feeding = item.feeding.edit();
+            feeding.feeds_beyond.clear();
+            feeding.feeds_through.clear();
+            feeding.drives.clear();
+            feeding.lines_through.clear();
+        }
         return;
     }
     for (model::Item& other : model.items.edit())

@@ -28,9 +28,9 @@ namespace {
 
 // ", 58.00 EUR" for all members; empty when the device gives no price.
 std::string price_of_all(const Item& item) {
-    if (!item.price)
+    if (!item.rare->price)
         return {};
-    return fmt::format(", {:.2f} {}", item.price->value * item.count, item.price->unit);
+    return fmt::format(", {:.2f} {}", item.rare->price->value * item.count, item.rare->price->unit);
 }
 
 std::string named(const Model& model, const bench::Act& act) {
@@ -130,7 +130,7 @@ void Writer::write_act(const PlannedAct& planned, std::string& lines) {
     const Item& item = model_.item(planned.act.item);
     const model::Verb& verb = model_.kind(item.kind).verbs[planned.act.verb];
     const bool first = std::find(marked_.begin(), marked_.end(), planned.act.item) == marked_.end();
-    if (!item.keep.empty() && sets_off(model_, planned) && first) {
+    if (!item.rare->keep.empty() && sets_off(model_, planned) && first) {
         lines += fmt::format("  mark {}\n", item.name);
         marked_.push_back(planned.act.item);
     }
@@ -219,7 +219,7 @@ void Writer::write_measurements(std::string& lines) const {
                                                goal_.items.end();
         if (!on_.exists(id) || new_one)
             continue;
-        for (const model::WearLimit& limit : model_.item(id).limits) {
+        for (const model::WearLimit& limit : model_.item(id).rare->limits) {
             const auto can = [&](const bench::State& state) {
                 return limit.when.empty()
                            ? !bench::in_first_state(on_, state, id)

@@ -46,7 +46,7 @@ const Item* priced_item(const Model& model, const Resource& resource) {
                                : std::find(listed.begin(), listed.end(), id) != listed.end();
         if (!meant)
             continue;
-        if (found != nullptr || !model.item(id).price)
+        if (found != nullptr || !model.item(id).rare->price)
             return nullptr; // for several things, or for one whose price nobody knows
         found = &model.item(id);
     }
@@ -85,7 +85,7 @@ QuoteLine line_of(const Model& model, const Resource& resource, const QuoteTerms
     const auto count = item == nullptr ? std::nullopt : how_many(*item, amount);
     if (count) {
         line.from = PriceFrom::device;
-        line.price = with_markup(money(*item->price, *count), terms.markup);
+        line.price = with_markup(money(*item->rare->price, *count), terms.markup);
     }
     return line;
 }

@@ -31,8 +31,8 @@ ItemId source_of(const Model& model, const Action& action) {
         return {};
     const model::Target& target = action.targets.front();
     const model::Item& source = model.item(target.ref.item);
-    const bool at_terminals =
-        !source.terminals.empty() && !model.kind(source.kind).verbs[target.verb].from_outside;
+    const bool at_terminals = !source.feeding->terminals.empty() &&
+                              !model.kind(source.kind).verbs[target.verb].from_outside;
     return at_terminals ? ItemId{} : target.ref.item;
 }
 

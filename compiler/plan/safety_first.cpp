@@ -103,7 +103,8 @@ private:
         const bool opens = std::any_of(hazards.begin(), hazards.end(), [&](const auto& use) {
             return use.on_reach && !model::contains(use.safe, from);
         });
-        const auto& terminals = item.bare_ends.empty() ? item.feeds : item.bare_ends;
+        const auto& terminals =
+            item.feeding->bare_ends.empty() ? item.feeds : item.feeding->bare_ends;
         return bench::is_met_by_what_it_feeds(item) && proves_dead(one) && !opens &&
                std::none_of(terminals.begin(), terminals.end(), [&](model::ItemId terminal) {
                    return bench.exists(terminal) && bench::reachable(bench, state_, terminal);

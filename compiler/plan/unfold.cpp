@@ -129,7 +129,7 @@ void Unfolding::take_opening_step(const Guide& guide, const Step& step, const Re
     }
     for (std::size_t i = first; i < procedure_.steps.size(); ++i) {
         if (i == first) {
-            auto& prose = procedure_.steps[i].prose;
+            auto& prose = procedure_.steps[i].prose.edit();
             prose.insert(prose.begin(), step.prose.begin(), step.prose.end());
         }
         procedure_.steps[i].section = step.section;
@@ -272,7 +272,7 @@ void complete(const Model& model, const Procedure& procedure, const std::vector<
                 whole.passes = action.said().tightening->passes;
             action.edit().tightening = std::move(whole);
         }
-        if (!item.keep.empty() && model::comes_to_its_place(kind, verb))
+        if (!item.rare->keep.empty() && model::comes_to_its_place(kind, verb))
             action.edit().as_marked = true;
         if (!action.said().limit && verb.limit)
             action.edit().limit = verb.limit;

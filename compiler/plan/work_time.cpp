@@ -105,7 +105,7 @@ ActTime WorkTimes::act(model::KindId kind, std::size_t verb, std::size_t members
 }
 
 std::string face_of(const model::Item& item, const Verb& verb) {
-    return item.positions && !verb.from_outside ? item.positions->face : std::string();
+    return item.rare->positions && !verb.from_outside ? item.rare->positions->face : std::string();
 }
 
 void WorkHand::take(const WorkTimes& times, const std::string& tool, const std::string& face,

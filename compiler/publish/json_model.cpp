@@ -116,7 +116,7 @@ Json name_or_null(const Model& model, ItemId item) {
 
 Json json_lines_through(const Model& model, const Item& item) {
     Json lines = Json::array();
-    for (const model::FedThrough& line : item.lines_through)
+    for (const model::FedThrough& line : item.feeding->lines_through)
         lines.push_back({{"part", model.item(line.part).name},
                          {"through", json_names(model, line.connectors)}});
     return lines;
@@ -150,7 +150,7 @@ Json json_item(const Model& model, const Item& item, unsigned variant) {
             {"reach", json_reach(model, item)},
             {"blocked_by", json_names(model, item.blocked_by)},
             {"feeds", json_names(model, model::fed_directly(item))},
-            {"drives", json_names(model, item.drives)},
+            {"drives", json_names(model, item.feeding->drives)},
             {"through", json_names(model, item.through)},
             {"lines_through", json_lines_through(model, item)},
             {"needs", json_item_needs(model, item)},
@@ -158,7 +158,7 @@ Json json_item(const Model& model, const Item& item, unsigned variant) {
             {"safe_when_live", item.safe_when_live},
             {"renewed_as", name_or_null(model, item.renewed_as)},
             {"tightening", json_tightening(item.tightening)},
-            {"keep", item.keep},
+            {"keep", item.rare->keep},
             {"told_by", *item.told_by},
             {"drive", item.bolt->drive},
             {"drive_size", item.bolt->drive_size},

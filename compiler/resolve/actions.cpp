@@ -213,7 +213,7 @@ void read_measured(ActionPlace& place, Reader& reader, Action& action) {
         return;
     const model::Model& model = place.context.model;
     for (std::uint32_t i = 0; i < model.items.size(); ++i) {
-        for (const auto& limit : model.items[i].limits) {
+        for (const auto& limit : model.items[i].rare->limits) {
             if (limit.name != *action.aspect)
                 continue;
             model::ItemRef ref;

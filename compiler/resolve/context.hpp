@@ -91,6 +91,7 @@ struct Context : NameSpaces {
     std::vector<Diagnostic>& findings;
     // By how they are written.
     std::map<std::string_view, std::shared_ptr<const model::SpecWords>> phrases;
+    std::map<model::Bolt, model::Shared<model::Bolt>> bolts;
     std::size_t compared = 0; // names that unknown ones were compared with
     // What is not on a guide's list, by where that guide is declared: the number of its finding.
     std::map<std::tuple<FileId, std::uint32_t, std::string>, std::size_t> unlisted;

@@ -345,6 +345,8 @@ void read_step(Context& context, Guide& guide, Section section, const Declaratio
         }
     }
     check_do_alone(context, step);
+    if (!step.actions.empty())
+        step.actions.edit().shrink_to_fit();
     if (step.is_test)
         step.variants = variants_of_test(context.model, step);
     guide.end = after_line(context, last_line(declaration));

@@ -64,12 +64,11 @@ const model::Drive* drive_named(const Context& context, const std::string& word)
     return titled == drives.end() ? nullptr : &*titled;
 }
 
-void read_drive(const Context& context, Item& item, const model::SpecWords& phrase) {
+void read_drive(const Context& context, model::Bolt& bolt, const model::SpecWords& phrase) {
     for (std::size_t i = 0; i < phrase.words.size(); ++i) {
         const model::Drive* drive = drive_named(context, phrase.words[i]);
         if (drive == nullptr)
             continue;
-        model::Bolt& bolt = item.bolt.edit();
         bolt.drive = drive->name;
         if (i + 1 < phrase.words.size())
             bolt.drive_size = phrase.words[i + 1];
@@ -79,11 +78,10 @@ void read_drive(const Context& context, Item& item, const model::SpecWords& phra
     }
 }
 
-void read_thread(const Context& context, Item& item, const model::SpecWords& phrase) {
+void read_thread(const Context& context, model::Bolt& bolt, const model::SpecWords& phrase) {
     for (std::size_t i = 0; i < phrase.words.size(); ++i) {
         if (!context.threads.find(phrase.words[i]))
             continue;
-        model::Bolt& bolt = item.bolt.edit();
         bolt.thread = phrase.words[i];
         const bool has_length = i + 2 < phrase.words.size() && phrase.words[i + 1] == "x";
         if (has_length)
@@ -96,14 +94,14 @@ void read_thread(const Context& context, Item& item, const model::SpecWords& phr
 }
 
 // "class 8.8" names grade `class-8.8`, and "lightly oiled" friction `lightly-oiled`.
-void read_make(const Context& context, Item& item, const model::SpecWords& phrase) {
+void read_make(const Context& context, model::Bolt& bolt, const model::SpecWords& phrase) {
     std::string name;
     for (const std::string& word : phrase.words)
         name += (name.empty() ? "" : "-") + word;
     if (context.grades.find(name))
-        item.bolt.edit().grade = name;
+        bolt.grade = name;
     if (context.frictions.find(name))
-        item.bolt.edit().friction = name;
+        bolt.friction = name;
 }
 
 // Does one of the words between hyphens stand in both names?
@@ -181,11 +179,12 @@ void read_kind(Context& context, Item& item, Reader& reader) {
     } else {
         item.kind = model::KindId{kind->index};
     }
+    model::Bolt bolt = *item.bolt;
     do {
         ReadPhrase phrase = read_phrase(context, reader);
-        read_drive(context, item, phrase.words);
-        read_thread(context, item, phrase.words);
-        read_make(context, item, phrase.words);
+        read_drive(context, bolt, phrase.words);
+        read_thread(context, bolt, phrase.words);
+        read_make(context, bolt, phrase.words);
         if (phrase.words.text.empty())
             continue;
         const std::string_view written = context.sources.slice(phrase.span);
@@ -196,6 +195,8 @@ void read_kind(Context& context, Item& item, Reader& reader) {
         }
         item.spec.push_back({known->second, phrase.span});
     } while (reader.take_comma());
+    if (bolt != model::Bolt{})
+        item.bolt = context.bolts.try_emplace(bolt, bolt).first->second;
 }
 
 void read_count(Context& context, Item& item, Reader& reader) {
@@ -357,7 +358,7 @@ void resolve_items(Context& context, const std::vector<Declaration>& all) {
         const model::Kind& kind = model.kind(item.kind);
         item.one_use = kind.one_use;
         if (!kind.used_again_if.empty())
-            item.used_again_if = kind.used_again_if;
+            item.rare.edit().used_again_if = kind.used_again_if;
         item.first_slot = model.slot_count;
         item.first_member = model.member_count;
         model.slot_count += item.count * static_cast<std::uint32_t>(kind.set_count());

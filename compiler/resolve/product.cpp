@@ -105,17 +105,17 @@ void read_product_detail(Context& context, model::Product& product, const Line& 
 void read_item_for_sale(Context& context, model::Item& item, const Line& line, Reader& reader) {
     switch (line.keyword) {
     case Keyword::price:
-        item.price = read_quantity(context, reader, model::Measure::money);
+        item.rare.edit().price = read_quantity(context, reader, model::Measure::money);
         break;
     case Keyword::counts_as:
-        item.counts_as = word_among(context, reader.take_name(), "unknown-index-part",
-                                    "part of an index", model::index_part_words());
+        item.rare.edit().counts_as = word_among(context, reader.take_name(), "unknown-index-part",
+                                                "part of an index", model::index_part_words());
         break;
     case Keyword::comes_with:
-        item.comes_with = read_items(context, reader);
+        item.rare.edit().comes_with = read_items(context, reader);
         break;
     case Keyword::authorised_remotely:
-        item.authorised_remotely = true;
+        item.rare.edit().authorised_remotely = true;
         break;
     default:
         break;

@@ -108,7 +108,7 @@ void read_feeds(Context& context, Item& item, Reader& reader) {
     if (reader.take_word("through"))
         through = read_items(context, reader);
     for (const ItemId part : fed)
-        item.feeds_through.push_back({part, through});
+        item.feeding.edit().feeds_through.push_back({part, through});
 }
 
 void read_need(Context& context, Item& item, Reader& reader, Span line) {
@@ -150,7 +150,7 @@ void read_positions(Context& context, Item& item, Reader& reader, Span line) {
         report_unknown(context, "unknown-face", *face, "face", known_names(context, context.faces));
     }
     positions.points = read_points(reader);
-    item.positions = std::move(positions);
+    item.rare.edit().positions = std::move(positions);
 }
 
 void read_limit_detail(Context& context, Item& item, Reader& reader, Span line) {
@@ -164,7 +164,7 @@ void read_limit_detail(Context& context, Item& item, Reader& reader, Span line) 
         limit.limit = *value;
     if (reader.take_word("when"))
         limit.when = read_conditions(context, reader);
-    item.limits.push_back(std::move(limit));
+    item.rare.edit().limits.push_back(std::move(limit));
 }
 
 void read_torque(Context& context, Item& item, Reader& reader, Span line) {
@@ -250,7 +250,7 @@ void read_facts(Context& context, Item& item, const Line& line, Reader& reader) 
         break;
     case Keyword::keep:
         for (const Span word : read_name_list(reader))
-            item.keep.push_back(text_of(context, word));
+            item.rare.edit().keep.push_back(text_of(context, word));
         break;
     case Keyword::limit:
         read_limit_detail(context, item, reader, line.whole);
@@ -260,17 +260,17 @@ void read_facts(Context& context, Item& item, const Line& line, Reader& reader) 
         break;
     case Keyword::used_again:
         item.one_use = false;
-        item.used_again_if = {};
+        item.rare.edit().used_again_if = {};
         break;
     case Keyword::used_again_if:
         item.one_use = false;
-        item.used_again_if = reader.take_text();
+        item.rare.edit().used_again_if = reader.take_text();
         break;
     case Keyword::preload:
         read_preload(context, item, reader, line.whole);
         break;
     case Keyword::depth:
-        item.depth = read_quantity(context, reader, model::Measure::length);
+        item.rare.edit().depth = read_quantity(context, reader, model::Measure::length);
         if (reader.take_word("above")) {
             if (const auto below = read_ref(context, reader))
                 item.above = below->item;

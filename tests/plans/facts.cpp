@@ -211,8 +211,8 @@ void add_item_facts(std::string& facts, const bench::Bench& on, std::uint32_t i,
     listed("blocker", item.blocked_by);
     listed("feeds", item.feeds);
     listed("through", item.through);
-    listed("terminal", item.terminals);
-    for (const model::FedThrough& fed : item.feeds_through) {
+    listed("terminal", item.feeding->terminals);
+    for (const model::FedThrough& fed : item.feeding->feeds_through) {
         for (const ItemId connector : fed.connectors) {
             if (on.exists(connector) && on.exists(fed.part))
                 add(facts, "behind({},{},{})", i, fed.part.value, connector.value);

@@ -64,7 +64,7 @@ Job random_job(Chance& chance) {
         job.facts += fmt::format("act({}).\n", i);
         if (!chance.one_in(3)) {
             const std::size_t face = chance.below(face_count);
-            job.model.items.edit().back().positions =
+            job.model.items.edit().back().rare.edit().positions =
                 model::Positions{fmt::format("side-{}", face), {}, {}};
             job.facts += fmt::format("face({},{}).\n", i, face);
         }

@@ -28,7 +28,7 @@ std::string Asking::in_reach(const Subject& it) {
         return "true";
     std::vector<std::string> all;
     std::vector<std::string> terminals;
-    for (const ItemId terminal : it.item.terminals) {
+    for (const ItemId terminal : it.item.feeding->terminals) {
         if (formula_.bench.exists(terminal))
             terminals.push_back(formula_.reachable(terminal, it.now));
     }

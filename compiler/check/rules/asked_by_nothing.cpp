@@ -16,7 +16,7 @@ using model::ActionSort;
 std::string what_lacks(const Walk& walk, const Action& action) {
     const model::Item& item = walk.model.item(action.targets.front().ref.item);
     const model::Kind& kind = walk.model.kind(item.kind);
-    if (action.sort == ActionSort::mark && item.keep.empty()) {
+    if (action.sort == ActionSort::mark && item.rare->keep.empty()) {
         return fmt::format("add `keep` to `{}`: what of it must be as before", item.name);
     }
     if (action.sort == ActionSort::dispose && kind.waste.empty()) {
@@ -24,8 +24,8 @@ std::string what_lacks(const Walk& walk, const Action& action) {
     }
     if (action.sort != ActionSort::measure)
         return {};
-    const bool known =
-        std::any_of(item.limits.begin(), item.limits.end(), [&](const model::WearLimit& limit) {
+    const bool known = std::any_of(
+        item.rare->limits.begin(), item.rare->limits.end(), [&](const model::WearLimit& limit) {
             return action.aspect->empty() || limit.name == *action.aspect;
         });
     return known ? std::string{}

@@ -44,7 +44,7 @@ Edit with_limit(const Walk& walk, const model::Action& action, const Limit& limi
 void find_lax_wear(const Walk& walk, std::size_t at, const model::Action& action,
                    std::vector<Diagnostic>& findings) {
     const model::Item& item = walk.model.item(action.targets.front().ref.item);
-    for (const model::WearLimit& book : item.limits) {
+    for (const model::WearLimit& book : item.rare->limits) {
         if (book.name != *action.aspect || !laxer(*action.limit, book.limit))
             continue;
         Diagnostic finding =

@@ -14,7 +14,7 @@ bool leaves(const Walk& walk, const Event& event) {
     const model::Item& item = walk.model.item(event.act->item);
     const model::Kind& kind = walk.model.kind(item.kind);
     const model::Verb& verb = kind.verbs[event.act->verb];
-    return !item.keep.empty() && kind.set_of[verb.to] == 0 &&
+    return !item.rare->keep.empty() && kind.set_of[verb.to] == 0 &&
            bench::in_first_state(walk.bench, walk.before(event), event.act->item);
 }
 
@@ -54,8 +54,8 @@ void find_not_marked(const Walk& walk, std::vector<Diagnostic>& findings) {
             walk, found.at,
             fmt::format("{} {} off unmarked", names(walk, found.items), one ? "comes" : "come"));
         finding.label = one ? "comes off here" : "come off here";
-        finding.why =
-            fmt::format("{} {} must be as before", one ? "its" : "their", model::list(first.keep));
+        finding.why = fmt::format("{} {} must be as before", one ? "its" : "their",
+                                  model::list(first.rare->keep));
         std::string line = "mark ";
         for (const auto id : found.items) {
             const model::Item& item = walk.model.item(id);

@@ -22,7 +22,7 @@ void find_still_live(const Walk& walk, std::vector<Diagnostic>& findings) {
             bench::is_taken_back(kind, kind.verbs[act.verb])
                 ? model::with_kind(walk.model, act.item) + " cannot be made safe"
                 : item_is(walk, act.item) + " worked on";
-        const bool driven = among(walk.model.item(reason.source).drives, reason.fed) ||
+        const bool driven = among(walk.model.item(reason.source).feeding->drives, reason.fed) ||
                             walk.model.kind_of(reason.fed).moves;
         Diagnostic finding = refused(
             walk, trouble,

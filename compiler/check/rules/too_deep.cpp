@@ -19,7 +19,7 @@ Diagnostic pierces(const Walk& walk, const model::Item& screw, const model::Item
     Diagnostic finding;
     finding.message = std::move(message);
     finding.label = fmt::format("{} mm long", model::number_text(screw.bolt->length_mm));
-    finding.why = fmt::format("the hole is {} deep, and then comes {}", to_text(*hole.depth),
+    finding.why = fmt::format("the hole is {} deep, and then comes {}", to_text(*hole.rare->depth),
                               below(walk, hole));
     if (hole.above.known())
         finding.related.push_back({walk.model.item(hole.above).span, "this lies below"});

@@ -24,10 +24,11 @@ void compare(const model::Item& item, std::size_t expected, std::size_t found, S
 
 void find_wrong_count(const Walk& walk, std::vector<Diagnostic>& findings) {
     for (const model::Item& item : walk.model.items) {
-        if (!item.positions || item.positions->points.empty()) // on which side, and no more
+        if (!item.rare->positions ||
+            item.rare->positions->points.empty()) // on which side, and no more
             continue;
-        compare(item, item.count, item.positions->points.size(), item.positions->span, "position",
-                findings);
+        compare(item, item.count, item.rare->positions->points.size(), item.rare->positions->span,
+                "position", findings);
     }
     for (const model::Step& step : walk.procedure.steps) {
         for (const model::Photo& photo : step.photos) {

@@ -35,7 +35,7 @@ std::vector<WantedPart> wanted_parts(const bench::Bench& bench,
             continue;
         const bool named = std::find(asked.begin(), asked.end(), id) != asked.end();
         const bool shown = named || (asked.empty() && item.role == model::Role::part);
-        if (shown || !item.counts_as->empty())
+        if (shown || !item.rare->counts_as->empty())
             wanted.push_back({id, shown});
     }
     return wanted;
@@ -50,7 +50,7 @@ std::vector<guide::DesignChange> design_changes(const bench::Bench& bench, const
     const model::Model& model = *bench.model;
     std::vector<model::ItemId> parts;
     for (const WantedPart& part : wanted) {
-        if (!model.item(part.item).counts_as->empty())
+        if (!model.item(part.item).rare->counts_as->empty())
             parts.push_back(part.item);
     }
     if (parts.empty())

@@ -205,7 +205,7 @@ std::vector<model::ItemId> parts_of_note(const bench::Bench& on) {
         if (item.role != model::Role::part || !on.exists(model::ItemId{i}))
             continue;
         all.emplace_back(model::ItemId{i});
-        if (!item.counts_as->empty())
+        if (!item.rare->counts_as->empty())
             counted.emplace_back(model::ItemId{i});
     }
     return counted.empty() ? all : counted;

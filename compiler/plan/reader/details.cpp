@@ -111,9 +111,10 @@ void tell_order(const ReaderWords& in, const Action& action, std::vector<Words>&
         if (tightening.pattern.empty() || item.count < 3 || !target.ref.members.empty() ||
             !model::takes_torque(item.role))
             continue;
-        auto order = model::tightening_order(
-            tightening.pattern,
-            item.positions ? item.positions->points : std::vector<model::Point>{}, item.count);
+        auto order = model::tightening_order(tightening.pattern,
+                                             item.rare->positions ? item.rare->positions->points
+                                                                  : std::vector<model::Point>{},
+                                             item.count);
         // What is drawn up from the middle outwards is let go from the outside in.
         if (!home)
             std::reverse(order.begin(), order.end());
@@ -125,8 +126,9 @@ void tell_order(const ReaderWords& in, const Action& action, std::vector<Words>&
             words = words_of(
                 language::capital(in.language, said(in.language, model, target.ref.item, false)) +
                 language::colon(in.language));
-        append(words, fill(order_sentence(in.language, home, static_cast<bool>(item.positions)),
-                           {{"numbers", value(numbers)}}));
+        append(words,
+               fill(order_sentence(in.language, home, static_cast<bool>(item.rare->positions)),
+                    {{"numbers", value(numbers)}}));
         details.push_back(std::move(words));
         if (home)
             tell_passes(in, tightening, details);
@@ -149,10 +151,10 @@ void tell_depth(const ReaderWords& in, const Action& action, std::vector<Words>&
     const Model& model = in.model;
     for (const Target& target : action.targets) {
         const Item& item = model.item(target.ref.item);
-        if (!item.depth || !tightens(model, target))
+        if (!item.rare->depth || !tightens(model, target))
             continue;
         Words words = fill(text(in.language, "No screw longer than {length} goes in here."),
-                           {{"length", value(said(in.language, *item.depth))}});
+                           {{"length", value(said(in.language, *item.rare->depth))}});
         if (item.above.known()) {
             append(words, fill(text(in.language, " It would reach {the item}."),
                                {{"the item", words_of(said(in.language, model, item.above))},
@@ -171,11 +173,11 @@ void tell_used_again(const ReaderWords& in, const Action& action, std::vector<Wo
         const bool comes_back =
             kind.set_of[verb.to] == 0 &&
             (model::contains(kind.present, verb.to) || model::is_tie(item.role));
-        if (item.used_again_if->empty() || item.one_use || !comes_back ||
+        if (item.rare->used_again_if->empty() || item.one_use || !comes_back ||
             !model::leads_home(kind, verb))
             continue;
         const bool many = item.count > 1 && target.ref.members.size() != 1;
-        const std::string reason = own(in.language, "used-again", *item.used_again_if);
+        const std::string reason = own(in.language, "used-again", *item.rare->used_again_if);
         details.push_back(
             fill(many ? text(in.language, "Use {the items} again only if {reason}. Otherwise renew "
                                           "them.")
@@ -225,7 +227,7 @@ std::string record_of(const ReaderWords& words, const Action& action) {
     const Item& item = words.model.item(thing.item);
     if (action.sort == ActionSort::measure) {
         std::optional<model::Limit> limit = action.limit;
-        for (const model::WearLimit& declared : item.limits) {
+        for (const model::WearLimit& declared : item.rare->limits) {
             if (!limit && declared.name == *action.aspect)
                 limit = declared.limit;
         }

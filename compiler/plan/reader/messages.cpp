@@ -93,7 +93,7 @@ void ReaderMessages::begin(const ReaderWalk& walk, const model::Step& step, unsi
             if (any_unsafe(walk, ItemId{i}, hazards[use].safe))
                 unsafe_before_.insert({i, use});
             reached_before_[i] = any_reaches(walk, ItemId{i});
-            for (const auto* list : {&model_.items[i].feeds, &model_.items[i].bare_ends}) {
+            for (const auto* list : {&model_.items[i].feeds, &model_.items[i].feeding->bare_ends}) {
                 for (const ItemId met : *list)
                     reached_before_[met.value] = any_reaches(walk, met);
             }
@@ -233,7 +233,7 @@ bool ReaderMessages::meets(const ReaderWalk& walk, ItemId id, const model::Hazar
     const auto laid_open = [&](ItemId part) {
         return any_reaches(walk, part) && (works_on(part) || !reached_before_[part.value]);
     };
-    const auto& ends = item.bare_ends;
+    const auto& ends = item.feeding->bare_ends;
     return laid_open(id) || std::any_of(item.feeds.begin(), item.feeds.end(), laid_open) ||
            std::any_of(ends.begin(), ends.end(), laid_open);
 }

@@ -136,7 +136,7 @@ std::string in_words(const ReaderWords& in, const std::string& written) {
 std::optional<model::Limit> measured_limit(const ReaderWords& in, const Action& action) {
     std::optional<model::Limit> limit = action.limit;
     if (!limit && !action.targets.empty()) {
-        for (const auto& declared : in.model.item(action.targets.front().ref.item).limits) {
+        for (const auto& declared : in.model.item(action.targets.front().ref.item).rare->limits) {
             if (declared.name == *action.aspect) {
                 limit = declared.limit;
             }
@@ -185,7 +185,7 @@ Words said_replace(const ReaderWords& in, const Action& action) {
 std::vector<std::string> kept_aspects(const ReaderWords& in, const Action& action) {
     std::vector<std::string> kept;
     for (const Target& target : action.targets) {
-        for (const std::string& aspect : in.model.item(target.ref.item).keep) {
+        for (const std::string& aspect : in.model.item(target.ref.item).rare->keep) {
             const std::string said = own(in.language, "word " + aspect, aspect);
             if (std::find(kept.begin(), kept.end(), said) == kept.end()) {
                 kept.push_back(said);

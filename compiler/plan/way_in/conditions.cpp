@@ -147,8 +147,8 @@ void Conditions::add_reach(const Task& task, std::vector<NodeIndex>& all) {
     const Kind& kind = model_.kind(item.kind);
     if (!model::asks_reach(kind, kind.verbs[task.verb]))
         return;
-    if (!item.terminals.empty())
-        all.push_back(one_terminal_open(item.terminals));
+    if (!item.feeding->terminals.empty())
+        all.push_back(one_terminal_open(item.feeding->terminals));
     if (item.reach.empty())
         return;
     const bool out = leaves(task);

@@ -119,7 +119,7 @@ void Conditions::add_opened_hazards(std::vector<std::vector<NodeIndex>>& needs) 
             continue;
         auto opened =
             model_.items[i].feeds.empty() ? std::vector<ItemId>{id} : model_.items[i].feeds.all();
-        const auto& ends = model_.items[i].bare_ends;
+        const auto& ends = model_.items[i].feeding->bare_ends;
         opened.insert(opened.end(), ends.begin(), ends.end());
         for (std::size_t use = 0; use < kind.hazards.size(); ++use) {
             if (!kind.hazards[use].on_reach)

@@ -303,7 +303,7 @@ void add_covers(const TaskGraph& graph, const model::HazardUse& use, Risks::Dang
     if (!use.on_reach)
         return;
     auto opened = item.feeds.empty() ? std::vector<ItemId>{danger.item} : item.feeds.all();
-    opened.insert(opened.end(), item.bare_ends.begin(), item.bare_ends.end());
+    opened.insert(opened.end(), item.feeding->bare_ends.begin(), item.feeding->bare_ends.end());
     for (const ItemId part : opened) {
         if (!hidden(part))
             continue;

@@ -20,7 +20,7 @@ std::string state_words(const Model& model, ItemId item, model::StateId state) {
 // "the mains feeds the motor", "through the plug the mains drives the blade"
 std::string live_words(const Model& model, ItemId acted, ItemId source, ItemId met,
                        const std::string& met_words) {
-    const bool drives = among(model.item(source).drives, met) || model.kind_of(met).moves;
+    const bool drives = among(model.item(source).feeding->drives, met) || model.kind_of(met).moves;
     const bool several = model.item(source).count > 1;
     const std::string verb =
         drives ? (several ? " drive " : " drives ") : (several ? " feed " : " feeds ");

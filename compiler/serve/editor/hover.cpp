@@ -99,7 +99,7 @@ std::string item_page(const Model& model, const Moment* moment, ItemId id) {
                 named(model, bench::in_the_way(moment->bench(), moment->state, id, at)));
     }
     add_row(text, "feeds", named(model, model::fed_directly(item)));
-    add_row(text, "drives", named(model, item.drives));
+    add_row(text, "drives", named(model, item.feeding->drives));
     add_row(text, "one use", item.one_use ? "once parted it is renewed" : "");
     add_row(text, "told by", *item.told_by);
     for (const model::Prose& message : item.messages)

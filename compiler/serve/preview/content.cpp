@@ -62,11 +62,12 @@ void add_items(Content& content, const drive::Compilation& done) {
         if (item.span.file >= done.sources.size()) {
             continue;
         }
-        const bool placed = static_cast<bool>(item.positions);
-        content.items.push_back({item.name, model::for_reader(done.model, model::ItemId{i}, false),
-                                 item.count, placed ? item.positions->face : "",
-                                 placed ? static_cast<unsigned>(item.positions->points.size()) : 0,
-                                 done.sources.file(item.span.file).path});
+        const bool placed = static_cast<bool>(item.rare->positions);
+        content.items.push_back(
+            {item.name, model::for_reader(done.model, model::ItemId{i}, false), item.count,
+             placed ? item.rare->positions->face : "",
+             placed ? static_cast<unsigned>(item.rare->positions->points.size()) : 0,
+             done.sources.file(item.span.file).path});
     }
 }
 

@@ -18,7 +18,7 @@ draw::MapGroup numbered_group(const model::Model& model, model::ItemId id, unsig
     draw::MapGroup group = draw::group_of(model, id);
     group.number = number;
     unsigned member = 0;
-    for (const model::Point& at : model.item(id).positions->points) {
+    for (const model::Point& at : model.item(id).rare->positions->points) {
         group.places.push_back({at, ++member, true});
     }
     return group;
@@ -28,7 +28,7 @@ draw::FaceMap map_of(const model::Model& model, const model::Face& face) {
     draw::FaceMap map;
     map.face = &face;
     for (std::uint32_t i = 0; i < model.items.size(); ++i) {
-        const auto& positions = model.items[i].positions;
+        const auto& positions = model.items[i].rare->positions;
         if (positions && positions->face == face.name && !positions->points.empty()) {
             map.groups.push_back(numbered_group(model, model::ItemId{i},
                                                 static_cast<unsigned>(map.groups.size() + 1)));
@@ -92,9 +92,10 @@ std::string places(const model::Model& model) {
             continue;
         }
         const std::string where =
-            item.positions ? fmt::format("{} of {} on {}", item.positions->points.size(),
-                                         item.count, markup_escaped(item.positions->face))
-                           : std::string();
+            item.rare->positions
+                ? fmt::format("{} of {} on {}", item.rare->positions->points.size(), item.count,
+                              markup_escaped(item.rare->positions->face))
+                : std::string();
         rows += fmt::format("<tr><th scope=\"row\">{}</th><td>{}</td><td>{}</td></tr>\n",
                             markup_escaped(model::for_reader(model, model::ItemId{i}, false)),
                             markup_escaped(item.name), where);

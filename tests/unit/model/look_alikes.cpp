@@ -71,7 +71,7 @@ TEST_CASE("neighbouring threads of one length are alike") {
 TEST_CASE("a screw passes the depth of a hole by what it is longer") {
     Item hole = screw("A3", 6);
     CHECK(passes_depth_by(screw("A3", 9), hole) == 0);
-    hole.depth = make_quantity(0.65, "cm");
+    hole.rare.edit().depth = make_quantity(0.65, "cm");
     CHECK(passes_depth_by(screw("A3", 8), hole) == doctest::Approx(1.5));
     CHECK(passes_depth_by(screw("A3", 6.5), hole) == 0);
     CHECK(passes_depth_by(screw("A3", 0), hole) == 0);

@@ -74,7 +74,7 @@ TEST_CASE("what the compiler does itself has words of its own") {
           "Mark the cell across the display lid and the back shell, so that "
           "it goes back as it was.");
     action.across = {};
-    device.model.items.edit(device.cell.value).keep = {"face"};
+    device.model.items.edit(device.cell.value).rare.edit().keep = {"face"};
     CHECK(said(device, action) == "Mark the face of the cell, so that it goes back as it was.");
 }
 

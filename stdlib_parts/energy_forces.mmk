@@ -33,6 +33,7 @@ kind lifted-ram "raised hydraulic ram" is energy
   raise      lowered -> raised by hand from outside takes 30 s
   moves
   runs out
+  rests on pressure
   hazard     crushing until lowered on reach
 
 kind boiler-pressure "boiler under pressure" is energy

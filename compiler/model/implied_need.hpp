@@ -4,6 +4,7 @@
 #include "model/model.hpp"
 
 #include <algorithm>
+#include <bit>
 #include <string>
 
 namespace matchmark::model {
@@ -18,6 +19,15 @@ inline Need need_of(const Model& model, ItemId id, StateId state, const std::str
     need.verb = verb;
     need.span = model.item(id).declaration;
     need.of = of;
+    return need;
+}
+
+// Likewise, and any of the states will do: one at least.
+inline Need need_of_any(const Model& model, ItemId id, StateSet states, const std::string& verb,
+                        NeedOf of) {
+    const auto first = static_cast<StateId>(std::countr_zero(states));
+    Need need = need_of(model, id, first, verb, of);
+    need.or_in = states & ~in_set(first);
     return need;
 }
 

@@ -38,6 +38,7 @@ enum class NeedOf : unsigned char {
     holder, // what holds a fastener (model/comes_first.hpp)
     cell,   // what nobody can cut but at its plug (likewise)
     supply, // what fills a vessel again while it is emptied (model/run_out.hpp)
+    load,   // what comes down with a pressure (model/pressed_up.hpp)
 };
 
 struct Need {

@@ -71,14 +71,15 @@ struct Kind {
     bool laid_first = false;  // put on before what it ties
     bool lies_loose = false;  // of a bond: it may be taken off when what it ties is apart
     bool parted_last = false; // of a connector: the last of its part's to go, the first to come
-    bool clamped = false;   // of a connector: fasteners that hold the parts which it joins grip it
-    bool bare = false;      // of a connector: its live ends can be touched while it is made
-    bool lets_out = false;  // of a connector or a plug: parted, it lets out what runs out
-    bool runs_out = false;  // of a fluid, or of a pressure
-    bool guards = false;    // of a part: keeps hands off what moves
-    bool protects = false;  // without it a fault does harm: a fuse, a safety valve
-    bool moves = false;     // of a part: driven when its function runs
-    bool passes_on = false; // of a part: stores nothing of what feeds it
+    bool clamped = false;  // of a connector: fasteners that hold the parts which it joins grip it
+    bool bare = false;     // of a connector: its live ends can be touched while it is made
+    bool lets_out = false; // of a connector or a plug: parted, it lets out what runs out
+    bool runs_out = false; // of a fluid, or of a pressure
+    bool rests_on_pressure = false; // of energy: comes down when the pressure under it is let off
+    bool guards = false;            // of a part: keeps hands off what moves
+    bool protects = false;          // without it a fault does harm: a fuse, a safety valve
+    bool moves = false;             // of a part: driven when its function runs
+    bool passes_on = false;         // of a part: stores nothing of what feeds it
     bool one_use = false;
     std::string used_again_if; // what to look at before it goes back; empty: nothing
     int good_for = 0;          // times that it may be parted and made again; 0: not known

@@ -70,8 +70,8 @@ bool lets_through(const Model& model, ItemId part) {
            });
 }
 
-// The parts that are joined, and those at the other ends of hoses; not behind a joint that lets
-// nothing out.
+} // namespace
+
 std::vector<ItemId> parts_behind(const Model& model, const Item& joint) {
     std::vector<ItemId> parts = joint.touches;
     for (std::size_t i = 0; i < parts.size(); ++i) {
@@ -88,6 +88,8 @@ std::vector<ItemId> parts_behind(const Model& model, const Item& joint) {
     }
     return parts;
 }
+
+namespace {
 
 // What stands in these very parts, or presses in them: a machine carries its tank, and no joint of
 // it lets that out.
@@ -201,12 +203,8 @@ void settle_filled(Model& model, ItemId fluid) {
                 if (shut == 0 || !comes_out(model.kind_of(fluid), verb) ||
                     asks_itself(model.item(fluid), verb.name, supply))
                     continue;
-                StateId first = 0;
-                while (!contains(shut, first))
-                    ++first;
-                Need need = need_of(model, supply, first, verb.name, NeedOf::supply);
+                Need need = need_of_any(model, supply, shut, verb.name, NeedOf::supply);
                 need.alone = true;
-                need.or_in = shut & ~in_set(first);
                 model.items.edit(fluid.value).needs.push_back(std::move(need));
             }
         }

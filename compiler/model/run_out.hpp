@@ -9,6 +9,10 @@ namespace matchmark::model {
 // it always is, or is not there in an assembled device.
 std::optional<StateId> emptied_state(const Kind& fluid);
 
+// The parts that the joint joins, and those at the other ends of hoses; not behind a joint that
+// lets nothing out.
+std::vector<ItemId> parts_behind(const Model& model, const Item& joint);
+
 // The fasteners that hold two of the parts that the tie touches, in whatever variant: they press a
 // seal, or grip a hose.
 std::vector<ItemId> fasteners_across(const Model& model, ItemId tie);

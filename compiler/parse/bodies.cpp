@@ -115,6 +115,7 @@ void add_kind_details(Bodies& bodies) {
          row<g::nothing_more>(K::lets_out),
          row<g::nothing_more>(K::bare),
          row<g::nothing_more>(K::runs_out),
+         row<g::nothing_more>(K::rests_on_pressure),
          row<g::nothing_more>(K::guards),
          row<g::nothing_more>(K::protects),
          row<g::nothing_more>(K::moves),

@@ -81,6 +81,7 @@ Json json_kind(const Model& model, const Kind& kind) {
             {"lets_out", kind.lets_out},
             {"bare", kind.bare},
             {"runs_out", kind.runs_out},
+            {"rests_on_pressure", kind.rests_on_pressure},
             {"guards", kind.guards},
             {"protects", kind.protects},
             {"moves", kind.moves},

@@ -186,6 +186,8 @@ bool Kind::*flag_of(Keyword keyword) {
         return &Kind::bare;
     case Keyword::runs_out:
         return &Kind::runs_out;
+    case Keyword::rests_on_pressure:
+        return &Kind::rests_on_pressure;
     case Keyword::guards:
         return &Kind::guards;
     case Keyword::protects:

@@ -4,6 +4,7 @@
 
 #include "model/comes_first.hpp"
 #include "model/driven.hpp"
+#include "model/pressed_up.hpp"
 #include "resolve/stages.hpp"
 
 #include <algorithm>
@@ -37,6 +38,7 @@ void resolve_all(Context& context, const std::vector<Declaration>& all) {
     resolve_relations(context, all);
     resolve_functions(context, all);
     model::settle_driven(context.model);
+    model::settle_pressed_up(context.model);
     model::settle_what_comes_first(context.model);
     resolve_cautions(context, all);
     declare_guides(context, all);

@@ -75,6 +75,7 @@ constexpr auto spellings = std::to_array<Spelled>({
     {Keyword::lets_out, "lets out"},
     {Keyword::bare, "bare"},
     {Keyword::runs_out, "runs out"},
+    {Keyword::rests_on_pressure, "rests on pressure"},
     {Keyword::guards, "guards"},
     {Keyword::protects, "protects"},
     {Keyword::moves, "moves"},

@@ -94,6 +94,7 @@ enum class Keyword : std::uint8_t {
     lets_out,
     bare,
     runs_out,
+    rests_on_pressure,
     guards,
     protects,
     moves,

@@ -30,6 +30,8 @@ const char* says(model::NeedOf of) {
         return "cuts off what nothing outside does";
     case model::NeedOf::supply:
         return "fills it again";
+    case model::NeedOf::load:
+        return "comes down with it";
     }
     return "";
 }

@@ -80,6 +80,7 @@ std::string kind_as_json(const model::Model& model, const model::Kind& kind) {
     object["lets_out"] = kind.lets_out;
     object["bare"] = kind.bare;
     object["runs_out"] = kind.runs_out;
+    object["rests_on_pressure"] = kind.rests_on_pressure;
     object["guards"] = kind.guards;
     object["protects"] = kind.protects;
     object["moves"] = kind.moves;

@@ -102,6 +102,8 @@ void append_rules(Page& page, const model::Kind& kind) {
         kind.runs_out ? "emptied before a joint of its vessel is parted; a supply is shut before "
                         "what it fills is emptied"
                       : "");
+    row(page, "rests on pressure",
+        kind.rests_on_pressure ? "set down before the pressure under it is let off" : "");
     row(page, "guards", kind.guards ? "what it covers moves under the power of its function" : "");
     row(page, "protects", kind.protects ? "without it a fault does harm: it is not left off" : "");
     row(page, "moves", kind.moves ? "under the power of its function" : "");

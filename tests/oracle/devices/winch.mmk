@@ -19,6 +19,7 @@ fastener hook-bolt "hook bolt" 1 x bolt M10 x 40, hexagon-head 16
   holds      hook to jack
 part vessel "oil vessel" kind tank in frame
 energy pressure "pressure in the vessel" in vessel kind stored-pressure 6 bar
+  feeds      jack
 part gauge "gauge" in vessel
 fastener drain "drain plug" in vessel 1 x drain-plug G1/4, hexagon-head 17
 part box "remote box"

@@ -235,7 +235,7 @@ const std::vector<Slipped>& slips() {
          R"(2:3-17 `safe when live` is not a detail of a kind | a kind takes `states`, )"
          R"(`also`, `present in`, `binds in`, `covers in`, `blocks in`, `live in`, `may end )"
          R"(in`, `laid first`, `lies loose`, `parted last`, `clamped`, `lets out`, )"
-         R"(`bare`, `runs out`, `guards`, `protects`, `moves`, )"
+         R"(`bare`, `runs out`, `rests on pressure`, `guards`, `protects`, `moves`, )"
          R"(`passes on`, )"
          R"(`one use`, )"
          R"(`used again if`, )"

@@ -191,3 +191,77 @@ step run "Pressure and table up"
 
 test holds "It holds"
   proves     hose
+
+--- oil-heater
+device oil-heater "Oil bath"
+
+energy supply "supply" kind motor-supply 400 V
+  feeds      motor, element
+part bath "bath" kind tank
+fluid oil "bath oil" in bath 9 l kind hydraulic-oil
+part element "element"
+part motor "motor" kind motor
+  feeds      pump
+part pump "pump" kind pump
+part pipe "suction pipe" kind hose
+connector near "near union" kind face-seal-joint
+  joins      pipe to pump
+connector far "far union" kind face-seal-joint
+  joins      pipe to bath
+
+--- set-going-dry
+use "oil-heater.mmk"
+guide set-going-dry "Change the oil, pump first"
+  goal       drain oil
+  for        trained
+  supply     new-oil "hydraulic oil 46, 9 l", 9 l for oil
+  tool       pan "drain pan"
+  tool       lock "padlock"
+
+take-apart
+
+step drain "Drain it"
+  shut-down  supply
+  lock-off   supply with lock
+  prove      supply
+  drain      oil with pan
+  dispose    oil as waste-oil
+
+put-back
+
+step power "On again"
+  hand-back  supply
+  unlock     supply
+  # warning 3-10 [started-dry] runs dry
+  start-up   supply
+
+step fill "Fill it"
+  fill       oil with new-oil
+
+--- filled-before-it-is-set-going
+use "oil-heater.mmk"
+guide filled-before-it-is-set-going "Change the oil"
+  goal       drain oil
+  for        trained
+  supply     new-oil "hydraulic oil 46, 9 l", 9 l for oil
+  tool       pan "drain pan"
+  tool       lock "padlock"
+
+take-apart
+
+step drain "Drain it"
+  shut-down  supply
+  lock-off   supply with lock
+  prove      supply
+  drain      oil with pan
+  dispose    oil as waste-oil
+
+put-back
+
+step fill "Fill it"
+  fill       oil with new-oil
+
+step power "On again"
+  hand-back  supply
+  unlock     supply
+  start-up   supply

@@ -7,6 +7,9 @@
 #include <cmath>
 #include <fmt/core.h>
 #include <map>
+#include <set>
+#include <string>
+#include <utility>
 
 namespace matchmark::check::rules {
 
@@ -16,8 +19,8 @@ using model::Measure;
 using model::Quantity;
 
 struct Need {
-    double pieces = 0;
-    std::map<Measure, double> amounts; // in base units
+    std::map<model::ItemId, double> pieces; // for each item
+    std::map<Measure, double> amounts;      // in base units
     std::vector<model::ItemId> items;
 };
 
@@ -57,7 +60,7 @@ void add_need(const Walk& walk, const Event& event, const model::Target& target,
     const model::Item& item = walk.model.item(target.ref.item);
     need.items.push_back(target.ref.item);
     if (item.role != model::Role::fluid) {
-        need.pieces += pieces_for(walk, event, target);
+        need.pieces[target.ref.item] += pieces_for(walk, event, target);
         return;
     }
     const model::Kind& kind = walk.model.kind(item.kind);
@@ -85,6 +88,29 @@ std::map<std::uint32_t, Need> needs_of(const Walk& walk) {
         }
     }
     return needs;
+}
+
+// Is the one of it that is listed a kit: does it renew items of which none can stand for another?
+bool is_kit(const Walk& walk, const Quantity& listed, const Need& need) {
+    const auto description = [&](model::ItemId id) {
+        const model::Item& item = walk.model.item(id);
+        std::string words;
+        for (const model::SpecPhrase& phrase : item.spec)
+            words += phrase->text + ",";
+        return std::pair(item.kind, words);
+    };
+    std::set<std::pair<model::KindId, std::string>> all;
+    for (const auto& [item, pieces] : need.pieces)
+        all.insert(description(item));
+    return listed.value == 1 && all.size() == need.pieces.size();
+}
+
+double pieces_needed(const Walk& walk, const Quantity& listed, const Need& need) {
+    const bool kit = is_kit(walk, listed, need);
+    double needed = 0;
+    for (const auto& [item, pieces] : need.pieces)
+        needed = kit ? std::max(needed, pieces) : needed + pieces;
+    return needed;
 }
 
 // "0.4 l", in the unit of what is listed; without the last binary noise.
@@ -125,7 +151,8 @@ void find_short_supply(const Walk& walk, std::vector<Diagnostic>& findings) {
             continue;
         for (const Quantity& listed : resource.quantities) {
             if (listed.measure == Measure::number) {
-                report_short_supply(resource, listed, need.pieces, walk, need, findings);
+                report_short_supply(resource, listed, pieces_needed(walk, listed, need), walk, need,
+                                    findings);
             } else if (const auto amount = need.amounts.find(listed.measure);
                        amount != need.amounts.end()) {
                 report_short_supply(resource, listed, amount->second, walk, need, findings);

@@ -359,3 +359,54 @@ step out "Out"
 
 put-back
   derived
+
+--- two-rings
+device two-rings "Camera"
+
+part body "body"
+part back "back cover"
+part door "door"
+part cap "cap"
+bond back-ring "back ring" kind o-ring 96 x 1.2
+  joins      back to body
+bond door-ring "door ring" kind o-ring 30 x 1
+  joins      door to body
+bond cap-ring "cap ring" kind o-ring 30 x 1
+  joins      cap to body
+
+--- one-kit-of-two-rings
+use "two-rings.mmk"
+guide one-kit-of-two-rings "Renew the rings"
+  goal       lift back-ring, door-ring
+  for        trained
+  supply     kit "seal kit, both rings", 1 for back-ring, door-ring
+
+take-apart
+
+step open "Open it"
+  remove     back
+  lift       back-ring
+  remove     door
+  lift       door-ring
+
+put-back
+  derived
+
+--- one-ring-for-two
+use "two-rings.mmk"
+guide one-ring-for-two "Renew the rings of one size"
+  goal       lift cap-ring, door-ring
+  for        trained
+  # warning 14-17 [short-supply] 1 more is used
+  supply     ring "O-ring 30 x 1", 1 for cap-ring, door-ring
+
+take-apart
+
+step open "Open it"
+  remove     cap
+  lift       cap-ring
+  remove     door
+  lift       door-ring
+
+put-back
+  derived

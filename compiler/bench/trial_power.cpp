@@ -106,8 +106,15 @@ bool only_charges(const Bench& bench, ItemId source, const std::vector<ItemId>& 
                                   [&](ItemId part) { return feeds_another(bench, part, items); });
 }
 
-// What presses in the vessel that the item closes: a joint that nothing presses on leaks nothing.
+// What presses in the vessel that the item closes, or a joint on it does: what nothing presses on
+// leaks nothing.
 void add_pressures(const Bench& bench, ItemId item, std::vector<ItemId>& sources) {
+    if (bench.model->item(item).role == Role::part) {
+        for (const ItemId tie : bench.model->item(item).ties) {
+            if (bench.exists(tie) && bench.model->kind_of(tie).lets_out)
+                add_pressures(bench, tie, sources);
+        }
+    }
     for (const model::Need& need : bench.model->item(item).needs) {
         const ItemId pressure = need.condition.item.item;
         if (need.of == model::NeedOf::vessel && bench.model->item(pressure).role == Role::energy &&

@@ -60,12 +60,16 @@ bool waits_for_mend(const Walk& walk, const model::Step& test) {
 }
 
 // Does it prove a function whose fasteners were undone, the screw of a blade, or by name a joint
-// that was parted: a leak test?
+// that was parted, or the part that it is on: a leak test?
 bool holds_what_was_undone(const Walk& walk, const model::Step& test) {
     const auto items = bench::proven_items(walk.bench, test);
     const auto names = [&](model::ItemId item) {
-        return std::any_of(test.proves.begin(), test.proves.end(),
-                           [&](const model::Proof& proof) { return proof.item == item; });
+        const model::Item& tie = walk.model.item(item);
+        const bool leaks = walk.model.kind(tie.kind).lets_out;
+        return std::any_of(test.proves.begin(), test.proves.end(), [&](const model::Proof& proof) {
+            return proof.item == item ||
+                   (leaks && proof.item.known() && among(tie.touches, proof.item));
+        });
     };
     return std::any_of(walk.events.begin(), walk.events.end(), [&](const Event& event) {
         if (!event.act)

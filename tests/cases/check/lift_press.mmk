@@ -145,6 +145,53 @@ step run "Pressure and table up"
 test holds "It holds"
   proves     hose
 
+--- hose-tried-without-pressure
+use "lift-press.mmk"
+guide hose-tried-without-pressure "Hose tried with no pressure"
+  goal       replace hose with hose-new
+  for        trained
+  spare      hose-new "lift hose", 1 for hose
+  tool       lock "padlock"
+  tool       gauge "pressure gauge 250 bar"
+  tool       spanner "spanner"
+
+take-apart
+
+step safe "Make it safe"
+  lower      ram
+  shut-down  supply
+  lock-off   supply with lock
+  prove      supply
+  relieve    charge
+  prove      charge with gauge
+
+step off "Hose off"
+  undo       valve-end, cylinder-end with spanner
+  remove     hose
+
+work
+
+step renew "Take the new one"
+  replace    hose with hose-new
+
+put-back
+
+step fit "Hose on"
+  fit        hose
+  do-up      cylinder-end, valve-end with spanner
+
+# error 6-10 [dead-test] no supply here
+test holds "It holds"
+  proves     hose
+
+step run "Pressure and table up"
+  close-down charge
+  hand-back  supply
+  unlock     supply
+  start-up   supply
+  pressurise charge
+  raise      ram
+
 --- raised-before-there-is-pressure
 use "lift-press.mmk"
 guide raised-before-there-is-pressure "Table up on nothing"

@@ -138,11 +138,21 @@ private:
         }
     }
 
+    // What is let off from outside waits for nothing that hides it.
+    [[nodiscard]] bool waits_to_be_laid_open(const Item& item) const {
+        const std::vector<model::Verb>& verbs = model_.kind(item.kind).verbs;
+        return verbs.empty() || std::any_of(verbs.begin(), verbs.end(), [&](const auto& verb) {
+                   return model::asks_reach(model_.kind(item.kind), verb);
+               });
+    }
+
     void add_what_it_waits_for(const Item& item, std::size_t box) {
         for (const model::ReachClause& clause : item.reach) {
             for (const auto& way : clause.ways) {
                 for (const model::ItemRef& ref : way) {
-                    lead(ref.item, box, clause.ways.size() > 1);
+                    if (waits_to_be_laid_open(item)) {
+                        lead(ref.item, box, clause.ways.size() > 1);
+                    }
                 }
             }
         }

@@ -136,6 +136,25 @@ part motor "motor"
     CHECK(opened < told.find("block the rotor\n"));
 }
 
+TEST_CASE("a pressure that is let off from outside waits for no hood over its pump") {
+    const auto done = compiled(R"(device washer "Pressure washer"
+
+energy pressure "water pressure" in pump kind stored-pressure 140 bar
+part hood "hood"
+  covers     pump
+part pump "pump" kind pump
+part outlet "outlet"
+connector joint "outlet union" kind face-seal-joint
+  joins      outlet to pump
+  under      hood
+)");
+    const draw::Viewing viewing{named(done.model, "outlet"), false};
+    const std::string text = shown(draw::access_graph(done.model, viewing));
+    INFO(text);
+    CHECK(text.find("1. Water pressure -> 3. Outlet\n") != std::string::npos);
+    CHECK(text.find("2. Hood -> 1. Water pressure") == std::string::npos);
+}
+
 TEST_CASE("a fluid that is let out on the way waits for what its letting out needs") {
     const auto done = compiled(R"(device chiller "Chiller"
 

@@ -74,13 +74,14 @@ std::optional<std::size_t> act_before(const bench::Bench& bench, const WayIn& wa
     return kind.lies_loose && by_hand ? part_comes_away(bench, way, at) : std::nullopt;
 }
 
-std::size_t tools_taken_up(const std::vector<PlannedAct>& acts) {
+// How often the acts, in their order, ask for another one than the last that was asked for.
+std::size_t changes_of(const std::vector<PlannedAct>& acts, std::string PlannedAct::*asked_for) {
     std::size_t count = 0;
     std::string held;
     for (const PlannedAct& planned : acts) {
-        if (planned.tool.empty() || planned.tool == held)
+        if ((planned.*asked_for).empty() || planned.*asked_for == held)
             continue;
-        held = planned.tool;
+        held = planned.*asked_for;
         ++count;
     }
     return count;
@@ -101,17 +102,37 @@ WayIn in_order(const WayIn& way, const std::vector<std::size_t>& order) {
     return moved;
 }
 
-// The first of the fasteners that hold what the connector holds, too: the plug goes before it.
-std::optional<std::size_t> act_behind(const bench::Bench& bench, const WayIn& way, std::size_t at) {
-    const PlannedAct& plug = way.acts[at];
+// Is the act done on an item of this role, for the sake of the same part as the one at `at`?
+bool holds_the_same(const bench::Bench& bench, const WayIn& way, std::size_t at, std::size_t other,
+                    model::Role role) {
     const ActReason& reason = way.reasons[at];
-    if (bench.model->item(plug.act.item).role != model::Role::connector || !plug.tool.empty() ||
-        reason.sort != ReasonSort::holds)
-        return std::nullopt;
+    const ActReason& others = way.reasons[other];
+    return reason.sort == ReasonSort::holds && others.sort == ReasonSort::holds &&
+           others.for_act == reason.for_act &&
+           bench.model->item(way.acts[other].act.item).role == role;
+}
+
+// The fasteners that hold what the connector holds, too: the plug goes before the first that lets
+// it.
+std::vector<std::size_t> acts_behind(const bench::Bench& bench, const WayIn& way, std::size_t at) {
+    std::vector<std::size_t> behind;
+    if (bench.model->item(way.acts[at].act.item).role != model::Role::connector)
+        return behind;
     for (std::size_t i = 0; i < at; ++i) {
-        const bool held_too =
-            way.reasons[i].sort == ReasonSort::holds && way.reasons[i].for_act == reason.for_act;
-        if (held_too && bench.model->item(way.acts[i].act.item).role == model::Role::fastener)
+        if (holds_the_same(bench, way, at, i, model::Role::fastener))
+            behind.push_back(i);
+    }
+    return behind;
+}
+
+// The last connector on what the fastener holds, where that is undone by hand: a pin is drawn when
+// no hose is left on its part.
+std::optional<std::size_t> last_hose(const bench::Bench& bench, const WayIn& way, std::size_t at) {
+    if (bench.model->item(way.acts[at].act.item).role != model::Role::fastener ||
+        !way.acts[at].tool.empty())
+        return std::nullopt;
+    for (std::size_t i = way.acts.size(); i-- > at + 1;) {
+        if (holds_the_same(bench, way, at, i, model::Role::connector))
             return i;
     }
     return std::nullopt;
@@ -133,8 +154,14 @@ std::optional<WayIn> with_act_moved(const bench::Bench& bench, const WayIn& way,
     tell_the_acts(bench, moved.acts);
     if (!can_be_done(bench, moved.acts))
         return std::nullopt;
-    moved.tool_changes = std::max(moved.tool_changes, tools_taken_up(moved.acts));
+    moved.tool_changes = std::max(moved.tool_changes, changes_of(moved.acts, &PlannedAct::tool));
     return moved;
+}
+
+// A hose that asks for a spanner goes first where that costs no change of tool and no turning.
+bool is_no_dearer(const WayIn& moved, const WayIn& way) {
+    return moved.tool_changes <= way.tool_changes &&
+           changes_of(moved.acts, &PlannedAct::face) <= changes_of(way.acts, &PlannedAct::face);
 }
 
 } // namespace
@@ -150,9 +177,19 @@ WayInGoal with_what_lies_over(const bench::Bench& bench, WayInGoal goal) {
 
 void put_in_trade_order(const bench::Bench& bench, WayIn& way) {
     for (std::size_t i = 0; i < way.acts.size(); ++i) {
-        const auto before = act_behind(bench, way, i);
-        auto moved = before ? with_act_moved(bench, way, i, *before) : std::nullopt;
-        if (moved)
+        for (const std::size_t before : acts_behind(bench, way, i)) {
+            const bool by_hand = way.acts[i].tool.empty();
+            auto moved = with_act_moved(bench, way, i, before);
+            if (moved && (by_hand || is_no_dearer(*moved, way))) {
+                way = std::move(*moved);
+                break;
+            }
+        }
+    }
+    for (std::size_t i = way.acts.size(); i-- > 0;) {
+        const auto hose = last_hose(bench, way, i);
+        auto moved = hose ? with_act_moved(bench, way, i, *hose) : std::nullopt;
+        if (moved && is_no_dearer(*moved, way))
             way = std::move(*moved);
     }
     // From the last act to the first: what is moved shifts only what was looked at already.

@@ -12,9 +12,10 @@ WayInGoal with_what_lies_over(const bench::Bench& bench, WayInGoal goal);
 
 // Moves acts, with their reasons. Behind the act that takes a part away: those that take off, by
 // hand, what lies loose under it. Behind those that part the other connectors of a part: what is
-// parted last. Before the fasteners that hold a part: the connectors on it that are parted by hand.
-// Where the bench does not allow that, an act goes a little further on, or stays. The tools taken
-// up are counted anew.
+// parted last. Before the fasteners that hold a part: the connectors on it that are parted by hand,
+// and those that ask for a tool where that costs nothing. Behind the connectors on a part: the
+// fasteners of it that are undone by hand, so that no part hangs on its hoses. Where the bench does
+// not allow that, an act goes a little further on, or stays. The tools taken up are counted anew.
 void put_in_trade_order(const bench::Bench& bench, WayIn& way);
 
 } // namespace matchmark::plan

@@ -79,6 +79,37 @@ connector motor-plug "motor plug" kind locking-tab-plug
     CHECK_FALSE(has(desk.out, "unplug the mains"));
 }
 
+TEST_CASE(
+    "a hose is parted before the pins on which its cylinder hangs, where that costs nothing") {
+    const std::string splitter = R"(device splitter "Splitter"
+
+part beam "beam"
+part cylinder "cylinder"
+fastener pin "top pin" 1 x clevis-pin 25 x 90
+  holds      cylinder to beam
+part hose "hose"
+connector union "hose union" kind face-seal-joint 27
+  joins      hose to cylinder
+part guard "guard"
+)";
+    Desk desk;
+    desk.disk.files["splitter.mmk"] = splitter;
+    REQUIRE(desk.run({"plan", "splitter.mmk", "--reach", "cylinder"}) == 0);
+    REQUIRE(has(desk.out, "draw the top pin"));
+    CHECK(desk.out.find("undo the hose union") < desk.out.find("draw the top pin"));
+
+    // With a spanner for the pin's guard, too, hose first would take the spanner up twice.
+    desk.disk.files["splitter.mmk"] = splitter + R"(  covers     union
+fastener nut "guard nut" 1 x nut M8, hexagon-head 13
+  holds      guard to beam
+fastener bolts "cylinder bolt" 2 x bolt M8 x 20, hexagon-head 13
+  holds      cylinder to beam
+)";
+    REQUIRE(desk.run({"plan", "splitter.mmk", "--reach", "cylinder"}) == 0);
+    CHECK(desk.out.find("undo the 2 cylinder bolts") < desk.out.find("undo the hose union"));
+    CHECK(desk.out.find("undo the hose union") < desk.out.find("draw the top pin"));
+}
+
 TEST_CASE("within reach asks for less than out") {
     Desk desk;
     desk.disk.files["blower.mmk"] = blower;

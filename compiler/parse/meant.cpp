@@ -8,6 +8,8 @@
 #include <algorithm>
 #include <array>
 #include <cctype>
+#include <charconv>
+#include <optional>
 #include <utility>
 #include <vector>
 
@@ -181,6 +183,21 @@ bool meant_head(Diagnostic& finding, const Scene& scene, const Misread& misread,
     return true;
 }
 
+bool is_one_of(std::string_view word, const std::vector<std::string_view>& words) {
+    return std::find(words.begin(), words.end(), word) != words.end();
+}
+
+// `joins hose and pump`, `holds lid on base`: what is tied and what it is tied to.
+bool meant_to(Diagnostic& finding, const Scene& scene, const Misread& misread, Span found) {
+    const bool ties = misread.keyword == Keyword::holds || misread.keyword == Keyword::joins;
+    if (!ties || misread.slip.expected != std::string_view("`to`") ||
+        !is_one_of(scene.slice(found), {"and", "on", "onto", "in", "into", "with", "at", "from"})) {
+        return false;
+    }
+    change(finding, found, "to", "write `to`");
+    return true;
+}
+
 // Signs of other languages: `=`, `//`, `;`, `and` in a list.
 bool meant_sign(Diagnostic& finding, const Scene& scene, const Misread& misread, Span found) {
     const std::string_view rest = scene.slice(found.begin, scene.end);
@@ -213,10 +230,6 @@ bool meant_sign(Diagnostic& finding, const Scene& scene, const Misread& misread,
     return false;
 }
 
-bool is_one_of(std::string_view word, const std::vector<std::string_view>& words) {
-    return std::find(words.begin(), words.end(), word) != words.end();
-}
-
 // `remove the lid`, `take off lid`, and whole sentences.
 bool meant_action(Diagnostic& finding, const Scene& scene, const Misread& misread) {
     if (misread.body != Body::step || misread.keyword != Keyword::verb) {
@@ -247,6 +260,89 @@ bool meant_action(Diagnostic& finding, const Scene& scene, const Misread& misrea
     finding.primary = misread.line;
     offer_prose(finding, misread.line);
     return true;
+}
+
+constexpr int most_members = 64; // of a range that is written out
+
+// The figures at the place; empty where there are none, or too many for a member's number.
+Span member_at(const Scene& scene, std::uint32_t at) {
+    std::uint32_t end = at;
+    while (end < scene.end && is_digit(scene.text[end])) {
+        ++end;
+    }
+    return scene.span(at, end - at > 4 ? at : end);
+}
+
+// `1, 2, 3, 4` for 1 to 4; of others than a range only the two.
+std::string member_list(std::string_view first, std::string_view last, bool range) {
+    int from = 0;
+    int to = 0;
+    std::from_chars(first.data(), first.data() + first.size(), from);
+    std::from_chars(last.data(), last.data() + last.size(), to);
+    if (range && (from >= to || to - from > most_members)) {
+        return "";
+    }
+    std::string list(first);
+    for (int member = range ? from + 1 : to; member <= to; ++member) {
+        list += ", " + std::to_string(member);
+    }
+    return list;
+}
+
+// What stands between two members where a comma belongs; a gap alone is empty.
+std::optional<std::string_view> between_members(std::string_view rest) {
+    for (const std::string_view sign : {"-", "..", "to ", "and ", "&"}) {
+        if (rest.starts_with(sign)) {
+            return sign;
+        }
+    }
+    return !rest.empty() && is_digit(rest[0]) ? std::optional<std::string_view>("") : std::nullopt;
+}
+
+bool ends_members(std::string_view rest) {
+    return rest.empty() || rest[0] == ',' || rest[0] == '#' || rest.starts_with("with ") ||
+           rest.starts_with("to ");
+}
+
+// Where the members of a group begin that an action, or a line of what lies over it, names.
+std::uint32_t members_begin(const Scene& scene, const Misread& misread) {
+    const std::vector<Span> words = words_from(scene, misread.line.begin);
+    if (misread.body == Body::step && misread.keyword == Keyword::verb && words.size() > 2) {
+        return words[2].begin;
+    }
+    const bool lies_over = misread.keyword == Keyword::under ||
+                           misread.keyword == Keyword::behind || misread.keyword == Keyword::covers;
+    return lies_over && misread.before.known() ? misread.before.begin : scene.end;
+}
+
+// `undo lid-screws 1-4`, `1 to 4`, `1 and 2`, `1 2`: members are told one by one.
+bool meant_members(Diagnostic& finding, const Scene& scene, const Misread& misread) {
+    for (std::uint32_t at = members_begin(scene, misread);;) {
+        const Span first = member_at(scene, at);
+        at = after_spaces(scene, first.end);
+        if (first.empty() || at == scene.end) {
+            return false;
+        }
+        if (scene.text[at] == ',') {
+            at = after_spaces(scene, at + 1);
+            continue;
+        }
+        const auto sign = between_members(scene.slice(at, scene.end));
+        if (!sign) {
+            return false;
+        }
+        const auto length = static_cast<std::uint32_t>(sign->size());
+        const Span last = member_at(scene, after_spaces(scene, at + length));
+        const bool range = *sign == "-" || *sign == ".." || *sign == "to ";
+        const std::string list = member_list(scene.slice(first), scene.slice(last), range);
+        if (last.empty() || list.empty() ||
+            !ends_members(scene.slice(after_spaces(scene, last.end), scene.end))) {
+            return false;
+        }
+        change(finding, scene.span(first.begin, last.end), list,
+               "members stand one by one, with commas: `" + list + "`");
+        return true;
+    }
 }
 
 bool meant_reader(Diagnostic& finding, const Scene& scene, const Misread& misread, Span found) {
@@ -300,12 +396,12 @@ void offer_meant(Diagnostic& finding, const Scene& scene, const Misread& misread
     }
     const Span found = token_at(scene, misread.slip.at);
     if (meant_reader(finding, scene, misread, found) ||
-        meant_date(finding, scene, misread, found)) {
+        meant_date(finding, scene, misread, found) || meant_members(finding, scene, misread)) {
         return;
     }
     if (!found.empty() &&
-        (meant_sign(finding, scene, misread, found) || meant_action(finding, scene, misread) ||
-         meant_quotes(finding, scene, misread, found) ||
+        (meant_to(finding, scene, misread, found) || meant_sign(finding, scene, misread, found) ||
+         meant_action(finding, scene, misread) || meant_quotes(finding, scene, misread, found) ||
          meant_name(finding, scene, misread, found) ||
          meant_head(finding, scene, misread, found))) {
         return;

@@ -55,23 +55,29 @@ std::ptrdiff_t likeness(std::string_view said, const model::Drive& drive) {
     });
 }
 
-// The drives most like what is said, that come in that size: a `hex-socket 5` may be a `hexagon 5`.
+// The drives most like what is said, that come in that size, the shortest name first: a
+// `hex-socket 5` may be a `hexagon 5`.
 std::string drives_like(const model::Model& model, const std::string& said,
                         const std::string& size) {
     constexpr std::size_t most_named = 3;
     std::ptrdiff_t best = 1;
-    std::vector<std::string> names;
+    std::vector<const model::Drive*> drives;
     for (const model::Drive& drive : model.drives) {
         const std::ptrdiff_t like = likeness(said, drive);
         if (like < best || std::none_of(drive.sizes.begin(), drive.sizes.end(),
                                         [&](const auto& known) { return known.size == size; }))
             continue;
         if (like > best)
-            names.clear();
+            drives.clear();
         best = like;
-        if (names.size() < most_named)
-            names.push_back(fmt::format("`{} {}`", drive.name, size));
+        drives.push_back(&drive);
     }
+    std::stable_sort(drives.begin(), drives.end(),
+                     [](const auto* a, const auto* b) { return a->name.size() < b->name.size(); });
+    drives.resize(std::min(drives.size(), most_named));
+    std::vector<std::string> names;
+    for (const model::Drive* drive : drives)
+        names.push_back(fmt::format("`{} {}`", drive->name, size));
     return fmt::format("{}", fmt::join(names, ", "));
 }
 

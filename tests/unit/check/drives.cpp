@@ -39,8 +39,8 @@ put-back
 
 TEST_CASE("a drive that is misnamed is told with those that share a word and have its size") {
     CHECK(help_for(", hex-socket 5") ==
-          "`hex-socket 5` names no drive; with a word in common: `hexalobular 5`, `hexagon 5`, "
-          "`hexagon-pin 5`; `matchmark kinds drives` lists them");
+          "`hex-socket 5` names no drive; with a word in common: `hexagon 5`, `bi-hexagon 5`, "
+          "`hexalobular 5`; `matchmark kinds drives` lists them");
     CHECK(help_for(", slot 4") == "`slot 4` names no drive; with a word in common: `slotted 4`; "
                                   "`matchmark kinds drives` lists them");
     // No hexagon of that size is known, nor a word like that.

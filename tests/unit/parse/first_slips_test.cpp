@@ -92,6 +92,28 @@ constexpr auto first_slips = std::to_array<FirstSlip>({
      "an action is a verb and a name; leave `the` out", "  remove lid"},
     {"step s", "  take off lid", "expected `with`",
      "a verb of two words has a hyphen: `take-off`", "  take-off lid"},
+    {R"(part b "B")", "  under lid-screws 1-2", "expected", "members stand one by one, with commas: "
+     "`1, 2`", "  under lid-screws 1, 2"},
+    {R"(part b "B")", "  behind cover, lid-screws 1 to 3", "expected", "members stand one by one, "
+     "with commas: `1, 2, 3`", "  behind cover, lid-screws 1, 2, 3"},
+    {R"(connector c "C" kind plug)", "  joins board and body", "expected `to`", "write `to`",
+     "  joins board to body"},
+    {R"(fastener f "F" 2 x screw M3)", "  holds lid on base", "expected `to`", "write `to`",
+     "  holds lid to base"},
+    {"step s", "  undo lid-screws 1-4 with driver", "expected", "members stand one by one, with "
+     "commas: `1, 2, 3, 4`", "  undo lid-screws 1, 2, 3, 4 with driver"},
+    {"step s", "  undo lid-screws 2 to 4", "expected", "members stand one by one, with commas: "
+     "`2, 3, 4`", "  undo lid-screws 2, 3, 4"},
+    {"step s", "  undo lid-screws 1..2", "expected", "members stand one by one, with commas: "
+     "`1, 2`", "  undo lid-screws 1, 2"},
+    {"step s", "  undo lid-screws 1, 3 and 4 with driver", "expected", "members stand one by one, "
+     "with commas: `3, 4`", "  undo lid-screws 1, 3, 4 with driver"},
+    {"step s", "  fasten lid-screws 1 and 2 with driver to 1 N.m", "expected", "members stand one "
+     "by one, with commas: `1, 2`", "  fasten lid-screws 1, 2 with driver to 1 N.m"},
+    {"step s", "  undo lid-screws 1 2", "expected", "members stand one by one, with commas: "
+     "`1, 2`", "  undo lid-screws 1, 2"},
+    {"step s", "  undo lid-screws 4 to 2", "expected", "a line of this sort: `undo lid-screws with "
+     "driver-10`", ""},
     {"step s", "  - remove lid", "a dash stands before the action",
      "leave it out; actions are done in the order in which they stand", "  remove lid"},
     {"step s", "  2. remove lid", "a number stands before the action",

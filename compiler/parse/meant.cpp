@@ -4,12 +4,11 @@
 #include "model/spelling.hpp"
 #include "parse/examples.hpp"
 #include "parse/first_word.hpp"
+#include "parse/line_words.hpp"
+#include "parse/meant_members.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cctype>
-#include <charconv>
-#include <optional>
 #include <utility>
 #include <vector>
 
@@ -20,29 +19,6 @@ namespace {
 bool is_letter(char byte) {
     return std::isalpha(static_cast<unsigned char>(byte)) != 0 ||
            (static_cast<unsigned char>(byte) & 0x80U) != 0;
-}
-
-bool is_gap(char byte) { return byte == ' ' || byte == '\t'; }
-
-std::uint32_t after_spaces(const Scene& scene, std::uint32_t at) {
-    while (at < scene.end && is_gap(scene.text[at])) {
-        ++at;
-    }
-    return at;
-}
-
-// The words of a line, cut at its spaces.
-std::vector<Span> words_from(const Scene& scene, std::uint32_t at) {
-    std::vector<Span> words;
-    for (at = after_spaces(scene, at); at < scene.end; at = after_spaces(scene, at)) {
-        std::uint32_t end = at;
-        while (end < scene.end && !is_gap(scene.text[end])) {
-            ++end;
-        }
-        words.push_back(scene.span(at, end));
-        at = end;
-    }
-    return words;
 }
 
 // Where a text without quotes ends: before a comma, a comment, or the words that go on from it.
@@ -56,12 +32,6 @@ std::uint32_t end_of_bare_text(const Scene& scene, std::uint32_t at) {
         --length;
     }
     return at + static_cast<std::uint32_t>(length);
-}
-
-void change(Diagnostic& finding, Span where, std::string words, std::string help) {
-    finding.help = std::move(help);
-    finding.edits.push_back({where, std::move(words)});
-    finding.safe = false; // a guess at what was meant
 }
 
 void put_in_quotes(Diagnostic& finding, const Scene& scene, Span where) {
@@ -121,14 +91,6 @@ bool takes_count(Keyword keyword) {
            keyword == Keyword::bond || keyword == Keyword::part;
 }
 
-// "four" -> 4; 0 for any other word
-std::size_t figure_of(std::string_view word) {
-    static constexpr auto words = std::to_array<std::string_view>(
-        {"one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"});
-    const auto* const found = std::find(words.begin(), words.end(), word);
-    return found == words.end() ? 0 : static_cast<std::size_t>(found - words.begin()) + 1;
-}
-
 // How many there are, and of which kind: `screw M3`, `4 screws M3`, `four screws`.
 bool meant_count(Diagnostic& finding, const Scene& scene, const Misread& misread, Span found) {
     const std::string_view token = scene.slice(found);
@@ -181,10 +143,6 @@ bool meant_head(Diagnostic& finding, const Scene& scene, const Misread& misread,
     change(finding, scene.span(misread.before.begin, title), name + " ",
            "a name is one word: `" + name + "`");
     return true;
-}
-
-bool is_one_of(std::string_view word, const std::vector<std::string_view>& words) {
-    return std::find(words.begin(), words.end(), word) != words.end();
 }
 
 // `joins hose and pump`, `holds lid on base`: what is tied and what it is tied to.
@@ -262,89 +220,6 @@ bool meant_action(Diagnostic& finding, const Scene& scene, const Misread& misrea
     return true;
 }
 
-constexpr int most_members = 64; // of a range that is written out
-
-// The figures at the place; empty where there are none, or too many for a member's number.
-Span member_at(const Scene& scene, std::uint32_t at) {
-    std::uint32_t end = at;
-    while (end < scene.end && is_digit(scene.text[end])) {
-        ++end;
-    }
-    return scene.span(at, end - at > 4 ? at : end);
-}
-
-// `1, 2, 3, 4` for 1 to 4; of others than a range only the two.
-std::string member_list(std::string_view first, std::string_view last, bool range) {
-    int from = 0;
-    int to = 0;
-    std::from_chars(first.data(), first.data() + first.size(), from);
-    std::from_chars(last.data(), last.data() + last.size(), to);
-    if (range && (from >= to || to - from > most_members)) {
-        return "";
-    }
-    std::string list(first);
-    for (int member = range ? from + 1 : to; member <= to; ++member) {
-        list += ", " + std::to_string(member);
-    }
-    return list;
-}
-
-// What stands between two members where a comma belongs; a gap alone is empty.
-std::optional<std::string_view> between_members(std::string_view rest) {
-    for (const std::string_view sign : {"-", "..", "to ", "and ", "&"}) {
-        if (rest.starts_with(sign)) {
-            return sign;
-        }
-    }
-    return !rest.empty() && is_digit(rest[0]) ? std::optional<std::string_view>("") : std::nullopt;
-}
-
-bool ends_members(std::string_view rest) {
-    return rest.empty() || rest[0] == ',' || rest[0] == '#' || rest.starts_with("with ") ||
-           rest.starts_with("to ");
-}
-
-// Where the members of a group begin that an action, or a line of what lies over it, names.
-std::uint32_t members_begin(const Scene& scene, const Misread& misread) {
-    const std::vector<Span> words = words_from(scene, misread.line.begin);
-    if (misread.body == Body::step && misread.keyword == Keyword::verb && words.size() > 2) {
-        return words[2].begin;
-    }
-    const bool lies_over = misread.keyword == Keyword::under ||
-                           misread.keyword == Keyword::behind || misread.keyword == Keyword::covers;
-    return lies_over && misread.before.known() ? misread.before.begin : scene.end;
-}
-
-// `undo lid-screws 1-4`, `1 to 4`, `1 and 2`, `1 2`: members are told one by one.
-bool meant_members(Diagnostic& finding, const Scene& scene, const Misread& misread) {
-    for (std::uint32_t at = members_begin(scene, misread);;) {
-        const Span first = member_at(scene, at);
-        at = after_spaces(scene, first.end);
-        if (first.empty() || at == scene.end) {
-            return false;
-        }
-        if (scene.text[at] == ',') {
-            at = after_spaces(scene, at + 1);
-            continue;
-        }
-        const auto sign = between_members(scene.slice(at, scene.end));
-        if (!sign) {
-            return false;
-        }
-        const auto length = static_cast<std::uint32_t>(sign->size());
-        const Span last = member_at(scene, after_spaces(scene, at + length));
-        const bool range = *sign == "-" || *sign == ".." || *sign == "to ";
-        const std::string list = member_list(scene.slice(first), scene.slice(last), range);
-        if (last.empty() || list.empty() ||
-            !ends_members(scene.slice(after_spaces(scene, last.end), scene.end))) {
-            return false;
-        }
-        change(finding, scene.span(first.begin, last.end), list,
-               "members stand one by one, with commas: `" + list + "`");
-        return true;
-    }
-}
-
 bool meant_reader(Diagnostic& finding, const Scene& scene, const Misread& misread, Span found) {
     if (misread.slip.expected != std::string_view(expected_words<g::reader_level>)) {
         return false;
@@ -391,7 +266,8 @@ bool meant_date(Diagnostic& finding, const Scene& scene, const Misread& misread,
 } // namespace
 
 void offer_meant(Diagnostic& finding, const Scene& scene, const Misread& misread) {
-    if (!finding.help.empty() || !finding.edits.empty()) {
+    if (meant_how_many(finding, scene, misread) || !finding.help.empty() ||
+        !finding.edits.empty()) {
         return;
     }
     const Span found = token_at(scene, misread.slip.at);

@@ -29,6 +29,11 @@ constexpr std::array table{
     ReadingFinding{"carrier-ring", error, "an item that is carried by itself",
                    "`in` and `carries` say what goes where when a part is taken out; follow them "
                    "from the item and take away the line that closes the ring."},
+    ReadingFinding{"closed-in", Severity::warning,
+                   "a part that covers what holds it, so that it can never come off",
+                   "A screw or plug that a hand or a tool gets at is not covered: leave it out of "
+                   "the part's `covers`. A cover that is opened or lifted before its plug is "
+                   "pulled has a kind with that state, such as `hinged-cover`."},
     ReadingFinding{"coarse-picture", Severity::advice, "a photo with too few pixels to be printed",
                    "Under 150 dots per inch, common practice, small things blur. Take a larger "
                    "photo, or draw it as SVG."},

@@ -36,6 +36,7 @@ void resolve_all(Context& context, const std::vector<Declaration>& all) {
     declare_items(context, all);
     resolve_items(context, all);
     resolve_relations(context, all);
+    check_closed_in(context);
     resolve_functions(context, all);
     model::settle_driven(context.model);
     model::settle_pressed_up(context.model);

@@ -32,6 +32,9 @@ void declare_items(Context& context, const std::vector<Declaration>& all);
 void resolve_items(Context& context, const std::vector<Declaration>& all);
 void resolve_relations(Context& context, const std::vector<Declaration>& all);
 
+// --- closed_in.cpp; after the relations ---
+void check_closed_in(Context& context);
+
 // --- guides.cpp ---
 void declare_guides(Context& context, const std::vector<Declaration>& all);
 void resolve_guides(Context& context, const std::vector<Declaration>& all);

@@ -158,7 +158,7 @@ bool Judge::judge(std::size_t seed) {
     Chance chance{std::mt19937(static_cast<std::uint32_t>(seed))};
     const std::string truth_text = random_device_text(chance);
     const drive::Compilation truth = drive::compile(disk_, "truth.mmk", &truth_text);
-    REQUIRE(truth.findings.empty());
+    REQUIRE_FALSE(any_error(truth.findings)); // a part may hide what holds it, and stay
     std::vector<Work> works;
     std::vector<std::string> texts;
     for (std::size_t j = 0; j < job_counts.back(); ++j) {

@@ -230,3 +230,33 @@ part lid "lid"
   behind     shade
 bond ring "ring" kind o-ring
   joins      lid, ring to base
+
+--- cover-over-its-own-plug
+device hand-dryer "Hand dryer"
+
+part body "body"
+part motor "motor" kind motor in body
+part hood "hood"
+  covers     motor, plug, screws
+# warning 10-15 [closed-in] can only be reached when that is off
+fastener screws "hood screw" 2 x screw M3 x 8, hexalobular 10
+  holds      hood to body
+  torque     0.5 N.m
+# warning 11-14 [closed-in] can only be reached when that is off
+connector plug "switch plug" kind locking-tab-plug
+  joins      motor to hood
+
+--- cover-that-opens-over-its-plug
+device hand-dryer-2 "Hand dryer that opens"
+
+part body "body"
+part motor "motor" kind motor in body
+part hood "hood" kind hinged-cover
+  covers     motor, plug
+connector plug "switch plug" kind locking-tab-plug
+  joins      motor to hood
+part flap "flap"
+part lid "lid"
+connector earth "earth lead" kind locking-tab-plug
+  joins      lid to body
+  behind     lid or flap

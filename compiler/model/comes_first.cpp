@@ -156,11 +156,27 @@ void settle_cells(Model& model) {
     }
 }
 
+// A pack that hangs on its own plug cannot go before it: the plug is pulled under power.
+void settle_own_plugs(Model& model) {
+    const std::vector<ItemId> sources = model.sources.all();
+    for (const ItemId source : sources) {
+        const Item& item = model.item(source);
+        if (item.role != Role::part || !cut_from_outside(model.kind(item.kind)))
+            continue;
+        const std::vector<ItemId> plugs = item.through;
+        for (const ItemId plug : plugs) {
+            if (among(model.item(plug).touches, source))
+                model.items.edit(plug.value).safe_when_live = true;
+        }
+    }
+}
+
 } // namespace
 
 void settle_what_comes_first(Model& model) {
     settle_holders(model);
     settle_cells(model);
+    settle_own_plugs(model);
 }
 
 std::vector<ItemId> parted_before(const Model& model, ItemId item) {

@@ -10,10 +10,14 @@ namespace matchmark::model {
 namespace {
 
 // Does the energy that the part holds, or that drives it, come back while its function runs: a
-// pressure that a pump builds up?
+// pressure that a pump builds up? Not one that heat makes, and that cools: a boiler stands still.
 bool is_kept_moving(const Model& model, const Item& item) {
     const auto moves = [&](ItemId id) {
-        return model.item(id).role == Role::energy && model.kind_of(id).moves;
+        const auto& verbs = model.kind_of(id).verbs;
+        return model.item(id).role == Role::energy && model.kind_of(id).moves &&
+               !(model.kind_of(id).runs_out &&
+                 std::any_of(verbs.begin(), verbs.end(),
+                             [](const Verb& verb) { return verb.waits.has_value(); }));
     };
     return std::any_of(item.fed_by.begin(), item.fed_by.end(), moves) ||
            std::any_of(item.carried.begin(), item.carried.end(), moves);

@@ -115,22 +115,28 @@ Emptied run_out_of(const Model& model, const Item& joint) {
     return found;
 }
 
-// What presses in the parts between which the seal lies. Not of a fluid: the oil in a sump stands
-// below the lid.
+// What presses in the parts between which the seal lies, and the fluid there under that pressure: a
+// boiler is full up to the seal. Of a fluid alone nothing is said: the oil in a sump stands below
+// the lid.
 Emptied pressed_against(const Model& model, const Item& seal) {
     Emptied found;
     for (const ItemId part : seal.touches) {
-        for (const ItemId id : model.item(part).carried) {
+        const auto& carried = model.item(part).carried;
+        const auto presses = [&](ItemId id) {
+            return model.item(id).role == Role::energy && model.kind_of(id).runs_out;
+        };
+        if (std::none_of(carried.begin(), carried.end(), presses))
+            continue;
+        for (const ItemId id : carried) {
             const Kind& kind = model.kind_of(id);
-            const bool presses = kind.role == Role::energy && kind.runs_out;
-            if (const auto emptied = presses ? emptied_state(kind) : std::nullopt)
+            if (const auto emptied = kind.runs_out ? emptied_state(kind) : std::nullopt)
                 found.emplace_back(id, *emptied);
         }
     }
     return found;
 }
 
-// The screws that press a seal let go of what stands behind it; so does the seal, of a pressure.
+// The screws that press a seal let go of what stands behind it; so does the seal itself.
 void settle_seal(Model& model, ItemId seal) {
     Emptied behind = said_of(model, model.item(seal));
     if (behind.empty() && !model.item(seal).lets_nothing_out) {

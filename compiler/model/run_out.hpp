@@ -25,7 +25,8 @@ std::vector<ItemId> drain_plugs(const Model& model, const Item& item);
 
 // Adds to each joint whose kind `lets out` a need: what `runs out` of the parts that it joins is
 // emptied before it is parted, and before a fastener that grips it lets go. The fasteners that
-// press a seal need what the seal itself needs of a fluid. Not where the joint `lets nothing out`,
+// press a seal need what the seal itself needs of a fluid, and both what presses in the parts on
+// it, with the fluid under that pressure. Not where the joint `lets nothing out`,
 // or itself needs a fluid to be emptied. A fluid needs a supply that `runs out` and feeds its
 // vessel shut before it is emptied, and not to be filled. A part that is `in` a vessel under
 // pressure needs the pressure let off before it comes out, and so does a fastener there whose kind

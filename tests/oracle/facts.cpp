@@ -99,6 +99,9 @@ void add_kind(std::string& facts, const json& kind) {
     if (kind["lets_out"].get<bool>()) {
         add(facts, "lets_out({})", name);
     }
+    if (kind["runs_out"].get<bool>() && kind["role"] == "energy") {
+        add(facts, "escapes({})", name);
+    }
     if (kind["runs_out"].get<bool>() && kind["role"] == "energy" && !kind["moves"].get<bool>()) {
         add(facts, "of_matter({})", name);
     }

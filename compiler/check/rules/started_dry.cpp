@@ -5,6 +5,8 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
+
 namespace matchmark::check::rules {
 
 namespace {
@@ -20,11 +22,24 @@ bool sets_going(const Walk& walk, const bench::Act& act) {
            model::contains(kind.live, on) && kind.verbs[act.verb].to == on;
 }
 
-// Of the vessel and of what draws from it through a hose, what the supply feeds.
+// Is it hot while the machine runs, and cools by itself: a heating element?
+bool gets_hot(const model::Kind& kind) {
+    return !kind.hazards.empty() &&
+           std::any_of(kind.verbs.begin(), kind.verbs.end(), [&](const model::Verb& verb) {
+               return verb.waits &&
+                      model::contains(verb.from, kind.set_first[kind.set_of[verb.to]]);
+           });
+}
+
+// Of the vessel, what heats in it and what draws from it through a hose, what the supply feeds.
 ItemId fed_part_of(const model::Model& model, ItemId fluid, const model::Item& supply) {
     const ItemId vessel = model.item(fluid).carrier;
     if (!vessel.known() || among(supply.feeds, vessel))
         return vessel;
+    for (const ItemId part : model.item(vessel).carried) {
+        if (among(supply.feeds, part) && gets_hot(model.kind_of(part)))
+            return part;
+    }
     for (const ItemId tie : model.item(vessel).ties) {
         if (!model.kind_of(fluid).runs_out || !model.kind_of(tie).lets_out)
             continue;

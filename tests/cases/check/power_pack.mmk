@@ -160,6 +160,7 @@ guide one-torque-on-two-unions "Pipe off and on"
 take-apart
 
 step off "Pipe off"
+  # warning 3-6 [nothing-behind] opened with what is in it
   undo       near, far with s27
   remove     pipe
 

@@ -429,6 +429,7 @@ guide taped-before-it-goes-in "Take the valve out"
 take-apart
 
 step out "Take the valve out"
+  # warning 3-6 [nothing-behind] opened with what is in it
   undo       thread with wrench
   remove     valve
   pick-off   tape

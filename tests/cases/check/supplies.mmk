@@ -353,6 +353,7 @@ guide bought-and-laid "Hose off"
 take-apart
 
 step out "Out"
+  # warning 3-6 [nothing-behind] opened with what is in it
   undo       eye with s16
   lift       washers
   remove     hose

@@ -4,6 +4,7 @@
 #include <fmt/core.h>
 
 #include <algorithm>
+#include <map>
 
 namespace matchmark::check::rules {
 
@@ -15,7 +16,7 @@ bool opens_joint(const Walk& walk, const bench::Act& act) {
     const model::Item& joint = walk.model.item(act.item);
     const model::Kind& kind = walk.model.kind(joint.kind);
     return joint.role == model::Role::connector && kind.lets_out && !joint.lets_nothing_out &&
-           model::lets_go(kind, kind.verbs[act.verb]);
+           !kind.needs_license && model::lets_go(kind, kind.verbs[act.verb]);
 }
 
 // Has any fluid, or energy that runs out, to be let out first?
@@ -35,28 +36,37 @@ bool is_told(const Walk& walk, const std::vector<ItemId>& told, const model::Ite
     });
 }
 
-void find_nothing_behind(const Walk& walk, std::vector<Diagnostic>& findings) {
-    std::vector<ItemId> told;
+// Where each joint of that sort is first opened; by item, so that a line which is moved changes
+// nothing.
+std::map<std::uint32_t, std::size_t> opened(const Walk& walk) {
+    std::map<std::uint32_t, std::size_t> at_event;
     for (std::size_t at = 0; at < walk.events.size(); ++at) {
         const auto& act = walk.events[at].act;
-        if (!act || !opens_joint(walk, *act))
+        if (act && opens_joint(walk, *act) && !is_known(walk.model, walk.model.item(act->item)))
+            at_event.emplace(act->item.value, at);
+    }
+    return at_event;
+}
+
+void find_nothing_behind(const Walk& walk, std::vector<Diagnostic>& findings) {
+    std::vector<ItemId> told;
+    for (const auto& [item, at] : opened(walk)) {
+        const ItemId id{item};
+        const model::Item& joint = walk.model.item(id);
+        if (is_told(walk, told, joint))
             continue;
-        const model::Item& joint = walk.model.item(act->item);
-        if (is_known(walk.model, joint) || is_told(walk, told, joint))
-            continue;
-        told.push_back(act->item);
-        const std::string& part = walk.model.item(joint.touches.back()).name;
+        told.push_back(id);
         Diagnostic finding =
             finding_at(walk, at,
                        fmt::format("no fluid and no pressure is declared behind {}",
-                                   model::with_kind(walk.model, act->item)));
+                                   model::with_kind(walk.model, id)));
         finding.label = "opened with what is in it";
         finding.related.push_back({joint.span, "declared here"});
         finding.why = "what nobody declares is not let out first, nor filled in again";
         finding.help =
-            fmt::format("declare it, as `fluid oil \"oil\" in {} kind hydraulic-oil` does, "
-                        "or say `lets nothing out` of `{}`",
-                        part, joint.name);
+            fmt::format("declare it, as `fluid oil \"oil\" in {} kind hydraulic-oil` does, or say "
+                        "`lets nothing out` of `{}`",
+                        walk.model.item(joint.touches.back()).name, joint.name);
         findings.push_back(std::move(finding));
     }
 }

@@ -300,8 +300,8 @@ guide brake-opened-with-its-fluid "Hose off"
 take-apart
 
 step off "Hose off"
-  # warning 3-6 [nothing-behind] opened with what is in it
   undo       banjo with spanner
+  # warning 3-6 [nothing-behind] opened with what is in it
   undo       nut with spanner
   remove     hose
   undo       stub with spanner

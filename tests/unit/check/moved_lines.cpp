@@ -16,8 +16,10 @@ part pump "pump"
 part hose "hose"
 connector tank-end "hose at the tank" kind hose-barb
   joins      hose to tank
+  lets nothing out
 connector pump-end "hose at the pump" kind hose-barb
   joins      hose to pump
+  lets nothing out
 fastener tank-clip "clip at the tank" kind spring-clamp
   holds      hose to tank
 fastener pump-clip "clip at the pump" kind spring-clamp

@@ -5,6 +5,7 @@
 #include "parse/examples.hpp"
 #include "parse/first_word.hpp"
 #include "parse/line_words.hpp"
+#include "parse/meant_action.hpp"
 #include "parse/meant_members.hpp"
 
 #include <algorithm>
@@ -47,10 +48,12 @@ bool meant_quotes(Diagnostic& finding, const Scene& scene, const Misread& misrea
     }
     if (expected != expected_words<g::path>) {
         const std::uint32_t end = end_of_bare_text(scene, found.begin);
-        if (end > found.begin) {
+        const bool bare =
+            end > found.begin && scene.slice(found.begin, end).find('"') == std::string_view::npos;
+        if (bare) {
             put_in_quotes(finding, scene, scene.span(found.begin, end));
         }
-        return end > found.begin;
+        return bare;
     }
     put_in_quotes(finding, scene, words_from(scene, found.begin).front());
     return true;
@@ -145,6 +148,24 @@ bool meant_head(Diagnostic& finding, const Scene& scene, const Misread& misread,
     return true;
 }
 
+// `step open Open the lid`: its title, without quotes, up to a comment.
+bool meant_step_title(Diagnostic& finding, const Scene& scene, const Misread& misread, Span found) {
+    const bool titled = misread.keyword == Keyword::step || misread.keyword == Keyword::test;
+    const std::string_view rest = scene.slice(found.begin, scene.end);
+    const bool after_name =
+        misread.before.known() && scene.text[misread.before.begin] != '"' &&
+        std::string_view(misread.slip.expected).ends_with("the end of the line");
+    if (!titled || !after_name || !is_letter(rest[0]) || rest.find('"') != std::string_view::npos) {
+        return false;
+    }
+    auto length = static_cast<std::uint32_t>(std::min(rest.find(" #"), rest.size()));
+    while (length > 0 && is_gap(rest[length - 1])) {
+        --length;
+    }
+    put_in_quotes(finding, scene, scene.span(found.begin, found.begin + length));
+    return true;
+}
+
 // `joins hose and pump`, `holds lid on base`: what is tied and what it is tied to.
 bool meant_to(Diagnostic& finding, const Scene& scene, const Misread& misread, Span found) {
     const bool ties = misread.keyword == Keyword::holds || misread.keyword == Keyword::joins;
@@ -186,38 +207,6 @@ bool meant_sign(Diagnostic& finding, const Scene& scene, const Misread& misread,
         return true;
     }
     return false;
-}
-
-// `remove the lid`, `take off lid`, and whole sentences.
-bool meant_action(Diagnostic& finding, const Scene& scene, const Misread& misread) {
-    if (misread.body != Body::step || misread.keyword != Keyword::verb) {
-        return false;
-    }
-    const std::vector<Span> words = words_from(scene, misread.line.begin);
-    if (words.size() < 3) {
-        return false;
-    }
-    const std::string_view second = scene.slice(words[1]);
-    const bool short_line = words.size() == 3 || is_joining_word(scene.slice(words[3]));
-    if (short_line && is_one_of(second, {"the", "a", "an"})) {
-        change(finding, scene.span(words[1].begin, words[2].begin), "",
-               "an action is a verb and a name; leave `" + std::string(second) + "` out");
-        return true;
-    }
-    if (short_line && is_one_of(second, {"off", "out", "on", "in", "up", "down", "back", "away"})) {
-        const std::string verb =
-            std::string(scene.slice(words[0])) + "-" + std::string(scene.slice(words[1]));
-        change(finding, scene.span(words[0].begin, words[1].end), verb,
-               "a verb of two words has a hyphen: `" + verb + "`");
-        return true;
-    }
-    if (!is_sentence(scene, misread.line)) {
-        return false;
-    }
-    finding.message = "this is a sentence, and an action stands here: a verb and a name";
-    finding.primary = misread.line;
-    offer_prose(finding, misread.line);
-    return true;
 }
 
 bool meant_reader(Diagnostic& finding, const Scene& scene, const Misread& misread, Span found) {
@@ -275,11 +264,13 @@ void offer_meant(Diagnostic& finding, const Scene& scene, const Misread& misread
         meant_date(finding, scene, misread, found) || meant_members(finding, scene, misread)) {
         return;
     }
-    if (!found.empty() &&
-        (meant_to(finding, scene, misread, found) || meant_sign(finding, scene, misread, found) ||
-         meant_action(finding, scene, misread) || meant_quotes(finding, scene, misread, found) ||
-         meant_name(finding, scene, misread, found) ||
-         meant_head(finding, scene, misread, found))) {
+    if (!found.empty() && (meant_to(finding, scene, misread, found) ||
+                           meant_step_title(finding, scene, misread, found) ||
+                           meant_sign(finding, scene, misread, found) ||
+                           meant_action(finding, scene, misread, found) ||
+                           meant_quotes(finding, scene, misread, found) ||
+                           meant_name(finding, scene, misread, found) ||
+                           meant_head(finding, scene, misread, found))) {
         return;
     }
     const std::string_view line = example_line(misread.body, misread.keyword);

@@ -125,6 +125,11 @@ bool meant_how_many(Diagnostic& finding, const Scene& scene, const Misread& misr
         std::size_t name = 2;
         name += word(name) == "of" ? 1 : 0;
         name += word(name) == "the" ? 1 : 0;
+        const bool measured = is_one_of(word(name), {"s", "min", "h", "minute", "minutes", "second",
+                                                     "seconds", "hour", "hours", "times", "mm"});
+        if (measured) {
+            return false;
+        }
         if (name < words.size()) {
             leave_out(finding, scene, scene.span(words[1].begin, words[name].begin), words[name]);
         }

@@ -79,6 +79,9 @@ constexpr std::array table{
     ReadingFinding{"note-against-device", error, "a line of notes that the device does not allow",
                    "Either something was done and not noted, or the device's file is wrong there. "
                    "Nothing is written until the two agree."},
+    ReadingFinding{"off-face", Severity::warning, "a screw whose place lies off its face",
+                   "Places count in millimetres from the top left corner of the face, across and "
+                   "down. Correct the place, or the size of the face."},
     ReadingFinding{"outside-project", error, "a file that lies outside the project's folder",
                    "Nothing outside is read, so that a stranger's guide can be checked. "
                    "docs/trust.md says which folder that is; `--root FOLDER` names another."},

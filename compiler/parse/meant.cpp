@@ -111,6 +111,17 @@ bool meant_count(Diagnostic& finding, const Scene& scene, const Misread& misread
         change(finding, found, count, "write the count in figures: `" + count + "`");
         return true;
     }
+    if (is_one_of(token, {"type", "is", "inside", "of"})) {
+        const std::string word = is_one_of(token, {"type", "is"}) ? "kind" : "in";
+        change(finding, found, word, "write `" + word + "`");
+        return true;
+    }
+    if (is_one_of(token, {"covers", "holds", "joins", "carries", "feeds", "behind", "under",
+                          "blocks", "torque"})) {
+        change(finding, scene.span(misread.before.end, found.begin), "\n  ",
+               "`" + std::string(token) + "` stands on an indented line of its own below");
+        return true;
+    }
     if (is_letter(token[0]) && !is_joining_word(token)) {
         const std::string word(token);
         change(finding, scene.span(found.begin, found.begin), "kind ",
@@ -255,11 +266,15 @@ bool meant_date(Diagnostic& finding, const Scene& scene, const Misread& misread,
 } // namespace
 
 void offer_meant(Diagnostic& finding, const Scene& scene, const Misread& misread) {
+    const Span found = token_at(scene, misread.slip.at);
+    if (misread.keyword == Keyword::verb && scene.slice(found) == "then") {
+        finding.help.clear(); // `when` is only spelled like it
+        finding.edits.clear();
+    }
     if (meant_how_many(finding, scene, misread) || !finding.help.empty() ||
         !finding.edits.empty()) {
         return;
     }
-    const Span found = token_at(scene, misread.slip.at);
     if (meant_reader(finding, scene, misread, found) ||
         meant_date(finding, scene, misread, found) || meant_members(finding, scene, misread)) {
         return;

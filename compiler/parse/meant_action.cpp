@@ -15,6 +15,20 @@ bool expects(const Misread& misread, std::string_view word) {
     return std::string_view(misread.slip.expected).find(word) != std::string_view::npos;
 }
 
+// `fasten nut at 4 N.m`, read as the begin of `at least`.
+bool meant_at(Diagnostic& finding, const Scene& scene, const Misread& misread, Span found) {
+    std::uint32_t end = found.begin;
+    while (end > misread.line.begin && is_gap(scene.text[end - 1])) {
+        --end;
+    }
+    if (!expects(misread, "`least`") || !is_digit(scene.text[found.begin]) ||
+        !scene.slice(misread.line.begin, end).ends_with(" at")) {
+        return false;
+    }
+    change(finding, scene.span(end - 2, end), "to", "a torque stands behind `to`");
+    return true;
+}
+
 // `undo screws using driver`, `undo screws with driver and key`.
 bool meant_tool(Diagnostic& finding, const Scene& scene, const Misread& misread, Span found) {
     const std::string_view word = scene.slice(found);
@@ -44,18 +58,21 @@ bool meant_torque(Diagnostic& finding, const Scene& scene, const Misread& misrea
     return true;
 }
 
-// `remove lid; remove tray`
+// `remove lid; remove tray`, `remove lid and remove tray`, `remove lid then remove tray`
 bool meant_two_actions(Diagnostic& finding, const Scene& scene, const Misread& misread,
                        Span found) {
     const std::uint32_t next = after_spaces(scene, found.end);
-    if (scene.slice(found) != ";" || next == scene.end) {
+    const bool parted =
+        scene.slice(found) == ";" ||
+        (is_one_of(scene.slice(found), {"and", "then"}) && words_from(scene, next).size() == 2);
+    if (!parted || next == scene.end || !misread.before.known()) {
         return false;
     }
     std::uint32_t begin = misread.line.begin;
     while (begin > 0 && is_gap(scene.text[begin - 1])) {
         --begin;
     }
-    change(finding, scene.span(found.begin, next),
+    change(finding, scene.span(misread.before.end, next),
            "\n" + std::string(scene.slice(begin, misread.line.begin)),
            "each action has a line of its own");
     return true;
@@ -70,6 +87,30 @@ bool meant_head_line(Diagnostic& finding, const Scene& scene, const Misread& mis
     }
     finding.help = "`" + std::string(word) +
                    "` stands in the guide's head, above `take-apart`; take the line there";
+    return true;
+}
+
+bool is_name(std::string_view word) {
+    return !word.empty() && word[0] >= 'a' && word[0] <= 'z' &&
+           word.find_first_not_of("abcdefghijklmnopqrstuvwxyz0123456789-") ==
+               std::string_view::npos;
+}
+
+// `undo lid screws with driver`: a name of two words; `undo lid-screws driver`: no `with`.
+bool meant_hyphen(Diagnostic& finding, const Scene& scene, const std::vector<Span>& words) {
+    const std::string first(scene.slice(words[1]));
+    const std::string second(scene.slice(words[2]));
+    if (!is_name(first) || !is_name(second) || !is_name(scene.slice(words[0])) ||
+        is_joining_word(second)) {
+        return false;
+    }
+    if (first.find('-') != std::string::npos) {
+        change(finding, scene.span(words[2].begin, words[2].begin), "with ",
+               "a tool stands behind `with`: `with " + second + "`");
+        return true;
+    }
+    change(finding, scene.span(words[1].begin, words[2].end), first + "-" + second,
+           "a name is one word: `" + first + "-" + second + "`");
     return true;
 }
 
@@ -90,6 +131,11 @@ bool meant_words(Diagnostic& finding, const Scene& scene, const Misread& misread
                "a verb of two words has a hyphen: `" + verb + "`");
         return true;
     }
+    const bool joined = words.size() > 3 && is_joining_word(scene.slice(words[3])) &&
+                        scene.slice(words[1]).find('-') == std::string_view::npos;
+    if (joined || words.size() == 3) {
+        return meant_hyphen(finding, scene, words);
+    }
     if (!is_sentence(scene, misread.line)) {
         return false;
     }
@@ -105,7 +151,7 @@ bool meant_action(Diagnostic& finding, const Scene& scene, const Misread& misrea
     if (misread.body != Body::step || misread.keyword != Keyword::verb) {
         return false;
     }
-    if (meant_tool(finding, scene, misread, found) ||
+    if (meant_at(finding, scene, misread, found) || meant_tool(finding, scene, misread, found) ||
         meant_torque(finding, scene, misread, found) ||
         meant_two_actions(finding, scene, misread, found) ||
         meant_head_line(finding, scene, misread, found)) {

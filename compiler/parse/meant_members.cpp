@@ -123,7 +123,7 @@ bool meant_how_many(Diagnostic& finding, const Scene& scene, const Misread& misr
     };
     if (is_how_many(word(1))) {
         std::size_t name = 2;
-        name += word(name) == "of" ? 1 : 0;
+        name += word(name) == "x" || word(name) == "of" ? 1 : 0;
         name += word(name) == "the" ? 1 : 0;
         const bool measured = is_one_of(word(name), {"s", "min", "h", "minute", "minutes", "second",
                                                      "seconds", "hour", "hours", "times", "mm"});

@@ -3,6 +3,7 @@
 
 #include "parse/meant.hpp"
 #include "parse/parser.hpp"
+#include "parse/taken_otherwise.hpp"
 
 #include <algorithm>
 
@@ -168,6 +169,12 @@ bool Parser::match(std::size_t number, LineShape shape, std::uint32_t begin, Mat
     const Slip slip = rest(matching, begin, raw.end);
     if (slip.expected == nullptr) {
         if (too_long_a_term(number)) {
+            return false;
+        }
+        const Body read_in = shape == LineShape::declaration ? Body::first_column : body;
+        if (auto finding =
+                taken_otherwise(scene(raw), read_in, line.keyword, line.whole, line.comment)) {
+            broken(number, std::move(*finding));
             return false;
         }
         line.shape = shape;

@@ -145,6 +145,19 @@ void read_otherwise(ActionPlace& place, Reader& reader, Action& action) {
     otherwise.text = text_of(place.context, {start.file, start.begin, end.end});
 }
 
+// `fasten nut 4 N.m`: no amount, but a torque without its `to`.
+void read_amount(Context& context, Reader& reader, Action& action) {
+    const Span start = reader.here();
+    action.amount = read_quantity(context, reader);
+    if (!action.amount || action.amount->measure != Measure::torque)
+        return;
+    Diagnostic& finding = report(context, "mixed-units", start, "a torque stands behind `to`");
+    finding.label = "taken for an amount";
+    finding.help = fmt::format("write `to {}`", to_text(*action.amount));
+    finding.edits.push_back({{start.file, start.begin, start.begin}, "to "});
+    action.amount = {};
+}
+
 void read_options(ActionPlace& place, Reader& reader, Action& action) {
     Context& context = place.context;
     while (!reader.at_end()) {
@@ -161,7 +174,7 @@ void read_options(ActionPlace& place, Reader& reader, Action& action) {
             if (reader.index == before)
                 reader.skip();
         } else if (reader.next_is(TermKind::number)) {
-            action.amount = read_quantity(context, reader);
+            read_amount(context, reader, action);
         } else if (reader.next_is(TermKind::comma) && reader.next_is(TermKind::number, 1)) {
             const std::uint32_t before = reader.index;
             read_tightening_rest(context, reader, action.tightening.edit());

@@ -136,8 +136,31 @@ std::string kinds_alike(const Context& context, const Item& item, std::string_vi
     return alike;
 }
 
+// `hinged cover` for `hinged-cover`: with the word that follows.
+bool report_kind_of_two_words(Context& context, Span where) {
+    const std::string_view text = context.sources.file(where.file).text;
+    std::uint32_t begin = where.end;
+    while (begin < text.size() && text[begin] == ' ')
+        ++begin;
+    std::uint32_t end = begin;
+    while (end < text.size() && text[end] >= 'a' && text[end] <= 'z')
+        ++end;
+    const std::string name =
+        fmt::format("{}-{}", context.sources.slice(where), text.substr(begin, end - begin));
+    if (begin == where.end || !context.kinds.find(name))
+        return false;
+    Diagnostic& finding =
+        report(context, "unknown-kind", where,
+               fmt::format("there is no kind `{}`", context.sources.slice(where)));
+    finding.help = fmt::format("write `{}`", name);
+    finding.edits.push_back({{where.file, where.begin, end}, name});
+    return true;
+}
+
 // One of the item's role that is spelled nearly so; else those that share a word with it.
 void report_unknown_kind(Context& context, const Item& item, Span where) {
+    if (report_kind_of_two_words(context, where))
+        return;
     auto known = known_names(context, context.kinds);
     const bool all_compared = !known.empty();
     std::erase_if(known, [&](const std::string& name) {

@@ -139,6 +139,26 @@ void read_need(Context& context, Item& item, Reader& reader, Span line) {
     item.needs.edit().back().or_in = or_in;
 }
 
+// A place that the map would draw beside its face.
+void report_off_face(Context& context, const model::Positions& positions) {
+    const auto declared = context.faces.find(positions.face);
+    if (!declared)
+        return;
+    const model::Face& face = context.model.device.faces[declared->index];
+    for (const model::Point& point : positions.points) {
+        if (point.x <= face.width_mm && point.y <= face.height_mm)
+            continue;
+        Diagnostic& finding =
+            report(context, "off-face", positions.span,
+                   fmt::format("{},{} lies off `{}`, which is {} x {} mm", point.x, point.y,
+                               face.name, face.width_mm, face.height_mm));
+        finding.severity = Severity::warning;
+        finding.related.push_back({face.span, "its size"});
+        finding.help = "places count in millimetres from the top left corner of the face";
+        return;
+    }
+}
+
 void read_positions(Context& context, Item& item, Reader& reader, Span line) {
     const auto face = reader.take_name();
     if (!face)
@@ -150,6 +170,7 @@ void read_positions(Context& context, Item& item, Reader& reader, Span line) {
         report_unknown(context, "unknown-face", *face, "face", known_names(context, context.faces));
     }
     positions.points = read_points(reader);
+    report_off_face(context, positions);
     item.rare.edit().positions = std::move(positions);
 }
 
@@ -169,6 +190,12 @@ void read_limit_detail(Context& context, Item& item, Reader& reader, Span line) 
 
 void read_torque(Context& context, Item& item, Reader& reader, Span line) {
     model::Tightening tightening;
+    if (item.tightening->torque && item.tightening->span.known()) {
+        Diagnostic& finding = report(context, "duplicate-name", line,
+                                     fmt::format("a torque is told of `{}` twice", item.name));
+        finding.related.push_back({item.tightening->span, "first told here"});
+        finding.help = "leave one of them out";
+    }
     tightening.torque = read_quantity(context, reader, model::Measure::torque);
     tightening.span = line;
     read_tightening_rest(context, reader, tightening);

@@ -85,8 +85,11 @@ std::optional<Quantity> read_simple(Context& context, Reader& reader, Span& wher
     auto quantity = model::make_quantity(value, unit);
     if (!unit.empty())
         reader.skip();
-    if (!quantity)
-        report_unknown(context, "unknown-unit", unit_span, "unit", units_like(unit));
+    if (!quantity) {
+        const std::vector<std::string> like = units_like(unit);
+        report_unknown(context, "unknown-unit", unit_span, "unit", like);
+        context.findings.back().safe = like.size() == 1; // `Nm`; others may be of another sort
+    }
     return quantity;
 }
 

@@ -260,3 +260,44 @@ part lid "lid"
 connector earth "earth lead" kind locking-tab-plug
   joins      lid to body
   behind     lid or flap
+
+--- told-otherwise-than-meant
+device wall-clock "Wall clock"
+
+face back 74 x 128 mm
+part case "case"
+# error 21-26 [unknown-kind] there is no kind `hinged`; write `hinged-cover`
+part lid "lid" kind hinged cover
+fastener screws "lid screw" 4 x screw M3 x 8, hexagon 2.5
+  holds      lid to case
+  torque     0.5 N.m
+  # error 3-20 [duplicate-name] a torque is told of `screws` twice; leave one of them out
+  torque     0.6 N.m
+  # warning 3-39 [off-face] 75,129 lies off `back`, which is 74 x 128 mm; places count in millimetres from the top left corner of the face
+  at         back 5,5 69,5 5,123 75,129
+
+--- torque-told-without-to
+device desk-clock "Desk clock"
+
+part case "case"
+part lid "lid"
+fastener screws "lid screw" 4 x screw M3 x 8, hexagon 2.5
+  holds      lid to case
+  torque     0.5 N.m
+guide open-desk-clock "Open the clock"
+  for        competent
+  tool       key "hexagon key 2.5"
+  tool       torque-driver "torque driver 0.3 to 1 N·m"
+
+take-apart
+
+step open "Open it"
+  undo       screws with key
+  remove     lid
+
+put-back
+
+step shut "Shut it"
+  fit        lid
+  # error 21-23 [mixed-units] taken for an amount
+  fasten     screws 0.5 N.m

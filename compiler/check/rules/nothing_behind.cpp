@@ -16,6 +16,7 @@ bool opens_joint(const Walk& walk, const bench::Act& act) {
     const model::Item& joint = walk.model.item(act.item);
     const model::Kind& kind = walk.model.kind(joint.kind);
     return joint.role == model::Role::connector && kind.lets_out && !joint.lets_nothing_out &&
+           !joint.touches.empty() && // a slip of the device, which joins nothing
            !kind.needs_license && model::lets_go(kind, kind.verbs[act.verb]);
 }
 

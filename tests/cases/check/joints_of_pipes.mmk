@@ -311,3 +311,26 @@ put-back
 
 test holds "It holds"
   proves     banjo, nut, stub
+
+--- joint-that-joins-nothing
+device joint-that-joins-nothing "Pipe stub"
+
+part frame "frame"
+connector union "union" kind face-seal-joint
+
+--- opens-what-joins-nothing
+use "joint-that-joins-nothing.mmk"
+guide opens-what-joins-nothing "Union off"
+  for        competent
+  tool       spanner "spanner"
+
+take-apart
+
+step off "Union off"
+  undo       union with spanner
+
+put-back
+  derived
+
+test holds "It holds"
+  proves     union

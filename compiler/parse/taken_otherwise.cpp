@@ -29,6 +29,8 @@ std::optional<std::uint32_t> find_bare(const Scene& scene, Span line, Span comme
 
 bool describes(Keyword keyword) {
     switch (keyword) {
+    case Keyword::kind_of: // on a line of its own below the item
+    case Keyword::count:
     case Keyword::part:
     case Keyword::fastener:
     case Keyword::connector:

@@ -87,7 +87,8 @@ std::optional<Diagnostic> detail_in_head(const Scene& scene, Keyword keyword, Sp
         if (scene.text[place] != ',')
             return false;
         const std::string_view phrase = words(place);
-        const std::string_view word = phrase.substr(0, phrase.find(' '));
+        const std::string_view word =
+            phrase.substr(0, phrase.find_first_not_of("abcdefghijklmnopqrstuvwxyz-"));
         const bool detail = word.size() < phrase.size() &&
                             is_one_of(word, {"torque", "holds", "joins", "covers", "feeds",
                                              "behind", "under", "carries", "blocks"});
